@@ -1,0 +1,154 @@
+package slabfield.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * One house as it is drawn: all that a solve needs, in SI. Immutable; a change makes another.
+ *
+ * @param name title
+ * @param teaches what a learner sees in it, or empty
+ * @param notes free text
+ * @param display units to show results in
+ * @param slabs at least one
+ * @param layer what lies under them
+ * @param barriers footings and the like
+ * @param drainTiles perforated pipes in the layer
+ * @param blockWalls hollow-block walls at the slab's edge
+ * @param openings ways for room air through the slab
+ * @param soilLeakance conductance from the layer through native soil to outdoors, per slab area [m/(s Pa)]
+ * @param outdoorPressure outdoors at floor level relative to the room: stack and wind; positive in winter [Pa]
+ * @param air that moves
+ * @param suctionPoints where the system draws
+ * @param testHoles where the pressure is read
+ * @param stages readings
+ * @param target vacuum wanted
+ * @param cellSize largest side of a grid cell [m]
+ */
+public record Scenario(
+        String name,
+        String teaches,
+        String notes,
+        Display display,
+        List<Slab> slabs,
+        Layer layer,
+        List<Barrier> barriers,
+        List<DrainTile> drainTiles,
+        List<BlockWall> blockWalls,
+        List<Opening> openings,
+        double soilLeakance,
+        double outdoorPressure,
+        Air air,
+        List<SuctionPoint> suctionPoints,
+        List<TestHole> testHoles,
+        List<Stage> stages,
+        Target target,
+        double cellSize) {
+    public static final double USUAL_CELL = 0.1;
+
+    public Scenario {
+        Check.name("name", name);
+        Check.text("teaches", teaches);
+        Check.text("notes", notes);
+        Check.present("display", display);
+        slabs = Check.list("slabs", slabs);
+        if (slabs.isEmpty()) throw new ImpossibleValue("slabs", "needs at least one slab");
+        Check.present("layer", layer);
+        barriers = Check.list("barriers", barriers);
+        drainTiles = Check.list("drainTile", drainTiles);
+        blockWalls = Check.list("blockWalls", blockWalls);
+        openings = Check.list("openings", openings);
+        Check.notNegative("leakance", soilLeakance);
+        Check.finite("pressureOutdoorsAtFloor", outdoorPressure);
+        Check.present("air", air);
+        suctionPoints = Check.list("suctionPoints", suctionPoints);
+        testHoles = Check.list("testHoles", testHoles);
+        stages = Check.list("stages", stages);
+        Check.present("target", target);
+        Check.positive("cell", cellSize);
+    }
+
+    public Optional<Opening> opening(String id) {
+        return openings.stream().filter(o -> o.id().equals(id)).findFirst();
+    }
+
+    public Optional<SuctionPoint> suctionPoint(String id) {
+        return suctionPoints.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    public Optional<TestHole> testHole(String id) {
+        return testHoles.stream().filter(h -> h.id().equals(id)).findFirst();
+    }
+
+    public Optional<Stage> stage(String id) {
+        return stages.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    public Scenario withOpenings(List<Opening> other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, other, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+    }
+
+    public Scenario withBlockWalls(List<BlockWall> other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, other, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+    }
+
+    public Scenario withSuctionPoints(List<SuctionPoint> other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, other, testHoles, stages, target, cellSize);
+    }
+
+    public Scenario withDisplay(Display other) {
+        return new Scenario(
+                name, teaches, notes, other, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+    }
+
+    public Scenario withTarget(Target other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, other, cellSize);
+    }
+
+    public Scenario withCellSize(double other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, other);
+    }
+
+    /** The same house with one opening in another state. */
+    public Scenario withSeal(String opening, Seal seal) {
+        return withOpenings(replace(openings, o -> o.id().equals(opening) ? o.with(seal) : o));
+    }
+
+    /** The same house with the tops of one block wall in another state. */
+    public Scenario withTops(String wall, Seal seal) {
+        return withBlockWalls(replace(blockWalls, w -> w.id().equals(wall) ? w.with(seal) : w));
+    }
+
+    /** The same house with one suction point changed. */
+    public Scenario withSuctionPoint(String id, UnaryOperator<SuctionPoint> change) {
+        return withSuctionPoints(replace(suctionPoints, s -> s.id().equals(id) ? change.apply(s) : s));
+    }
+
+    /** The house as it stood while a stage's readings were taken. */
+    public Scenario during(Stage stage) {
+        return withOpenings(replace(
+                        openings, o -> stage.seals().containsKey(o.id()) ? o.with(stage.seals().get(o.id())) : o))
+                .withBlockWalls(replace(
+                        blockWalls,
+                        w -> stage.seals().containsKey(w.id()) ? w.with(stage.seals().get(w.id())) : w))
+                .withSuctionPoints(replace(
+                        suctionPoints,
+                        s -> stage.sources().containsKey(s.id()) ? s.drawnBy(stage.sources().get(s.id())) : s));
+    }
+
+    private static <T> List<T> replace(List<T> items, UnaryOperator<T> change) {
+        return items.stream().map(change).toList();
+    }
+}
