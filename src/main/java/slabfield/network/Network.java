@@ -1,0 +1,406 @@
+package slabfield.network;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import slabfield.field.CellKind;
+import slabfield.law.FlowLaw;
+import slabfield.solve.CholeskySolver;
+import slabfield.solve.NonlinearSystem;
+import slabfield.solve.SymmetricMatrix;
+
+/**
+ * Nodes joined by links, each link with a flow law; the model is the mass balance at every node. The first nodes are the
+ * grid's cells, the others are devices and fixed surroundings.
+ */
+final class Network implements NonlinearSystem {
+    /** What a link's flow is counted as. */
+    enum Kind {
+        WITHIN,
+        ROOM,
+        OUTDOORS,
+        EXHAUST
+    }
+
+    /** A flow that is reported under one name. */
+    record Account(String name, Kind kind) {}
+
+    static final int WITHIN = 0;
+
+    private final LayerGrid layer;
+    private final double outdoors;
+    private final List<Account> accounts = new ArrayList<>(List.of(new Account("", Kind.WITHIN)));
+
+    private double[] nodeX = new double[64];
+    private double[] nodeY = new double[64];
+    private double[] drawn = new double[64];
+    private boolean[] fixed = new boolean[64];
+    private double[] held = new double[64];
+    private int devices;
+
+    private int[] from = new int[256];
+    private int[] to = new int[256];
+    private int[] account = new int[256];
+    private FlowLaw[] law = new FlowLaw[256];
+    private int links;
+
+    /** For each node its unknown, or -1. */
+    private int[] unknown;
+
+    private int[] nodeOf;
+    private double[] all;
+    private double[] out;
+    private SymmetricMatrix matrix;
+    private CholeskySolver solver;
+    private int[] eastSlot;
+    private int[] northSlot;
+    private int[] risingSlot;
+    private int[] fallingSlot;
+    private int[] diagonalSlot;
+    private int[] linkSlot;
+
+    Network(LayerGrid layer, double outdoors) {
+        this.layer = layer;
+        this.outdoors = outdoors;
+    }
+
+    int cells() {
+        return layer.grid.cells();
+    }
+
+    int addNode(double x, double y) {
+        if (devices == nodeX.length) {
+            int more = 2 * devices;
+            nodeX = Arrays.copyOf(nodeX, more);
+            nodeY = Arrays.copyOf(nodeY, more);
+            drawn = Arrays.copyOf(drawn, more);
+            fixed = Arrays.copyOf(fixed, more);
+            held = Arrays.copyOf(held, more);
+        }
+        nodeX[devices] = x;
+        nodeY[devices] = y;
+        return cells() + devices++;
+    }
+
+    int addFixed(double pressure) {
+        int node = addNode(layer.grid.left(), layer.grid.bottom());
+        hold(node, pressure);
+        return node;
+    }
+
+    void hold(int node, double pressure) {
+        fixed[node - cells()] = true;
+        held[node - cells()] = pressure;
+    }
+
+    /** Draws a flow from a node, whatever its pressure [m3/s]. */
+    void draw(int node, double flow) {
+        drawn[node - cells()] += flow;
+    }
+
+    double drawn(int node) {
+        return drawn[node - cells()];
+    }
+
+    int addAccount(String name, Kind kind) {
+        accounts.add(new Account(name, kind));
+        return accounts.size() - 1;
+    }
+
+    List<Account> accounts() {
+        return accounts;
+    }
+
+    void link(int a, int b, FlowLaw flowLaw, int accountNumber) {
+        if (links == from.length) {
+            from = Arrays.copyOf(from, 2 * links);
+            to = Arrays.copyOf(to, 2 * links);
+            account = Arrays.copyOf(account, 2 * links);
+            law = Arrays.copyOf(law, 2 * links);
+        }
+        from[links] = a;
+        to[links] = b;
+        law[links] = flowLaw;
+        account[links++] = accountNumber;
+    }
+
+    /** A part of the network that no fixed pressure reaches. */
+    record Island(int cell, int cells, double area, double drawn) {}
+
+    /** Numbers the unknowns; parts that no boundary reaches get none and are returned. */
+    List<Island> close() {
+        int n = cells(), nodes = n + devices;
+        int[] start = new int[nodes + 1], next = neighbours(start);
+        int[] part = new int[nodes];
+        Arrays.fill(part, -1);
+        List<Island> islands = new ArrayList<>();
+        unknown = new int[nodes];
+        Arrays.fill(unknown, -1);
+        nodeOf = new int[nodes];
+        int count = 0;
+        int parts = 0;
+        ArrayDeque<Integer> queue = new ArrayDeque<>();
+        for (int seed = 0; seed < nodes; seed++) {
+            boolean exists = seed < n ? layer.kind[seed] == CellKind.LAYER : !fixed[seed - n];
+            if (part[seed] >= 0 || !exists) continue;
+            queue.add(seed);
+            part[seed] = parts;
+            List<Integer> members = new ArrayList<>();
+            boolean bounded = false;
+            double sum = 0, area = 0;
+            int cellsIn = 0, firstCell = -1;
+            while (!queue.isEmpty()) {
+                int a = queue.poll();
+                members.add(a);
+                if (a < n) {
+                    cellsIn++;
+                    area += layer.openArea[a];
+                    if (firstCell < 0) firstCell = a;
+                    if (layer.flow.soil[a] > 0) bounded = true;
+                } else sum += Math.abs(drawn[a - n]);
+                for (int k = start[a]; k < start[a + 1]; k++) {
+                    int b = next[k];
+                    if (b >= n && fixed[b - n]) bounded = true;
+                    else if (part[b] < 0) {
+                        part[b] = parts;
+                        queue.add(b);
+                    }
+                }
+            }
+            parts++;
+            if (bounded)
+                for (int a : members) {
+                    nodeOf[count] = a;
+                    unknown[a] = count++;
+                }
+            else if (cellsIn > 0 || sum > 0) {
+                islands.add(new Island(firstCell, cellsIn, area, sum));
+                for (int a : members) if (a < n) layer.kind[a] = CellKind.UNREACHED;
+            }
+        }
+        nodeOf = Arrays.copyOf(nodeOf, count);
+        all = new double[nodes];
+        out = new double[nodes];
+        for (int d = 0; d < devices; d++) if (fixed[d]) all[n + d] = held[d];
+        return islands;
+    }
+
+    private int[] neighbours(int[] start) {
+        int n = cells(), columns = layer.grid.columns();
+        for (int c = 0; c < n; c++) {
+            if (layer.flow.east[c] > 0) count(start, c, c + 1);
+            if (layer.flow.north[c] > 0) count(start, c, c + columns);
+        }
+        for (int k = 0; k < links; k++) count(start, from[k], to[k]);
+        for (int i = 0; i + 1 < start.length; i++) start[i + 1] += start[i];
+        int[] fill = Arrays.copyOf(start, start.length), next = new int[start[start.length - 1]];
+        for (int c = 0; c < n; c++) {
+            if (layer.flow.east[c] > 0) put(next, fill, c, c + 1);
+            if (layer.flow.north[c] > 0) put(next, fill, c, c + columns);
+        }
+        for (int k = 0; k < links; k++) put(next, fill, from[k], to[k]);
+        return next;
+    }
+
+    private static void count(int[] start, int a, int b) {
+        start[a + 1]++;
+        start[b + 1]++;
+    }
+
+    private static void put(int[] next, int[] fill, int a, int b) {
+        next[fill[a]++] = b;
+        next[fill[b]++] = a;
+    }
+
+    @Override
+    public int size() {
+        return nodeOf.length;
+    }
+
+    /** Pressures of all nodes for a set of unknowns; nodes without pressure hold 0. Valid until the next call. */
+    double[] spread(double[] at) {
+        for (int u = 0; u < at.length; u++) all[nodeOf[u]] = at[u];
+        return all;
+    }
+
+    boolean reached(int node) {
+        return unknown[node] >= 0 || (node >= cells() && fixed[node - cells()]);
+    }
+
+    @Override
+    public void residual(double[] at, double[] residual) {
+        spread(at);
+        outflow();
+        for (int u = 0; u < at.length; u++) residual[u] = out[nodeOf[u]];
+    }
+
+    /** Flow out of every node at the spread pressures; for a fixed node, what the network takes from it. */
+    private double[] outflow() {
+        Arrays.fill(out, 0);
+        layer.flow.addOutflow(all, outdoors, out);
+        int n = cells();
+        for (int d = 0; d < devices; d++) out[n + d] += drawn[d];
+        for (int k = 0; k < links; k++) {
+            double q = law[k].flow(all[from[k]] - all[to[k]]);
+            out[from[k]] += q;
+            out[to[k]] -= q;
+        }
+        return out;
+    }
+
+    /** Flow of each link's account, positive into the network, plus the soil's, at the given unknowns. */
+    double[] accountFlows(double[] at) {
+        spread(at);
+        double[] sum = new double[accounts.size()];
+        for (int k = 0; k < links; k++)
+            if (account[k] != WITHIN) sum[account[k]] -= law[k].flow(all[from[k]] - all[to[k]]);
+        return sum;
+    }
+
+    /** Flow from the soil into the layer [m3/s]. */
+    double soilFlow(double[] at) {
+        spread(at);
+        double sum = 0;
+        for (int c = 0; c < cells(); c++)
+            if (layer.flow.soil[c] > 0 && unknown[c] >= 0) sum += layer.flow.soil[c] * (outdoors - all[c]);
+        return sum;
+    }
+
+    /** Flow that the network gives to a fixed node [m3/s]. */
+    double givenTo(int node, double[] at) {
+        spread(at);
+        return -outflow()[node];
+    }
+
+    @Override
+    public double scale(double[] at) {
+        spread(at);
+        outflow();
+        double sum = 0;
+        int n = cells();
+        for (int d = 0; d < devices; d++) {
+            if (fixed[d]) sum += Math.abs(out[n + d]);
+            sum += Math.abs(drawn[d]);
+        }
+        for (int c = 0; c < n; c++) if (layer.flow.soil[c] > 0) sum += layer.flow.soil[c] * Math.abs(all[c] - outdoors);
+        return sum / 2;
+    }
+
+    /** Sum of all flows over the boundaries, which should be nothing [m3/s]. */
+    double imbalance(double[] at) {
+        double sum = soilFlow(at);
+        outflow();
+        int n = cells();
+        for (int d = 0; d < devices; d++) {
+            if (fixed[d]) sum += out[n + d];
+            sum -= drawn[d];
+        }
+        return sum;
+    }
+
+    @Override
+    public boolean step(double[] at, double[] residual, double[] step) {
+        if (matrix == null) shape();
+        spread(at);
+        matrix.clear();
+        double[] v = matrix.values();
+        layer.flow.addCurvature(all, new LayerFlow.Curvature() {
+            @Override
+            public void link(int a, int b, double h) {
+                if (unknown[a] < 0) return;
+                v[diagonalSlot[unknown[a]]] += h;
+                v[diagonalSlot[unknown[b]]] += h;
+                int lo = Math.min(a, b);
+                v[Math.abs(a - b) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
+            }
+
+            @Override
+            public void cross(int c, int a, int b, double h) {
+                if (unknown[c] < 0) return;
+                v[diagonalSlot[unknown[c]]] += 2 * h;
+                link0(c, a, h);
+                link0(c, b, h);
+                int lo = Math.min(a, b);
+                v[Math.abs(a - b) == layer.grid.columns() + 1 ? risingSlot[lo] : fallingSlot[lo]] += h;
+            }
+
+            private void link0(int c, int a, double h) {
+                int lo = Math.min(a, c);
+                v[Math.abs(a - c) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
+            }
+
+            @Override
+            public void diagonal(int a, double h) {
+                if (unknown[a] >= 0) v[diagonalSlot[unknown[a]]] += h;
+            }
+        });
+        for (int k = 0; k < links; k++) {
+            int a = unknown[from[k]], b = unknown[to[k]];
+            if (a < 0 && b < 0) continue;
+            double h = law[k].slope(all[from[k]] - all[to[k]]);
+            if (a >= 0) v[diagonalSlot[a]] += h;
+            if (b >= 0) v[diagonalSlot[b]] += h;
+            if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;
+        }
+        if (!solver.factor(matrix)) return false;
+        double[] right = new double[residual.length];
+        for (int i = 0; i < right.length; i++) right[i] = -residual[i];
+        solver.solveRefined(right, step);
+        return true;
+    }
+
+    private void shape() {
+        int n = cells(), columns = layer.grid.columns();
+        SymmetricMatrix.Builder builder = new SymmetricMatrix.Builder(size());
+        boolean corners = layer.flow.inertial;
+        for (int c = 0; c < n; c++) {
+            if (unknown[c] < 0) continue;
+            if (layer.flow.east[c] > 0) builder.couple(unknown[c], unknown[c + 1]);
+            if (layer.flow.north[c] > 0) builder.couple(unknown[c], unknown[c + columns]);
+            if (!corners) continue;
+            if (joined(c, 1, columns)) builder.couple(unknown[c], unknown[c + columns + 1]);
+            if (joined(c, -1, columns)) builder.couple(unknown[c], unknown[c + columns - 1]);
+        }
+        for (int k = 0; k < links; k++)
+            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0) builder.couple(unknown[from[k]], unknown[to[k]]);
+        matrix = builder.build();
+        eastSlot = new int[n];
+        northSlot = new int[n];
+        risingSlot = new int[n];
+        fallingSlot = new int[n];
+        for (int c = 0; c < n; c++) {
+            eastSlot[c] = northSlot[c] = -1;
+            if (unknown[c] < 0) continue;
+            if (layer.flow.east[c] > 0) eastSlot[c] = matrix.slot(unknown[c], unknown[c + 1]);
+            if (layer.flow.north[c] > 0) northSlot[c] = matrix.slot(unknown[c], unknown[c + columns]);
+            if (!corners) continue;
+            if (joined(c, 1, columns)) risingSlot[c] = matrix.slot(unknown[c], unknown[c + columns + 1]);
+            if (joined(c, -1, columns)) fallingSlot[c] = matrix.slot(unknown[c], unknown[c + columns - 1]);
+        }
+        diagonalSlot = new int[size()];
+        for (int u = 0; u < size(); u++) diagonalSlot[u] = matrix.slot(u, u);
+        linkSlot = new int[links];
+        for (int k = 0; k < links; k++)
+            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0)
+                linkSlot[k] = matrix.slot(unknown[from[k]], unknown[to[k]]);
+        double[] x = new double[size()], y = new double[size()];
+        for (int u = 0; u < size(); u++) {
+            int node = nodeOf[u];
+            x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
+            y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
+        }
+        solver = new CholeskySolver(matrix, x, y);
+    }
+
+    /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */
+    private boolean joined(int c, int side, int columns) {
+        int i = c % columns, other = c + columns + side;
+        if (i + side < 0 || i + side >= columns || other >= cells() || unknown[other] < 0) return false;
+        boolean below = side > 0 ? layer.flow.east[c] > 0 : layer.flow.east[c - 1] > 0;
+        boolean left = layer.flow.north[c] > 0;
+        boolean above = side > 0 ? layer.flow.east[c + columns] > 0 : layer.flow.east[c + columns - 1] > 0;
+        boolean right = layer.flow.north[c + side] > 0;
+        return (below && right) || (left && above);
+    }
+}

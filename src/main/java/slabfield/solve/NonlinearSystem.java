@@ -1,0 +1,35 @@
+package slabfield.solve;
+
+/**
+ * A convex potential to be made least, known by its gradient (the residual) and by steps with its curvature.
+ */
+public interface NonlinearSystem {
+    /** Number of unknowns. */
+    int size();
+
+    /**
+     * The potential's gradient.
+     *
+     * @param at place, length {@code size()}, not modified
+     * @param residual receives the gradient, same length
+     */
+    void residual(double[] at, double[] residual);
+
+    /**
+     * Solves curvature(at) * step = -residual.
+     *
+     * @param at place, not modified
+     * @param residual gradient there, not modified
+     * @param step receives the step
+     * @return false where the curvature is not positive definite
+     */
+    boolean step(double[] at, double[] residual, double[] step);
+
+    /**
+     * The size that a residual is compared with: here the flow through the network.
+     *
+     * @param at place, not modified
+     * @return above 0, or 0 where nothing flows
+     */
+    double scale(double[] at);
+}
