@@ -1,0 +1,67 @@
+package slabfield.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NestedDissectionTest {
+    @ParameterizedTest
+    @CsvSource({"1,1,false,0", "40,30,false,0", "40,30,true,0", "50,50,true,0.4", "200,3,false,0.1"})
+    void namesEachNodeOnce(int columns, int rows, boolean diagonals, double masked) {
+        Graphs graph = Graphs.grid(columns, rows, diagonals, masked, 1);
+        assertEachNodeOnce(NestedDissection.order(graph.matrix(), graph.x(), graph.y()));
+    }
+
+    @Test
+    void namesEachNodeOnceWhenAllStandInOnePlace() {
+        Graphs graph = Graphs.scattered(500, 1500, 2);
+        assertEachNodeOnce(NestedDissection.order(graph.matrix(), new double[500], new double[500]));
+    }
+
+    private static void assertEachNodeOnce(int[] order) {
+        assertThat(IntStream.of(order).sorted().toArray()).isEqualTo(IntStream.range(0, order.length).toArray());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"64,false", "64,true", "100,false"})
+    void fillsFarLessThanNaturalOrder(int side, boolean diagonals) {
+        Graphs graph = Graphs.grid(side, side, diagonals, 0, 1);
+        int n = side * side;
+        int natural = fill(graph, IntStream.range(0, n).toArray());
+        int dissected = fill(graph, NestedDissection.order(graph.matrix(), graph.x(), graph.y()));
+
+        assertThat(dissected).isLessThan(natural * 2 / 5);
+    }
+
+    @Test
+    void aNodeJoinedToAFifthOfAllOthersDoesNotSpoilTheOrder() {
+        Graphs plain = Graphs.grid(64, 64, false, 0, 1);
+        var builder = new SymmetricMatrix.Builder(64 * 64 + 1);
+        for (int i = 0; i < 64 * 64; i++) {
+            for (int k = plain.matrix().first(i); k < plain.matrix().first(i + 1); k++) {
+                builder.couple(i, plain.matrix().column(k));
+            }
+            if (i % 5 == 0) {
+                builder.couple(i, 64 * 64);
+            }
+        }
+        var matrix = builder.build();
+        double[] x = Arrays.copyOf(plain.x(), 64 * 64 + 1);
+        double[] y = Arrays.copyOf(plain.y(), 64 * 64 + 1);
+        Arrays.fill(matrix.values(), 0, matrix.size(), 1);
+        var hub = new Graphs(matrix, x, y);
+        int without = fill(plain, NestedDissection.order(plain.matrix(), plain.x(), plain.y()));
+
+        assertThat(fill(hub, NestedDissection.order(matrix, x, y))).isLessThan(without + 64 * 64 + without / 20);
+    }
+
+    private static int fill(Graphs graph, int[] order) {
+        var solver = new CholeskySolver(graph.matrix(), order);
+        assertThat(solver.factor()).isEmpty();
+        return solver.fill();
+    }
+}
