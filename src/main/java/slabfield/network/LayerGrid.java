@@ -42,6 +42,8 @@ final class LayerGrid {
 
     final List<Disc> discs = new ArrayList<>();
     private final AirState air;
+    private double[] uncutEast;
+    private double[] uncutNorth;
     private final List<List<double[]>> middleLines = new ArrayList<>();
 
     /** A round hole in the layer with one pressure. */
@@ -222,8 +224,20 @@ final class LayerGrid {
         return number;
     }
 
+    /** Open part, 0 to 1, of the face between a disc's own cell and one outside it. */
+    double openness(DiscTie.Link l) {
+        int a = cellAt(l.fromColumn(), l.fromRow()), b = cellAt(l.column(), l.row());
+        if (a < 0 || b < 0) return 0;
+        boolean alongX = l.row() == l.fromRow();
+        double link = (alongX ? uncutEast : uncutNorth)[Math.min(a, b)];
+        double side = alongX ? grid.height() : grid.width(), step = alongX ? grid.width() : grid.height();
+        return Math.min(1, link * step / (side * transmissivity[b]));
+    }
+
     /** Takes the links to and within discs out of the layer's own flow; called once after all discs are added. */
     void isolateDiscs() {
+        uncutEast = flow.east.clone();
+        uncutNorth = flow.north.clone();
         for (int c = 0; c < kind.length; c++) {
             if (flow.east[c] > 0 && (kind[c] == CellKind.DISC || kind[c + 1] == CellKind.DISC)) flow.east[c] = 0;
             if (flow.north[c] > 0 && (kind[c] == CellKind.DISC || kind[c + grid.columns()] == CellKind.DISC))
@@ -236,7 +250,7 @@ final class LayerGrid {
         return column < 0 || row < 0 || column >= grid.columns() || row >= grid.rows() ? -1 : grid.index(column, row);
     }
 
-    /** Part of the link between two neighbouring cells that is open, whatever their kinds, found before discs are cut. */
+    /** Quadratic over linear part of the pressure gradient at a speed of the air [m/s] in a cell. */
     double inertialShare(double speed, int c) {
         double beta = drag[c] > 0
                 ? drag[c]

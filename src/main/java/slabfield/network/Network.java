@@ -7,6 +7,7 @@ import java.util.List;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
 import slabfield.solve.CholeskySolver;
+import slabfield.solve.NestedDissection;
 import slabfield.solve.NonlinearSystem;
 import slabfield.solve.SymmetricMatrix;
 
@@ -343,10 +344,11 @@ final class Network implements NonlinearSystem {
             if (b >= 0) v[diagonalSlot[b]] += h;
             if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;
         }
-        if (!solver.factor(matrix)) return false;
+        if (solver.factor().isPresent()) return false;
         double[] right = new double[residual.length];
         for (int i = 0; i < right.length; i++) right[i] = -residual[i];
-        solver.solveRefined(right, step);
+        solver.solve(right, step);
+        solver.refine(right, step, new double[residual.length]);
         return true;
     }
 
@@ -390,7 +392,7 @@ final class Network implements NonlinearSystem {
             x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
             y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
         }
-        solver = new CholeskySolver(matrix, x, y);
+        solver = new CholeskySolver(matrix, NestedDissection.order(matrix, x, y));
     }
 
     /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */

@@ -1,0 +1,463 @@
+package slabfield.network;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import slabfield.field.CellKind;
+import slabfield.field.Grid;
+import slabfield.law.AirState;
+import slabfield.law.Conductance;
+import slabfield.law.FanAndPipe;
+import slabfield.law.FlowLaw;
+import slabfield.law.Orifice;
+import slabfield.law.PowerLaw;
+import slabfield.law.QuadraticResistance;
+import slabfield.law.TileFriction;
+import slabfield.model.BlockWall;
+import slabfield.model.DrainTile;
+import slabfield.model.Gap;
+import slabfield.model.Opening;
+import slabfield.model.Path;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.Slab;
+import slabfield.model.Source;
+import slabfield.model.SuctionPoint;
+import slabfield.network.Network.Kind;
+
+/**
+ * Ties what is drawn to the layer's cells: openings, drain tile, block walls, suction points.
+ *
+ * <p>A line is cut at the grid's lines; each piece draws from the cell middles around it with the weights of bilinear
+ * interpolation, through the layer's resistance between the line and those middles: t (1-t) of a cell where both sides
+ * feed it, t being its place between two middles, and the whole distance where only one side does, as at the slab's edge.
+ */
+final class Devices {
+    private static final double SAME_PLACE = 0.01;
+    private static final double TILES_MEET = 0.05;
+    private static final double IDLE = 1e-6;
+
+    private final Scenario scenario;
+    private final LayerGrid layer;
+    private final Grid grid;
+    private final AirState air;
+    private final boolean fanOn;
+    private final Network net;
+    private final int room;
+    private final int outdoors;
+    private final int[] discNode;
+    private final Map<String, TileNodes> tiles = new HashMap<>();
+    private final List<String> doubts = new ArrayList<>();
+    private final int[] suctionNode;
+    private final int[] suctionAccount;
+
+    /** Stations of a tile: places along its line and their nodes. */
+    private static final class TileNodes {
+        final DrainTile tile;
+        final List<Double> along = new ArrayList<>();
+        final List<Integer> node = new ArrayList<>();
+
+        TileNodes(DrainTile tile) {
+            this.tile = tile;
+        }
+
+        int nearest(Point at) {
+            double s = tile.path().nearest(at);
+            int best = -1;
+            double distance = Double.MAX_VALUE;
+            for (int k = 0; k < along.size(); k++) {
+                double d = Math.abs(along.get(k) - s);
+                if (tile.path().isClosed()) d = Math.min(d, tile.path().length() - d);
+                if (d < distance) {
+                    distance = d;
+                    best = node.get(k);
+                }
+            }
+            return best;
+        }
+    }
+
+    private Devices(Scenario scenario, LayerGrid layer, AirState air, boolean fanOn) {
+        this.scenario = scenario;
+        this.layer = layer;
+        this.grid = layer.grid;
+        this.air = air;
+        this.fanOn = fanOn;
+        net = new Network(layer, scenario.outdoorPressure());
+        room = net.addFixed(0);
+        outdoors = net.addFixed(scenario.outdoorPressure());
+        discNode = new int[layer.discs.size()];
+        suctionNode = new int[scenario.suctionPoints().size()];
+        suctionAccount = new int[suctionNode.length];
+    }
+
+    /**
+     * A network ready to be closed, and where its parts are.
+     *
+     * @param suctionNode node of each suction point
+     * @param suctionAccount account of each suction point that draws through a link, 0 for the others
+     */
+    record Built(
+            Network network,
+            int[] suctionNode,
+            int[] suctionAccount,
+            int[] discNode,
+            List<String> doubts) {}
+
+    /** Discs of a scenario in the order in which they are added to the layer: suction pits, then spot openings. */
+    static void addDiscs(Scenario scenario, LayerGrid layer) {
+        for (SuctionPoint s : scenario.suctionPoints())
+            if (s.tile().isEmpty()) layer.addDisc(s.id(), s.at(), s.pit().radius());
+        for (Opening o : scenario.openings())
+            if (o.place() instanceof Opening.Spot spot && !onTile(scenario, o))
+                layer.addDisc(o.id(), spot.at(), spot.radius());
+    }
+
+    private static boolean onTile(Scenario scenario, Opening o) {
+        return scenario.drainTiles().stream().anyMatch(t -> t.sump().equals(java.util.Optional.of(o.id())));
+    }
+
+    /**
+     * Builds the network of a scenario on its layer, whose discs are already cut out.
+     *
+     * @param fanOn false for the state with the suction off
+     */
+    static Built build(Scenario scenario, LayerGrid layer, AirState air, boolean fanOn) {
+        Devices d = new Devices(scenario, layer, air, fanOn);
+        d.tieDiscs();
+        d.layTiles();
+        d.openOpenings();
+        d.buildWalls();
+        d.connectSuction();
+        return new Built(d.net, d.suctionNode, d.suctionAccount, d.discNode, d.doubts);
+    }
+
+    private void tieDiscs() {
+        for (int k = 0; k < discNode.length; k++) {
+            LayerGrid.Disc disc = layer.discs.get(k);
+            int node = net.addNode(disc.at().x(), disc.at().y());
+            discNode[k] = node;
+            boolean tied = false;
+            for (DiscTie.Link l : disc.tie().links) {
+                int cell = layer.cellAt(l.column(), l.row());
+                if (cell < 0 || layer.kind[cell] != CellKind.LAYER) continue;
+                double open = disc.tie().resolved ? layer.openness(l) : separated(disc.at(), cell) ? 0 : 1;
+                if (open <= 0) continue;
+                double t = layer.transmissivity[cell], h = layer.thickness[cell];
+                double linear = 1 / (t * l.conductance() * open);
+                net.link(cell, node, resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open)), 0);
+                tied = true;
+            }
+            if (!tied) doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
+        }
+    }
+
+    private static FlowLaw resistance(double linear, double quadratic) {
+        return quadratic > 0 ? new QuadraticResistance(linear, quadratic) : new Conductance(1 / linear);
+    }
+
+    private boolean separated(Point at, int cell) {
+        return layer.cut(at.x(), at.y(), grid.x(cell % grid.columns()), grid.y(cell / grid.columns()));
+    }
+
+    /** Where a piece of a line draws from: a node, its share of the piece and the resistance in between [Pa s/m3]. */
+    private record Feed(int node, double share, double resistance) {}
+
+    private List<Feed> feeds(Pieces.Piece piece) {
+        double fx = (piece.x() - grid.left()) / grid.width() - 0.5, fy = (piece.y() - grid.bottom()) / grid.height() - 0.5;
+        int i = (int) Math.floor(fx + 1e-9), j = (int) Math.floor(fy + 1e-9);
+        double tx = Math.max(0, fx - i), ty = Math.max(0, fy - j);
+        int[] cells = new int[4];
+        double[] weight = new double[4];
+        double sum = 0;
+        for (int k = 0; k < 4; k++) {
+            int a = k & 1, b = k >> 1;
+            cells[k] = layer.cellAt(i + a, j + b);
+            weight[k] = (a == 0 ? 1 - tx : tx) * (b == 0 ? 1 - ty : ty);
+            if (weight[k] < 1e-9 || !usable(cells[k], piece)) weight[k] = 0;
+            sum += weight[k];
+        }
+        if (sum <= 0) return nearestFeed(piece);
+        double both = piece.normalX() * piece.normalX() * tx * (1 - tx) * grid.width()
+                + piece.normalY() * piece.normalY() * ty * (1 - ty) * grid.height();
+        List<Feed> out = new ArrayList<>();
+        for (int k = 0; k < 4; k++) {
+            if (weight[k] == 0) continue;
+            double share = weight[k] / sum;
+            out.add(feed(piece, cells[k], share, sum > 1 - 1e-6 ? both : across(piece, cells[k])));
+        }
+        return out;
+    }
+
+    private Feed feed(Pieces.Piece piece, int cell, double share, double distance) {
+        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0);
+        return new Feed(cell, share, distance / (layer.transmissivity[cell] * share * piece.length()));
+    }
+
+    private double across(Pieces.Piece piece, int cell) {
+        double dx = grid.x(cell % grid.columns()) - piece.x(), dy = grid.y(cell / grid.columns()) - piece.y();
+        return Math.abs(dx * piece.normalX() + dy * piece.normalY());
+    }
+
+    private boolean usable(int cell, Pieces.Piece piece) {
+        return cell >= 0
+                && (layer.kind[cell] == CellKind.LAYER || layer.kind[cell] == CellKind.DISC)
+                && !separated(new Point(piece.x(), piece.y()), cell);
+    }
+
+    private List<Feed> nearestFeed(Pieces.Piece piece) {
+        int ci = grid.column(piece.x()), cj = grid.row(piece.y()), best = -1;
+        double distance = 1.6 * Math.max(grid.width(), grid.height());
+        for (int j = cj - 2; j <= cj + 2; j++)
+            for (int i = ci - 2; i <= ci + 2; i++) {
+                int cell = layer.cellAt(i, j);
+                if (!usable(cell, piece)) continue;
+                double d = Math.hypot(grid.x(i) - piece.x(), grid.y(j) - piece.y());
+                if (d < distance) {
+                    distance = d;
+                    best = cell;
+                }
+            }
+        return best < 0 ? List.of() : List.of(feed(piece, best, 1, distance));
+    }
+
+    private void layTiles() {
+        for (DrainTile tile : scenario.drainTiles()) {
+            TileNodes nodes = new TileNodes(tile);
+            tiles.put(tile.id(), nodes);
+            List<Gap> gaps = new ArrayList<>(tile.breaks());
+            gaps.addAll(tile.waterFilled());
+            List<Intervals.Stretch> stretches = Intervals.left(tile.path(), gaps);
+            int firstOfAll = -1, last = -1;
+            double firstAlong = 0, lastAlong = 0;
+            for (Intervals.Stretch stretch : stretches) {
+                last = -1;
+                for (Pieces.Piece piece : Pieces.cut(Intervals.points(tile.path(), stretch), grid)) {
+                    int node = net.addNode(piece.x(), piece.y());
+                    double along = stretch.from() + piece.along();
+                    nodes.along.add(along);
+                    nodes.node.add(node);
+                    if (last >= 0) net.link(last, node, friction(tile, along - lastAlong), 0);
+                    if (firstOfAll < 0) {
+                        firstOfAll = node;
+                        firstAlong = along;
+                    }
+                    last = node;
+                    lastAlong = along;
+                    for (Feed f : feeds(piece))
+                        net.link(
+                                f.node(),
+                                node,
+                                Orifice.of(
+                                                tile.slotArea() * piece.length() * f.share(),
+                                                Opening.Orifice.USUAL_COEFFICIENT,
+                                                air.density())
+                                        .behind(f.resistance()),
+                                0);
+                }
+            }
+            boolean startWhole = !stretches.isEmpty() && stretches.get(0).from() == 0;
+            boolean endWhole = !stretches.isEmpty()
+                    && stretches.get(stretches.size() - 1).to() >= tile.path().length() - 1e-9;
+            if (tile.path().isClosed() && startWhole && endWhole && last != firstOfAll)
+                net.link(last, firstOfAll, friction(tile, tile.path().length() - lastAlong + firstAlong), 0);
+        }
+        joinTiles();
+    }
+
+    private FlowLaw friction(DrainTile tile, double length) {
+        return TileFriction.corrugated(tile.diameter(), tile.manning(), length, air.viscosity(), air.density());
+    }
+
+    /** Joins a tile whose end lies on another one. */
+    private void joinTiles() {
+        List<DrainTile> all = scenario.drainTiles();
+        for (DrainTile a : all)
+            for (DrainTile b : all) {
+                if (a == b || a.path().isClosed()) continue;
+                List<Point> points = a.path().points();
+                for (Point end : List.of(points.get(0), points.get(points.size() - 1))) {
+                    if (b.path().at(b.path().nearest(end)).distanceTo(end) > TILES_MEET) continue;
+                    int n1 = tiles.get(a.id()).nearest(end), n2 = tiles.get(b.id()).nearest(end);
+                    if (n1 >= 0 && n2 >= 0) net.link(n1, n2, friction(a, Math.max(grid.width(), grid.height())), 0);
+                }
+            }
+    }
+
+    private void openOpenings() {
+        int discs = (int) scenario.suctionPoints().stream().filter(s -> s.tile().isEmpty()).count();
+        for (Opening o : scenario.openings()) {
+            int account = net.addAccount(o.id(), Kind.ROOM);
+            double left = o.seal().remaining();
+            if (o.place() instanceof Opening.Spot spot) {
+                int node;
+                if (onTile(scenario, o)) node = sumpNode(o, spot);
+                else node = discNode[discs++];
+                if (left > 0 && node >= 0) net.link(node, room, spotLaw(o, left), account);
+                continue;
+            }
+            if (left <= 0) continue;
+            double whole = lineLength(o);
+            for (LineOnSlab line : lines(o))
+                for (Pieces.Piece piece : Pieces.cut(line.points, grid))
+                    for (Feed f : feeds(piece))
+                        net.link(
+                                f.node(),
+                                room,
+                                lineLaw(o, piece.length() * f.share() * left, whole, line.slab, f.resistance()),
+                                account);
+        }
+    }
+
+    private int sumpNode(Opening o, Opening.Spot spot) {
+        for (DrainTile t : scenario.drainTiles())
+            if (t.sump().equals(java.util.Optional.of(o.id()))) return tiles.get(t.id()).nearest(spot.at());
+        return -1;
+    }
+
+    private FlowLaw spotLaw(Opening o, double left) {
+        if (o.passage() instanceof Opening.Orifice a)
+            return Orifice.of(a.area() * left, a.dischargeCoefficient(), air.density());
+        if (o.passage() instanceof Opening.PowerLaw p) return new PowerLaw(p.coefficient() * left, p.exponent(), 0);
+        throw new IllegalStateException("a spot has no crack law: " + o.id());
+    }
+
+    private FlowLaw lineLaw(Opening o, double length, double whole, Slab slab, double series) {
+        if (o.passage() instanceof Opening.Crack c)
+            return QuadraticResistance.crack(
+                            c.width(), slab.thickness(), length, c.bends(), air.viscosity(), air.density())
+                    .behind(series);
+        if (o.passage() instanceof Opening.Orifice a)
+            return Orifice.of(a.area() * length / whole, a.dischargeCoefficient(), air.density())
+                    .behind(series);
+        Opening.PowerLaw p = (Opening.PowerLaw) o.passage();
+        return new PowerLaw(p.coefficient() * length / whole, p.exponent(), series);
+    }
+
+    private record LineOnSlab(List<Point> points, Slab slab) {}
+
+    private List<LineOnSlab> lines(Opening o) {
+        if (o.place() instanceof Opening.Perimeter edge) {
+            Slab slab = scenario.slabs().stream()
+                    .filter(s -> s.id().equals(edge.slab()))
+                    .findFirst()
+                    .orElseThrow();
+            List<Point> ring = new ArrayList<>(slab.outline());
+            ring.add(ring.get(0));
+            return List.of(new LineOnSlab(ring, slab));
+        }
+        Path path = ((Opening.Along) o.place()).path();
+        return List.of(new LineOnSlab(path.points(), slabAt(path)));
+    }
+
+    private double lineLength(Opening o) {
+        double sum = 0;
+        for (LineOnSlab l : lines(o)) sum += new Path(l.points).length();
+        return sum;
+    }
+
+    /** The slab that the line's middle lies under, or the nearest one. */
+    private Slab slabAt(Path path) {
+        Point middle = path.at(path.length() / 2);
+        return scenario.slabs().stream()
+                .min(java.util.Comparator.comparingDouble(s -> slabfield.model.Shapes.polygon(s.outline())
+                        .distance(slabfield.model.Shapes.place(middle))))
+                .orElseThrow();
+    }
+
+    /** The two ends of a wall's row of core nodes. */
+    private record WallEnd(BlockWall wall, Point at, int node, double half) {}
+
+    private void buildWalls() {
+        List<WallEnd> ends = new ArrayList<>();
+        for (BlockWall w : scenario.blockWalls()) {
+            int tops = net.addAccount(w.id() + ": block tops", Kind.ROOM);
+            int inside = net.addAccount(w.id() + ": inside face", Kind.ROOM);
+            int outside = net.addAccount(w.id() + ": outside face", Kind.OUTDOORS);
+            List<Pieces.Piece> pieces = Pieces.cut(w.path().points(), grid);
+            int last = -1, first = -1;
+            double lastAlong = 0;
+            for (Pieces.Piece piece : pieces) {
+                int node = net.addNode(piece.x(), piece.y());
+                double length = piece.length();
+                if (last >= 0 && w.along() > 0)
+                    net.link(last, node, new Conductance(w.along() / (piece.along() - lastAlong)), 0);
+                if (first < 0) first = node;
+                last = node;
+                lastAlong = piece.along();
+                if (w.joint() > 0)
+                    for (Feed f : feeds(piece))
+                        net.link(
+                                f.node(),
+                                node,
+                                new Conductance(1 / (1 / (w.joint() * length * f.share()) + f.resistance())),
+                                0);
+                double topArea = w.topArea() * w.tops().remaining() * length;
+                if (topArea > 0)
+                    net.link(
+                            node,
+                            room,
+                            Orifice.of(topArea, Opening.Orifice.USUAL_COEFFICIENT, air.density()),
+                            tops);
+                if (w.faceToRoom() > 0)
+                    net.link(node, room, new Conductance(w.faceToRoom() * w.height() * length), inside);
+                if (w.faceToOutdoors() > 0)
+                    net.link(node, outdoors, new Conductance(w.faceToOutdoors() * w.height() * length), outside);
+                w.tile().ifPresent(t -> {
+                    int station = tiles.get(t.tile()).nearest(new Point(piece.x(), piece.y()));
+                    if (station >= 0) net.link(node, station, new Conductance(t.conductance() * length), 0);
+                });
+            }
+            if (first < 0) continue;
+            List<Point> points = w.path().points();
+            ends.add(new WallEnd(w, points.get(0), first, pieces.get(0).along()));
+            ends.add(new WallEnd(w, points.get(points.size() - 1), last, w.path().length() - lastAlong));
+        }
+        for (int a = 0; a < ends.size(); a++)
+            for (int b = a + 1; b < ends.size(); b++) join(ends.get(a), ends.get(b));
+    }
+
+    private void join(WallEnd a, WallEnd b) {
+        if (a.at.distanceTo(b.at) > SAME_PLACE || a.node == b.node) return;
+        if (!a.wall.joinsAtCorners() || !b.wall.joinsAtCorners()) return;
+        if (a.wall.along() <= 0 || b.wall.along() <= 0) return;
+        net.link(a.node, b.node, new Conductance(1 / (a.half / a.wall.along() + b.half / b.wall.along())), 0);
+    }
+
+    private void connectSuction() {
+        int disc = 0;
+        for (int k = 0; k < suctionNode.length; k++) {
+            SuctionPoint s = scenario.suctionPoints().get(k);
+            int node = s.tile().isPresent()
+                    ? tiles.get(s.tile().get()).nearest(s.at())
+                    : discNode[disc++];
+            suctionNode[k] = node;
+            if (node < 0) {
+                doubts.add("Suction point \"" + s.id() + "\" meets no open stretch of its tile.");
+                continue;
+            }
+            Source source = s.source();
+            if (source instanceof Source.Fan fan) {
+                if (!fanOn && !s.openWhenOff()) continue;
+                suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
+                net.link(node, net.addFixed(fan.discharge()), fanLaw(fan), suctionAccount[k]);
+            } else if (fanOn && source instanceof Source.Pressure p) net.hold(node, p.pressure());
+            else if (fanOn && source instanceof Source.Flow f) net.draw(node, f.flow());
+        }
+    }
+
+    private FlowLaw fanLaw(Source.Fan fan) {
+        Source.Pipe pipe = fan.pipe();
+        double[] flows = fan.curve().flows().stream().mapToDouble(v -> v).toArray();
+        double[] rises = fan.curve().rises().stream().mapToDouble(v -> v).toArray();
+        if (!fanOn) {
+            // an idle fan lifts nothing; the hair of a slope keeps the law rising where the pipe has no loss
+            flows = new double[] {0, 1};
+            rises = new double[] {0, -IDLE};
+        }
+        return new FanAndPipe(
+                flows, rises, pipe.diameter(), pipe.length(), pipe.ells(), pipe.fittings(), pipe.roughness(),
+                air.viscosity(), air.density());
+    }
+}

@@ -1,0 +1,253 @@
+package slabfield.network;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabfield.field.CellKind;
+import slabfield.field.Convergence;
+import slabfield.field.Grid;
+import slabfield.field.PressureField;
+import slabfield.field.Progress;
+import slabfield.field.Result;
+import slabfield.law.AirState;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.Source;
+import slabfield.model.SuctionPoint;
+import slabfield.model.TestHole;
+import slabfield.solve.Newton;
+
+/** From a scenario to its pressure field: lays the model on a grid, ties the devices, solves, and reads the answer. */
+public final class SlabSolver {
+    /** Mass balance that a converged answer keeps, relative to the flow through the network. */
+    public static final double BALANCE = 1e-9;
+
+    /** Quadratic over linear part of the pressure gradient above which Darcy's law alone is doubtful. */
+    public static final double DARCY_DOUBTFUL = 0.1;
+
+    /** Share of the local vacuum that the momentum of air in a tile may reach before it is named as a doubt. */
+    private static final double MOMENTUM_DOUBTFUL = 0.05;
+
+    private static final double ROOM_TEMPERATURE = 293.15;
+
+    private SlabSolver() {}
+
+    /** What to compute. */
+    public enum Extent {
+        /** Everything. */
+        FULL,
+        /** Without the state with the suction off: for a picture that follows a drag. */
+        FAN_ON_ONLY
+    }
+
+    public static Result solve(Scenario scenario, Progress progress) {
+        return solve(scenario, Extent.FULL, progress);
+    }
+
+    /**
+     * Solves a scenario that has passed its checks.
+     *
+     * @param progress asked once per Newton step
+     */
+    public static Result solve(Scenario scenario, Extent extent, Progress progress) {
+        AirState air = airOf(scenario);
+        LayerGrid layer = new LayerGrid(scenario, air);
+        Devices.addDiscs(scenario, layer);
+        layer.isolateDiscs();
+        CellKind[] kinds = layer.kind.clone();
+        State on = State.of(Devices.build(scenario, layer, air, true), progress);
+        if (on.refusal.isPresent() || !on.convergence.converged())
+            return new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence)));
+        double[] pressure = on.cellPressures(layer);
+        PressureField field =
+                new PressureField(layer.grid, layer.kind.clone(), pressure, counting(layer, pressure), layer.openArea);
+        List<Result.Unreached> unreached = on.islands.stream()
+                .filter(i -> i.cells() > 0)
+                .map(i -> new Result.Unreached(middle(layer.grid, i.cell()), i.area()))
+                .toList();
+        Optional<PressureField> off = Optional.empty();
+        if (extent == Extent.FULL) {
+            System.arraycopy(kinds, 0, layer.kind, 0, kinds.length);
+            State quiet = State.of(Devices.build(scenario, layer, air, false), progress);
+            if (quiet.convergence.ending() == Convergence.Ending.CANCELLED)
+                return new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence));
+            if (quiet.convergence.converged()) {
+                double[] p = quiet.cellPressures(layer);
+                off = Optional.of(new PressureField(layer.grid, layer.kind.clone(), p, counting(layer, p), layer.openArea));
+            }
+        }
+        return read(scenario, layer, on, field, off, unreached, air);
+    }
+
+    /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
+    static AirState airOf(Scenario scenario) {
+        OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
+        return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
+    }
+
+    private static String reason(Convergence c) {
+        return switch (c.ending()) {
+            case CANCELLED -> "The solve was stopped before it was done.";
+            case SINGULAR -> "The pressures have no single answer: a part of the network has no tie to any fixed pressure.";
+            default -> "The solve did not settle (residual " + String.format(java.util.Locale.ROOT, "%.1e", c.residual())
+                    + " after " + c.iterations() + " steps). No field is shown. Look for values far outside the usual.";
+        };
+    }
+
+    private static Point middle(Grid grid, int cell) {
+        return new Point(grid.x(cell % grid.columns()), grid.y(cell / grid.columns()));
+    }
+
+    private static boolean[] counting(LayerGrid layer, double[] pressure) {
+        boolean[] counts = layer.counts.clone();
+        for (int c = 0; c < counts.length; c++)
+            counts[c] &= layer.kind[c] == CellKind.LAYER && !Double.isNaN(pressure[c]);
+        return counts;
+    }
+
+    /** One solved network. */
+    private record State(
+            Devices.Built built,
+            Network network,
+            double[] at,
+            Convergence convergence,
+            List<Network.Island> islands,
+            Optional<String> refusal) {
+
+        static State of(Devices.Built built, Progress progress) {
+            Network network = built.network();
+            List<Network.Island> islands = network.close();
+            double[] at = new double[network.size()];
+            for (Network.Island i : islands)
+                if (i.drawn() > 0)
+                    return new State(
+                            built, network, at, new Convergence(Convergence.Ending.SINGULAR, 0, Double.NaN, Double.NaN), islands,
+                            Optional.of("A suction point draws a fixed flow from a part of the layer into which no air can"
+                                    + " come: no opening, no wall and no soil leakance reaches it. Give it one of these,"
+                                    + " or a fan or a pressure instead of a flow."));
+            Newton.Outcome o = Newton.solve(network, at, (k, residual) -> {
+                progress.step(k, 0, residual);
+                return progress.isCancelled();
+            });
+            double scale = network.scale(at);
+            double balance = scale > 0 ? network.imbalance(at) / scale : 0;
+            Convergence.Ending ending = Convergence.Ending.valueOf(o.ending().name());
+            if (ending == Convergence.Ending.CONVERGED && !(Math.abs(balance) <= BALANCE))
+                ending = Convergence.Ending.STALLED;
+            return new State(
+                    built, network, at, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
+        }
+
+        double[] cellPressures(LayerGrid layer) {
+            double[] all = network.spread(at), out = new double[layer.kind.length];
+            for (int c = 0; c < out.length; c++) {
+                int node = layer.kind[c] == CellKind.DISC ? built.discNode()[layer.disc[c]] : c;
+                boolean has = layer.kind[c] == CellKind.LAYER || layer.kind[c] == CellKind.DISC;
+                out[c] = has && network.reached(node) ? all[node] : Double.NaN;
+            }
+            return out;
+        }
+
+        double pressure(int node) {
+            return network.reached(node) ? network.spread(at)[node] : Double.NaN;
+        }
+    }
+
+    private static Result read(
+            Scenario scenario,
+            LayerGrid layer,
+            State on,
+            PressureField field,
+            Optional<PressureField> off,
+            List<Result.Unreached> unreached,
+            AirState air) {
+        List<Result.Suction> suctions = suctions(scenario, on);
+        List<Result.Hole> holes = new ArrayList<>();
+        for (TestHole h : scenario.testHoles())
+            holes.add(new Result.Hole(
+                    h.id(),
+                    h.at(),
+                    field.at(h.at().x(), h.at().y()),
+                    off.map(f -> f.at(h.at().x(), h.at().y())).orElse(OptionalDouble.empty())));
+        double[] inertial = new double[layer.kind.length];
+        Arrays.fill(inertial, Double.NaN);
+        double[] all = on.network.spread(on.at).clone();
+        for (int c = 0; c < inertial.length; c++)
+            if (field.kind()[c] == CellKind.LAYER) inertial[c] = layer.inertialShare(layer.flow.speed(all, c), c);
+        List<String> doubts = new ArrayList<>(on.built.doubts());
+        doubts.addAll(Doubts.of(scenario, field, inertial, suctions));
+        return new Result.Solved(
+                scenario,
+                on.convergence,
+                field,
+                off,
+                flows(scenario, on, suctions),
+                holes,
+                suctions,
+                coverage(scenario, field),
+                unreached,
+                doubts,
+                inertial);
+    }
+
+    private static List<Result.Suction> suctions(Scenario scenario, State on) {
+        List<Result.Suction> out = new ArrayList<>();
+        double[] accounts = on.network.accountFlows(on.at);
+        for (int k = 0; k < scenario.suctionPoints().size(); k++) {
+            SuctionPoint s = scenario.suctionPoints().get(k);
+            int node = on.built.suctionNode()[k];
+            double flow;
+            if (node < 0) flow = 0;
+            else if (s.source() instanceof Source.Fan) flow = -accounts[on.built.suctionAccount()[k]];
+            else if (s.source() instanceof Source.Flow f) flow = f.flow();
+            else flow = on.network.givenTo(node, on.at);
+            out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));
+        }
+        return out;
+    }
+
+    private static Result.Flows flows(Scenario scenario, State on, List<Result.Suction> suctions) {
+        double[] sums = on.network.accountFlows(on.at);
+        Map<String, Double> bySource = new LinkedHashMap<>();
+        double room = 0, outside = 0;
+        List<Network.Account> accounts = on.network.accounts();
+        for (int k = 0; k < sums.length; k++) {
+            Network.Account a = accounts.get(k);
+            if (a.kind() == Network.Kind.ROOM) room += sums[k];
+            else if (a.kind() == Network.Kind.OUTDOORS) outside += sums[k];
+            else continue;
+            bySource.merge(a.name(), sums[k], Double::sum);
+        }
+        double soil = on.network.soilFlow(on.at);
+        bySource.put("soil", soil);
+        double exhaust = suctions.stream().mapToDouble(Result.Suction::flow).sum();
+        return new Result.Flows(exhaust, room, soil, outside, java.util.Collections.unmodifiableMap(bySource));
+    }
+
+    private static Result.Coverage coverage(Scenario scenario, PressureField field) {
+        double target = scenario.target().vacuum(), area = 0, meeting = 0, weakest = Double.NaN;
+        int where = -1;
+        for (int c = 0; c < field.pressure().length; c++) {
+            if (field.kind()[c] == CellKind.UNREACHED) area += field.openArea()[c];
+            if (!field.counts()[c]) continue;
+            double vacuum = -field.pressure()[c];
+            area += field.openArea()[c];
+            if (vacuum >= target) meeting += field.openArea()[c];
+            if (where < 0 || vacuum < weakest) {
+                weakest = vacuum;
+                where = c;
+            }
+        }
+        Grid g = field.grid();
+        return new Result.Coverage(
+                target,
+                area > 0 ? meeting / area : 0,
+                weakest,
+                where < 0 ? new Point(g.left(), g.bottom()) : middle(g, where),
+                Math.max(g.width(), g.height()));
+    }
+}
