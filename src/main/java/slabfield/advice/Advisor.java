@@ -123,7 +123,7 @@ public final class Advisor {
     /** Places for a suction point on a square net, away from edges, barriers, openings and other points. */
     static List<Point> places(Scenario scenario) {
         if (scenario.suctionPoints().isEmpty()) return List.of();
-        Geometry free = Shapes.slabs(scenario);
+        Geometry free = Shapes.union(scenario.slabs());
         for (Barrier b : scenario.barriers()) free = free.difference(Shapes.strip(b));
         free = free.buffer(-FROM_EDGE);
         for (Opening o : scenario.openings())
@@ -139,7 +139,7 @@ public final class Advisor {
                 Point p = new Point(
                         box.getMinX() + (nx == 0 ? 0 : i * box.getWidth() / nx),
                         box.getMinY() + (ny == 0 ? 0 : j * box.getHeight() / ny));
-                if (free.distance(Shapes.place(p)) < 1e-9) out.add(p);
+                if (free.distance(Shapes.point(p)) < 1e-9) out.add(p);
             }
         return out;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
 import slabfield.law.AirState;
@@ -21,6 +22,7 @@ import slabfield.model.Opening;
 import slabfield.model.Path;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
+import slabfield.model.Shapes;
 import slabfield.model.Slab;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
@@ -52,26 +54,25 @@ final class Devices {
     private final int[] suctionNode;
     private final int[] suctionAccount;
 
-    /** Stations of a tile: places along its line and their nodes. */
+    /** Stations of a tile, one to each of its pieces. */
     private static final class TileNodes {
-        final DrainTile tile;
-        final List<Double> along = new ArrayList<>();
-        final List<Integer> node = new ArrayList<>();
+        private final List<Point> places = new ArrayList<>();
+        private final List<Integer> nodes = new ArrayList<>();
 
-        TileNodes(DrainTile tile) {
-            this.tile = tile;
+        void add(Pieces.Piece piece, int node) {
+            places.add(new Point(piece.x(), piece.y()));
+            nodes.add(node);
         }
 
+        /** Node of the station nearest to a place, or -1 where the tile has none. */
         int nearest(Point at) {
-            double s = tile.path().nearest(at);
             int best = -1;
             double distance = Double.MAX_VALUE;
-            for (int k = 0; k < along.size(); k++) {
-                double d = Math.abs(along.get(k) - s);
-                if (tile.path().isClosed()) d = Math.min(d, tile.path().length() - d);
+            for (int k = 0; k < places.size(); k++) {
+                double d = places.get(k).distanceTo(at);
                 if (d < distance) {
                     distance = d;
-                    best = node.get(k);
+                    best = nodes.get(k);
                 }
             }
             return best;
@@ -115,7 +116,7 @@ final class Devices {
     }
 
     private static boolean onTile(Scenario scenario, Opening o) {
-        return scenario.drainTiles().stream().anyMatch(t -> t.sump().equals(java.util.Optional.of(o.id())));
+        return scenario.drainTiles().stream().anyMatch(t -> t.sump().equals(Optional.of(o.id())));
     }
 
     /**
@@ -224,46 +225,36 @@ final class Devices {
 
     private void layTiles() {
         for (DrainTile tile : scenario.drainTiles()) {
-            TileNodes nodes = new TileNodes(tile);
-            tiles.put(tile.id(), nodes);
+            TileNodes stations = new TileNodes();
+            tiles.put(tile.id(), stations);
             List<Gap> gaps = new ArrayList<>(tile.breaks());
             gaps.addAll(tile.waterFilled());
-            List<Intervals.Stretch> stretches = Intervals.left(tile.path(), gaps);
-            int firstOfAll = -1, last = -1;
-            double firstAlong = 0, lastAlong = 0;
-            for (Intervals.Stretch stretch : stretches) {
-                last = -1;
-                for (Pieces.Piece piece : Pieces.cut(Intervals.points(tile.path(), stretch), grid)) {
-                    int node = net.addNode(piece.x(), piece.y());
-                    double along = stretch.from() + piece.along();
-                    nodes.along.add(along);
-                    nodes.node.add(node);
-                    if (last >= 0) net.link(last, node, friction(tile, along - lastAlong), 0);
-                    if (firstOfAll < 0) {
-                        firstOfAll = node;
-                        firstAlong = along;
-                    }
-                    last = node;
-                    lastAlong = along;
-                    for (Feed f : feeds(piece))
-                        net.link(
-                                f.node(),
-                                node,
-                                Orifice.of(
-                                                tile.slotArea() * piece.length() * f.share(),
-                                                Opening.Orifice.USUAL_COEFFICIENT,
-                                                air.density())
-                                        .behind(f.resistance()),
-                                0);
-                }
-            }
-            boolean startWhole = !stretches.isEmpty() && stretches.get(0).from() == 0;
-            boolean endWhole = !stretches.isEmpty()
-                    && stretches.get(stretches.size() - 1).to() >= tile.path().length() - 1e-9;
-            if (tile.path().isClosed() && startWhole && endWhole && last != firstOfAll)
-                net.link(last, firstOfAll, friction(tile, tile.path().length() - lastAlong + firstAlong), 0);
+            for (Path stretch : Shapes.pieces(tile.path(), gaps)) layStretch(tile, stretch, stations);
         }
         joinTiles();
+    }
+
+    private void layStretch(DrainTile tile, Path stretch, TileNodes stations) {
+        int first = -1, last = -1;
+        double firstAlong = 0, lastAlong = 0;
+        for (Pieces.Piece piece : Pieces.cut(stretch.points(), grid)) {
+            int node = net.addNode(piece.x(), piece.y());
+            stations.add(piece, node);
+            if (last >= 0) net.link(last, node, friction(tile, piece.along() - lastAlong), Network.WITHIN);
+            else {
+                first = node;
+                firstAlong = piece.along();
+            }
+            last = node;
+            lastAlong = piece.along();
+            for (Feed f : feeds(piece)) {
+                double slots = tile.slotArea() * piece.length() * f.share();
+                Orifice law = Orifice.of(slots, Opening.Orifice.USUAL_COEFFICIENT, air.density());
+                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN);
+            }
+        }
+        if (stretch.isClosed() && last != first)
+            net.link(last, first, friction(tile, stretch.length() - lastAlong + firstAlong), Network.WITHIN);
     }
 
     private FlowLaw friction(DrainTile tile, double length) {
@@ -312,7 +303,7 @@ final class Devices {
 
     private int sumpNode(Opening o, Opening.Spot spot) {
         for (DrainTile t : scenario.drainTiles())
-            if (t.sump().equals(java.util.Optional.of(o.id()))) return tiles.get(t.id()).nearest(spot.at());
+            if (t.sump().equals(Optional.of(o.id()))) return tiles.get(t.id()).nearest(spot.at());
         return -1;
     }
 
@@ -361,8 +352,8 @@ final class Devices {
     private Slab slabAt(Path path) {
         Point middle = path.at(path.length() / 2);
         return scenario.slabs().stream()
-                .min(java.util.Comparator.comparingDouble(s -> slabfield.model.Shapes.polygon(s.outline())
-                        .distance(slabfield.model.Shapes.place(middle))))
+                .min(java.util.Comparator.comparingDouble(s -> Shapes.area(s)
+                        .distance(Shapes.point(middle))))
                 .orElseThrow();
     }
 

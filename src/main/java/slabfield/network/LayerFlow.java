@@ -64,41 +64,42 @@ final class LayerFlow {
      * Adds the flow out of each cell.
      *
      * @param p pressure of each cell, length {@code columns * rows}
+     * @param rest what p leaves out by rounding, so that differences of nearly equal pressures keep their digits
      * @param outdoors pressure beyond the soil [Pa]
      * @param out receives the sums, same length
      */
-    void addOutflow(double[] p, double outdoors, double[] out) {
+    void addOutflow(double[] p, double[] rest, double outdoors, double[] out) {
         for (int j = 0; j < rows; j++)
             for (int i = 0; i < columns; i++) {
                 int c = j * columns + i;
-                if (soil[c] > 0) out[c] += soil[c] * (p[c] - outdoors);
+                if (soil[c] > 0) out[c] += soil[c] * (p[c] - outdoors + rest[c]);
                 if (inertial) continue;
                 if (east[c] > 0) {
-                    double q = east[c] * (p[c] - p[c + 1]);
+                    double q = east[c] * (p[c] - p[c + 1] + (rest[c] - rest[c + 1]));
                     out[c] += q;
                     out[c + 1] -= q;
                 }
                 if (north[c] > 0) {
-                    double q = north[c] * (p[c] - p[c + columns]);
+                    double q = north[c] * (p[c] - p[c + columns] + (rest[c] - rest[c + columns]));
                     out[c] += q;
                     out[c + columns] -= q;
                 }
             }
-        if (inertial) quadrants(p, out, null);
+        if (inertial) quadrants(p, rest, out, null);
     }
 
     /** Adds the curvature at p. */
-    void addCurvature(double[] p, Curvature to) {
+    void addCurvature(double[] p, double[] rest, Curvature to) {
         for (int c = 0; c < soil.length; c++) {
             if (soil[c] > 0) to.diagonal(c, soil[c]);
             if (inertial) continue;
             if (east[c] > 0) to.link(c, c + 1, east[c]);
             if (north[c] > 0) to.link(c, c + columns, north[c]);
         }
-        if (inertial) quadrants(p, null, to);
+        if (inertial) quadrants(p, rest, null, to);
     }
 
-    private void quadrants(double[] p, double[] out, Curvature to) {
+    private void quadrants(double[] p, double[] rest, double[] out, Curvature to) {
         for (int j = 0; j < rows; j++)
             for (int i = 0; i < columns; i++) {
                 int c = j * columns + i;
@@ -110,22 +111,36 @@ final class LayerFlow {
                     if (ca == 0 && cb == 0) continue;
                     double sa = right ? eastShare[c] : i > 0 ? 1 - eastShare[c - 1] : 0;
                     double sb = up ? northShare[c] : j > 0 ? 1 - northShare[b] : 0;
-                    quadrant(p, out, to, c, a, b, ca, cb, sa, sb);
+                    double da = ca > 0 ? p[c] - p[a] + (rest[c] - rest[a]) : 0;
+                    double db = cb > 0 ? p[c] - p[b] + (rest[c] - rest[b]) : 0;
+                    quadrant(da, db, out, to, c, a, b, ca, cb, sa, sb);
                 }
             }
     }
 
-    /** One quadrant of cell c, with links to a along x and to b along y of conductance ca, cb and shares sa, sb. */
+    /**
+     * One quadrant of cell c, with pressure differences da and db to a along x and to b along y, over links of conductance
+     * ca and cb of whose resistance the shares sa and sb lie in c.
+     */
     private void quadrant(
-            double[] p, double[] out, Curvature to, int c, int a, int b, double ca, double cb, double sa, double sb) {
+            double da,
+            double db,
+            double[] out,
+            Curvature to,
+            int c,
+            int a,
+            int b,
+            double ca,
+            double cb,
+            double sa,
+            double sb) {
         double m = mobility[c];
         double areaA = ca > 0 ? width * width * ca / (8 * sa * m) : 0;
         double areaB = cb > 0 ? height * height * cb / (8 * sb * m) : 0;
         double area = Math.max(areaA, areaB);
         double fa = ca > 0 ? 2 * sa / width * Math.sqrt(areaA / area) : 0;
         double fb = cb > 0 ? 2 * sb / height * Math.sqrt(areaB / area) : 0;
-        double ua = ca > 0 ? fa * (p[c] - p[a]) : 0;
-        double ub = cb > 0 ? fb * (p[c] - p[b]) : 0;
+        double ua = fa * da, ub = fb * db;
         double g = Math.sqrt(ua * ua + ub * ub);
         double root = Math.sqrt(1 + 4 * inertia[c] * g);
         double ratio = 2 / (1 + root);

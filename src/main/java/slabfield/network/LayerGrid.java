@@ -9,6 +9,7 @@ import slabfield.law.AirState;
 import slabfield.law.Forchheimer;
 import slabfield.model.Barrier;
 import slabfield.model.Fill;
+import slabfield.model.Path;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
@@ -51,7 +52,7 @@ final class LayerGrid {
 
     LayerGrid(Scenario scenario, AirState air) {
         this.air = air;
-        Geometry slabs = Shapes.slabs(scenario);
+        Geometry slabs = Shapes.union(scenario.slabs());
         grid = gridOver(slabs, scenario.cellSize());
         int n = grid.cells();
         kind = new CellKind[n];
@@ -89,8 +90,8 @@ final class LayerGrid {
 
     private static List<double[]> middleLine(Barrier b) {
         List<double[]> out = new ArrayList<>();
-        for (var stretch : Intervals.left(b.path(), b.gaps())) {
-            List<Point> points = Intervals.points(b.path(), stretch);
+        for (Path piece : Shapes.pieces(b.path(), b.gaps())) {
+            List<Point> points = piece.points();
             for (int i = 1; i < points.size(); i++)
                 out.add(new double[] {
                     points.get(i - 1).x(), points.get(i - 1).y(), points.get(i).x(), points.get(i).y()
@@ -267,7 +268,7 @@ final class LayerGrid {
 
         Fills(Scenario scenario, Grid grid) {
             base = scenario.layer().fill();
-            for (Zone z : scenario.layer().zones()) add(Shapes.polygon(z.outline()), z.fill());
+            for (Zone z : scenario.layer().zones()) add(Shapes.area(z.outline()), z.fill());
             for (Barrier b : scenario.barriers())
                 if (b.permeability() > 0)
                     add(Shapes.strip(b), Fill.of(base.thickness(), b.permeability(), 0));

@@ -51,6 +51,7 @@ final class Network implements NonlinearSystem {
 
     private int[] nodeOf;
     private double[] all;
+    private double[] allRest;
     private double[] out;
     private SymmetricMatrix matrix;
     private CholeskySolver solver;
@@ -182,6 +183,7 @@ final class Network implements NonlinearSystem {
         }
         nodeOf = Arrays.copyOf(nodeOf, count);
         all = new double[nodes];
+        allRest = new double[nodes];
         out = new double[nodes];
         for (int d = 0; d < devices; d++) if (fixed[d]) all[n + d] = held[d];
         return islands;
@@ -220,9 +222,17 @@ final class Network implements NonlinearSystem {
     }
 
     /** Pressures of all nodes for a set of unknowns; nodes without pressure hold 0. Valid until the next call. */
-    double[] spread(double[] at) {
-        for (int u = 0; u < at.length; u++) all[nodeOf[u]] = at[u];
+    double[] spread(double[] at, double[] rest) {
+        for (int u = 0; u < at.length; u++) {
+            all[nodeOf[u]] = at[u];
+            allRest[nodeOf[u]] = rest[u];
+        }
         return all;
+    }
+
+    private double difference(int k) {
+        int a = from[k], b = to[k];
+        return all[a] - all[b] + (allRest[a] - allRest[b]);
     }
 
     boolean reached(int node) {
@@ -230,8 +240,8 @@ final class Network implements NonlinearSystem {
     }
 
     @Override
-    public void residual(double[] at, double[] residual) {
-        spread(at);
+    public void residual(double[] at, double[] rest, double[] residual) {
+        spread(at, rest);
         outflow();
         for (int u = 0; u < at.length; u++) residual[u] = out[nodeOf[u]];
     }
@@ -239,11 +249,11 @@ final class Network implements NonlinearSystem {
     /** Flow out of every node at the spread pressures; for a fixed node, what the network takes from it. */
     private double[] outflow() {
         Arrays.fill(out, 0);
-        layer.flow.addOutflow(all, outdoors, out);
+        layer.flow.addOutflow(all, allRest, outdoors, out);
         int n = cells();
         for (int d = 0; d < devices; d++) out[n + d] += drawn[d];
         for (int k = 0; k < links; k++) {
-            double q = law[k].flow(all[from[k]] - all[to[k]]);
+            double q = law[k].flow(difference(k));
             out[from[k]] += q;
             out[to[k]] -= q;
         }
@@ -251,32 +261,32 @@ final class Network implements NonlinearSystem {
     }
 
     /** Flow of each link's account, positive into the network, plus the soil's, at the given unknowns. */
-    double[] accountFlows(double[] at) {
-        spread(at);
+    double[] accountFlows(double[] at, double[] rest) {
+        spread(at, rest);
         double[] sum = new double[accounts.size()];
         for (int k = 0; k < links; k++)
-            if (account[k] != WITHIN) sum[account[k]] -= law[k].flow(all[from[k]] - all[to[k]]);
+            if (account[k] != WITHIN) sum[account[k]] -= law[k].flow(difference(k));
         return sum;
     }
 
     /** Flow from the soil into the layer [m3/s]. */
-    double soilFlow(double[] at) {
-        spread(at);
+    double soilFlow(double[] at, double[] rest) {
+        spread(at, rest);
         double sum = 0;
         for (int c = 0; c < cells(); c++)
-            if (layer.flow.soil[c] > 0 && unknown[c] >= 0) sum += layer.flow.soil[c] * (outdoors - all[c]);
+            if (layer.flow.soil[c] > 0 && unknown[c] >= 0) sum += layer.flow.soil[c] * (outdoors - all[c] - allRest[c]);
         return sum;
     }
 
     /** Flow that the network gives to a fixed node [m3/s]. */
-    double givenTo(int node, double[] at) {
-        spread(at);
+    double givenTo(int node, double[] at, double[] rest) {
+        spread(at, rest);
         return -outflow()[node];
     }
 
     @Override
-    public double scale(double[] at) {
-        spread(at);
+    public double scale(double[] at, double[] rest) {
+        spread(at, rest);
         outflow();
         double sum = 0;
         int n = cells();
@@ -289,8 +299,8 @@ final class Network implements NonlinearSystem {
     }
 
     /** Sum of all flows over the boundaries, which should be nothing [m3/s]. */
-    double imbalance(double[] at) {
-        double sum = soilFlow(at);
+    double imbalance(double[] at, double[] rest) {
+        double sum = soilFlow(at, rest);
         outflow();
         int n = cells();
         for (int d = 0; d < devices; d++) {
@@ -301,12 +311,12 @@ final class Network implements NonlinearSystem {
     }
 
     @Override
-    public boolean step(double[] at, double[] residual, double[] step) {
+    public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
         if (matrix == null) shape();
-        spread(at);
+        spread(at, rest);
         matrix.clear();
         double[] v = matrix.values();
-        layer.flow.addCurvature(all, new LayerFlow.Curvature() {
+        layer.flow.addCurvature(all, allRest, new LayerFlow.Curvature() {
             @Override
             public void link(int a, int b, double h) {
                 if (unknown[a] < 0) return;
@@ -339,7 +349,7 @@ final class Network implements NonlinearSystem {
         for (int k = 0; k < links; k++) {
             int a = unknown[from[k]], b = unknown[to[k]];
             if (a < 0 && b < 0) continue;
-            double h = law[k].slope(all[from[k]] - all[to[k]]);
+            double h = law[k].slope(difference(k));
             if (a >= 0) v[diagonalSlot[a]] += h;
             if (b >= 0) v[diagonalSlot[b]] += h;
             if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;

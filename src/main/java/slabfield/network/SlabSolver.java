@@ -114,6 +114,7 @@ public final class SlabSolver {
             Devices.Built built,
             Network network,
             double[] at,
+            double[] rest,
             Convergence convergence,
             List<Network.Island> islands,
             Optional<String> refusal) {
@@ -121,29 +122,29 @@ public final class SlabSolver {
         static State of(Devices.Built built, Progress progress) {
             Network network = built.network();
             List<Network.Island> islands = network.close();
-            double[] at = new double[network.size()];
+            double[] at = new double[network.size()], rest = new double[at.length];
             for (Network.Island i : islands)
                 if (i.drawn() > 0)
                     return new State(
-                            built, network, at, new Convergence(Convergence.Ending.SINGULAR, 0, Double.NaN, Double.NaN), islands,
+                            built, network, at, rest, new Convergence(Convergence.Ending.SINGULAR, 0, Double.NaN, Double.NaN), islands,
                             Optional.of("A suction point draws a fixed flow from a part of the layer into which no air can"
                                     + " come: no opening, no wall and no soil leakance reaches it. Give it one of these,"
                                     + " or a fan or a pressure instead of a flow."));
-            Newton.Outcome o = Newton.solve(network, at, (k, residual) -> {
+            Newton.Outcome o = Newton.solve(network, at, rest, (k, residual) -> {
                 progress.step(k, 0, residual);
                 return progress.isCancelled();
             });
-            double scale = network.scale(at);
-            double balance = scale > 0 ? network.imbalance(at) / scale : 0;
+            double scale = network.scale(at, rest);
+            double balance = scale > 0 ? network.imbalance(at, rest) / scale : 0;
             Convergence.Ending ending = Convergence.Ending.valueOf(o.ending().name());
             if (ending == Convergence.Ending.CONVERGED && !(Math.abs(balance) <= BALANCE))
                 ending = Convergence.Ending.STALLED;
             return new State(
-                    built, network, at, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
+                    built, network, at, rest, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
         }
 
         double[] cellPressures(LayerGrid layer) {
-            double[] all = network.spread(at), out = new double[layer.kind.length];
+            double[] all = network.spread(at, rest), out = new double[layer.kind.length];
             for (int c = 0; c < out.length; c++) {
                 int node = layer.kind[c] == CellKind.DISC ? built.discNode()[layer.disc[c]] : c;
                 boolean has = layer.kind[c] == CellKind.LAYER || layer.kind[c] == CellKind.DISC;
@@ -153,7 +154,7 @@ public final class SlabSolver {
         }
 
         double pressure(int node) {
-            return network.reached(node) ? network.spread(at)[node] : Double.NaN;
+            return network.reached(node) ? network.spread(at, rest)[node] : Double.NaN;
         }
     }
 
@@ -175,7 +176,7 @@ public final class SlabSolver {
                     off.map(f -> f.at(h.at().x(), h.at().y())).orElse(OptionalDouble.empty())));
         double[] inertial = new double[layer.kind.length];
         Arrays.fill(inertial, Double.NaN);
-        double[] all = on.network.spread(on.at).clone();
+        double[] all = on.network.spread(on.at, on.rest).clone();
         for (int c = 0; c < inertial.length; c++)
             if (field.kind()[c] == CellKind.LAYER) inertial[c] = layer.inertialShare(layer.flow.speed(all, c), c);
         List<String> doubts = new ArrayList<>(on.built.doubts());
@@ -196,7 +197,7 @@ public final class SlabSolver {
 
     private static List<Result.Suction> suctions(Scenario scenario, State on) {
         List<Result.Suction> out = new ArrayList<>();
-        double[] accounts = on.network.accountFlows(on.at);
+        double[] accounts = on.network.accountFlows(on.at, on.rest);
         for (int k = 0; k < scenario.suctionPoints().size(); k++) {
             SuctionPoint s = scenario.suctionPoints().get(k);
             int node = on.built.suctionNode()[k];
@@ -204,14 +205,14 @@ public final class SlabSolver {
             if (node < 0) flow = 0;
             else if (s.source() instanceof Source.Fan) flow = -accounts[on.built.suctionAccount()[k]];
             else if (s.source() instanceof Source.Flow f) flow = f.flow();
-            else flow = on.network.givenTo(node, on.at);
+            else flow = on.network.givenTo(node, on.at, on.rest);
             out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));
         }
         return out;
     }
 
     private static Result.Flows flows(Scenario scenario, State on, List<Result.Suction> suctions) {
-        double[] sums = on.network.accountFlows(on.at);
+        double[] sums = on.network.accountFlows(on.at, on.rest);
         Map<String, Double> bySource = new LinkedHashMap<>();
         double room = 0, outside = 0;
         List<Network.Account> accounts = on.network.accounts();
@@ -222,7 +223,7 @@ public final class SlabSolver {
             else continue;
             bySource.merge(a.name(), sums[k], Double::sum);
         }
-        double soil = on.network.soilFlow(on.at);
+        double soil = on.network.soilFlow(on.at, on.rest);
         bySource.put("soil", soil);
         double exhaust = suctions.stream().mapToDouble(Result.Suction::flow).sum();
         return new Result.Flows(exhaust, room, soil, outside, java.util.Collections.unmodifiableMap(bySource));

@@ -46,32 +46,35 @@ public final class Newton {
      *
      * @param system to solve
      * @param x guess, replaced by the answer, length {@code system.size()}
+     * @param rest what rounding leaves out of it, replaced likewise, same length
      * @param watch asked after each step
      */
-    public static Outcome solve(NonlinearSystem system, double[] x, Watch watch) {
+    public static Outcome solve(NonlinearSystem system, double[] x, double[] rest, Watch watch) {
         int n = system.size();
-        double[] r = new double[n], d = new double[n], trial = new double[n], rTrial = new double[n];
-        system.residual(x, r);
-        double relative = relative(system, x, r);
+        double[] r = new double[n], d = new double[n], rTrial = new double[n];
+        double[] trial = new double[n], restTrial = new double[n];
+        system.residual(x, rest, r);
+        double relative = relative(system, x, rest, r);
         boolean polished = false;
         for (int k = 0; k < LIMIT; k++) {
             if (watch.stopAfter(k, relative)) return new Outcome(Ending.CANCELLED, k, relative);
             if (relative <= TOLERANCE && polished) return new Outcome(Ending.CONVERGED, k, relative);
             polished = relative <= TOLERANCE;
-            if (!system.step(x, r, d)) return new Outcome(Ending.SINGULAR, k, relative);
+            if (!system.step(x, rest, r, d)) return new Outcome(Ending.SINGULAR, k, relative);
             double slope = dot(r, d);
             if (!(slope < 0)) {
                 Ending end = relative <= TOLERANCE ? Ending.CONVERGED : Ending.STALLED;
                 return new Outcome(end, k, relative);
             }
-            double t = shorten(system, x, d, slope, trial, rTrial);
+            double t = shorten(system, x, rest, d, slope, trial, restTrial, rTrial);
             if (t == 0) {
                 Ending end = relative <= TOLERANCE ? Ending.CONVERGED : Ending.STALLED;
                 return new Outcome(end, k, relative);
             }
-            double next = relative(system, trial, rTrial);
+            double next = relative(system, trial, restTrial, rTrial);
             if (polished && !(next <= relative)) return new Outcome(Ending.CONVERGED, k, relative);
             System.arraycopy(trial, 0, x, 0, n);
+            System.arraycopy(restTrial, 0, rest, 0, n);
             System.arraycopy(rTrial, 0, r, 0, n);
             relative = next;
         }
@@ -80,11 +83,18 @@ public final class Newton {
 
     /** Length of the step taken, with the place and its residual in the last two arrays; 0 where none helps. */
     private static double shorten(
-            NonlinearSystem system, double[] x, double[] d, double slope0, double[] trial, double[] rTrial) {
+            NonlinearSystem system,
+            double[] x,
+            double[] rest,
+            double[] d,
+            double slope0,
+            double[] trial,
+            double[] restTrial,
+            double[] rTrial) {
         double low = 0, slopeLow = slope0, high = Double.NaN, slopeHigh = Double.NaN, t = 1;
         for (int k = 0; k < SHORTENINGS; k++) {
-            for (int i = 0; i < x.length; i++) trial[i] = x[i] + t * d[i];
-            system.residual(trial, rTrial);
+            advance(x, rest, d, t, trial, restTrial);
+            system.residual(trial, restTrial, rTrial);
             double slope = dot(rTrial, d);
             if (Double.isFinite(slope) && slope <= SLOPE_KEPT * Math.abs(slope0)) {
                 if (slope >= -SLOPE_KEPT * Math.abs(slope0) || t == 1) return t;
@@ -99,20 +109,25 @@ public final class Newton {
             t = Math.max(low + margin, Math.min(high - margin, next));
             if (high - low < 1e-14) break;
         }
-        return low > 0 ? restore(system, x, d, low, trial, rTrial) : 0;
+        if (low == 0) return 0;
+        advance(x, rest, d, low, trial, restTrial);
+        system.residual(trial, restTrial, rTrial);
+        return low;
     }
 
-    private static double restore(
-            NonlinearSystem system, double[] x, double[] d, double t, double[] trial, double[] rTrial) {
-        for (int i = 0; i < x.length; i++) trial[i] = x[i] + t * d[i];
-        system.residual(trial, rTrial);
-        return t;
+    /** (x + rest) + t d, split again into what a double holds and what rounding leaves out (Knuth's two-sum). */
+    private static void advance(double[] x, double[] rest, double[] d, double t, double[] to, double[] restTo) {
+        for (int i = 0; i < x.length; i++) {
+            double add = rest[i] + t * d[i], sum = x[i] + add, back = sum - x[i];
+            to[i] = sum;
+            restTo[i] = (x[i] - (sum - back)) + (add - back);
+        }
     }
 
-    private static double relative(NonlinearSystem system, double[] x, double[] r) {
+    private static double relative(NonlinearSystem system, double[] x, double[] rest, double[] r) {
         double sum = 0;
         for (double v : r) sum += Math.abs(v);
-        double scale = system.scale(x);
+        double scale = system.scale(x, rest);
         return sum == 0 ? 0 : sum / scale;
     }
 

@@ -2,6 +2,9 @@ package slabfield.solve;
 
 /**
  * A convex potential to be made least, known by its gradient (the residual) and by steps with its curvature.
+ *
+ * <p>A place is given as the sum of two arrays, {@code at} and the {@code rest} that rounding leaves out of it. Where
+ * very open and very tight links meet, differences of nearly equal values decide; with the rest they keep their digits.
  */
 public interface NonlinearSystem {
     /** Number of unknowns. */
@@ -11,25 +14,28 @@ public interface NonlinearSystem {
      * The potential's gradient.
      *
      * @param at place, length {@code size()}, not modified
+     * @param rest what rounding leaves out of it, same length, not modified
      * @param residual receives the gradient, same length
      */
-    void residual(double[] at, double[] residual);
+    void residual(double[] at, double[] rest, double[] residual);
 
     /**
      * Solves curvature(at) * step = -residual.
      *
      * @param at place, not modified
+     * @param rest likewise
      * @param residual gradient there, not modified
      * @param step receives the step
      * @return false where the curvature is not positive definite
      */
-    boolean step(double[] at, double[] residual, double[] step);
+    boolean step(double[] at, double[] rest, double[] residual, double[] step);
 
     /**
      * The size that a residual is compared with: here the flow through the network.
      *
      * @param at place, not modified
+     * @param rest likewise
      * @return above 0, or 0 where nothing flows
      */
-    double scale(double[] at);
+    double scale(double[] at, double[] rest);
 }
