@@ -63,7 +63,7 @@ final class ColourBar {
         for (VacuumScale.Tick tick : scale.ticks(units.pressureUnit(), widest / bar.width())) {
             double at = bar.left() + tick.position() * bar.width();
             canvas.line(new double[] {at, bar.bottom(), at, bar.bottom() + 3 * ink.size()}, false, ink.solid(Ink.DARK, 0.7));
-            String text = units.exact(units.pressureFromSi().applyAsDouble(tick.pressure()));
+            String text = units.round(tick.pressure());
             canvas.text(text, at, bar.bottom() + 3 * ink.size() + ink.small(), Canvas.Anchor.MIDDLE, 0, lettering);
         }
     }

@@ -57,14 +57,16 @@ public final class Contours {
         boolean onlyAcross = Double.isNaN(a) == Double.isNaN(b) && Double.isNaN(c) == Double.isNaN(d)
                 && Double.isNaN(a) != Double.isNaN(c);
         if (onlyAcross) return Double.NaN;
-        double sum = 0;
-        int n = 0;
-        for (double v : new double[] {a, b, c, d})
-            if (!Double.isNaN(v)) {
-                sum += v;
-                n++;
-            }
-        return n == 0 ? Double.NaN : sum / n;
+        int n = has(a) + has(b) + has(c) + has(d);
+        return n == 0 ? Double.NaN : (orZero(a) + orZero(b) + orZero(c) + orZero(d)) / n;
+    }
+
+    private static int has(double v) {
+        return Double.isNaN(v) ? 0 : 1;
+    }
+
+    private static double orZero(double v) {
+        return Double.isNaN(v) ? 0 : v;
     }
 
     private double cell(int column, int row) {

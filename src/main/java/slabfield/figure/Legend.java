@@ -27,16 +27,24 @@ final class Legend {
     private final Scenario scenario;
     private final MapStyle style;
     private final Ink ink;
+    private final int columns;
     private final double width;
     private final List<Item> items = new ArrayList<>();
 
-    Legend(Canvas canvas, Result result, MapStyle style) {
+    /**
+     * A legend in as many columns of at least {@link #COLUMN} as fit beside each other.
+     *
+     * @param available width for all columns [points]
+     */
+    Legend(Canvas canvas, Result result, MapStyle style, double available) {
         this.canvas = canvas;
         this.result = result;
         this.scenario = result.scenario();
         this.style = style;
         this.ink = new Ink(style.fontScale());
-        this.width = COLUMN * ink.size();
+        double gutter = GUTTER * ink.size();
+        this.columns = Math.max(1, (int) ((available + gutter + 1e-6) / (COLUMN * ink.size() + gutter)));
+        this.width = (available + gutter) / columns - gutter;
         if (result instanceof Result.Solved solved) prediction(solved);
         new LegendKey(canvas, scenario, result instanceof Result.Solved, ink).entries(this::entry);
         facts();
@@ -106,7 +114,7 @@ final class Legend {
         var lettering = ink.fine(Ink.DARK);
         double half = 13 * ink.size(), indent = 2 * half + 6 * ink.size(), step = 1.22 * ink.small();
         List<String> lines = Words.wrap(canvas, text, width - indent, lettering);
-        double height = Math.max(15 * ink.size(), lines.size() * step + 4 * ink.size());
+        double height = Math.max(14.2 * ink.size(), lines.size() * step + 4 * ink.size());
         items.add(new Item(height, (x, y) -> {
             sample.paint(x + half, y + 7 * ink.size(), half);
             double top = y + 7 * ink.size() + 0.36 * ink.small();
@@ -115,9 +123,8 @@ final class Legend {
         }));
     }
 
-    /** Height of the legend in a width: as many columns as fit, as even as can be. */
-    double height(double available) {
-        int columns = columns(available);
+    /** Height at which the columns are as even as can be. */
+    double height() {
         double height = items.stream().mapToDouble(Item::height).max().orElse(0);
         double total = items.stream().mapToDouble(Item::height).sum();
         height = Math.max(height, total / columns);
@@ -125,33 +132,28 @@ final class Legend {
         return height;
     }
 
-    void draw(Box box) {
-        double height = height(box.width()), x = box.left(), y = box.top();
+    void draw(double left, double top) {
+        double height = height(), x = left, y = top;
         for (Item item : items) {
-            if (y + item.height() > box.top() + height + 1e-6 && y > box.top()) {
+            if (y + item.height() > top + height + 1e-6 && y > top) {
                 x += width + GUTTER * ink.size();
-                y = box.top();
+                y = top;
             }
             item.painter().paint(x, y);
             y += item.height();
         }
     }
 
-    private int columns(double available) {
-        double gutter = GUTTER * ink.size();
-        return Math.max(1, (int) ((available + gutter + 1e-6) / (width + gutter)));
-    }
-
     private int columnsAt(double height) {
-        int columns = 1;
+        int used = 1;
         double y = 0;
         for (Item item : items) {
             if (y + item.height() > height + 1e-6 && y > 0) {
-                columns++;
+                used++;
                 y = 0;
             }
             y += item.height();
         }
-        return columns;
+        return used;
     }
 }

@@ -33,10 +33,19 @@ final class LegendKey {
         barriers(add);
         tiles(add);
         openings(add);
+        if (scenario.slabs().stream().anyMatch(s -> !s.holes().isEmpty()))
+            add.accept(this::pad, "no layer here (pad, pit)");
         if (!scenario.layer().zones().isEmpty())
             add.accept((x, y, half) -> canvas.line(level(x, y, half), false, ink.dashed(Ink.DARK, 1.1, 1.2, 2.6)), "edge of another fill");
         if (scenario.slabs().stream().anyMatch(s -> !s.treated()))
             add.accept((x, y, half) -> canvas.line(level(x, y, half), false, ink.dashed(Ink.DARK, 1.4, 8, 3)), "slab not meant to be reached");
+    }
+
+    private void pad(double x, double y, double half) {
+        double[] ring = new Box(x - half / 2, y - 5 * ink.size(), x + half / 2, y + 5 * ink.size()).ring();
+        canvas.fill(List.of(ring), Ink.WHITE);
+        canvas.line(ring, true, ink.solid(Ink.DARK, 1.2));
+        canvas.line(new double[] {ring[0], ring[1], ring[4], ring[5]}, false, ink.solid(Ink.DARK, 0.6));
     }
 
     private void points(BiConsumer<Legend.Sample, String> add) {

@@ -6,7 +6,7 @@ import slabfield.model.SealState;
 
 /**
  * Signs for things at a point. How far an opening is closed shows in how much of its sign is dark: open is empty, loose
- * half dark, covered striped, sealed wholly dark.
+ * half dark, covered dark with two light stripes, sealed wholly dark.
  */
 final class Symbols {
     private final Canvas canvas;
@@ -65,13 +65,12 @@ final class Symbols {
         canvas.fill(List.of(ring), state == SealState.SEALED ? Ink.DARK : Ink.WHITE);
         if (state == SealState.LOOSE)
             canvas.clipped(List.of(ring), () -> canvas.fill(List.of(new Box(x - r, y, x + r, y + r).ring()), Ink.DARK));
-        if (state == SealState.COVERED) {
-            double stripe = 0.44 * r;
+        if (state == SealState.COVERED)
             canvas.clipped(List.of(ring), () -> {
-                for (double v = -r; v < r; v += 2 * stripe)
-                    canvas.fill(List.of(new Box(x + v, y - r, x + v + stripe, y + r).ring()), Ink.DARK);
+                canvas.fill(List.of(ring), Ink.DARK);
+                for (double v = -0.3 * r; v < r; v += 0.6 * r)
+                    canvas.fill(List.of(new Box(x + v - 0.11 * r, y - r, x + v + 0.11 * r, y + r).ring()), Ink.WHITE);
             });
-        }
         canvas.line(ring, true, ink.solid(Ink.DARK, 1.3));
         if (kind == OpeningKind.SUMP) canvas.line(Lines.circle(x, y, r + 2.2 * ink.size()), true, ink.solid(Ink.DARK, 0.9));
     }

@@ -1,6 +1,7 @@
 package slabfield.figure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 
@@ -47,10 +48,16 @@ public record UnitsShown(
         return number(flowFromSi.applyAsDouble(si));
     }
 
-    /** A number that is given and not computed, such as a target: no more digits than it has, at most four. */
-    public String exact(double shown) {
-        BigDecimal rounded = new BigDecimal(shown).round(new java.math.MathContext(4)).stripTrailingZeros();
-        return sign(rounded.toPlainString());
+    /** A pressure that is given and not computed, such as a target, without zeros that add nothing. */
+    public String round(double si) {
+        return trimmed(pressureFromSi.applyAsDouble(si));
+    }
+
+    /** A round number as it is, at most three digits. */
+    static String trimmed(double shown) {
+        if (shown == 0) return "0";
+        BigDecimal rounded = new BigDecimal(shown).round(new MathContext(Math.abs(shown) < 1 ? 2 : 3));
+        return sign(rounded.stripTrailingZeros().toPlainString());
     }
 
     /**
