@@ -6,9 +6,9 @@ import java.util.List;
 import slabfield.field.PressureField;
 
 /**
- * Lines of equal pressure by marching squares. Every cell with a pressure is cut into four quarters whose corners are cell
- * middles, sides and corners, the latter with the mean of the cells that meet there; a quarter of a cell without pressure
- * holds no line. So lines run up to the edge of the layer and never across a cell without pressure.
+ * Lines of equal pressure by marching squares. Every cell with a pressure is cut into four quarters whose corners are
+ * cell middles, sides and corners, the latter with the mean of the cells that meet there; a quarter of a cell without
+ * pressure holds no line. So lines run up to the edge of the layer and never across a cell without pressure.
  */
 public final class Contours {
     /**
@@ -43,7 +43,7 @@ public final class Contours {
         second = new int[2 * node.length];
     }
 
-    /** Lines at each of the levels [Pa], in that order; longer pieces are not put first. */
+    /** Lines at each of the levels [Pa], in that order. */
     public static List<Isoline> of(PressureField field, List<Double> levels) {
         Contours contours = new Contours(field);
         List<Isoline> found = new ArrayList<>();

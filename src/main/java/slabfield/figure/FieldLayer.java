@@ -67,7 +67,7 @@ final class FieldLayer {
         double target = solved.coverage().target();
         if (style.hatch())
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > -target,
-                    7.5, Math.PI / 4, ink.solid(0x9018222E, 0.7));
+                    7.5, Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.7));
         if (style.monochrome())
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > 0,
                     4, Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5));

@@ -4,8 +4,8 @@ import slabfield.field.PressureField;
 
 /**
  * The field as coloured pixels. A pixel belongs to the cell it lies in; where that has no pressure the pixel is
- * transparent. Else its pressure is bilinear between the cell middles around it; a cell without pressure is left out, and
- * so is one that is reached only across a corner, so that nothing shines through a barrier that covers cells.
+ * transparent. Else its pressure is bilinear between the cell middles around it; a cell without pressure is left out,
+ * and so is one that is reached only across a corner, so that nothing shines through a barrier that covers cells.
  */
 public final class HeatMap {
     private HeatMap() {}
@@ -38,7 +38,14 @@ public final class HeatMap {
 
     /** One line of pixels; where all four cells around have a pressure it is {@link #value} written out. */
     private static void line(
-            PressureField field, VacuumScale scale, int row, double up, int[] column, double[] across, int[] argb, int start) {
+            PressureField field,
+            VacuumScale scale,
+            int row,
+            double up,
+            int[] column,
+            double[] across,
+            int[] argb,
+            int start) {
         double[] p = field.pressure();
         int columns = field.grid().columns(), beyond = row + (up < 0 ? -1 : 1);
         int own = row * columns, above = beyond < 0 || beyond >= field.grid().rows() ? own : beyond * columns;
@@ -72,7 +79,8 @@ public final class HeatMap {
         double own = p[here];
         if (own != own) return Double.NaN;
         int besideColumn = across < 0 ? column - 1 : column + 1, aboveRow = up < 0 ? row - 1 : row + 1;
-        boolean hasBeside = besideColumn >= 0 && besideColumn < columns, hasAbove = aboveRow >= 0 && aboveRow < grid.rows();
+        boolean hasBeside = besideColumn >= 0 && besideColumn < columns;
+        boolean hasAbove = aboveRow >= 0 && aboveRow < grid.rows();
         double beside = hasBeside ? p[row * columns + besideColumn] : Double.NaN;
         double above = hasAbove ? p[aboveRow * columns + column] : Double.NaN;
         double corner = hasBeside && hasAbove ? p[aboveRow * columns + besideColumn] : Double.NaN;

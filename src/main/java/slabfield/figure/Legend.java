@@ -60,12 +60,19 @@ final class Legend {
         entry((x, y, half) -> signs.target(new double[] {x - half, y, x + half, y}, false),
                 "target: vacuum of at least " + target + " (" + scenario.target().choice() + "), met under "
                         + percent(coverage.meeting()) + " of the area");
-        if (style.hatch()) entry(hatched(0x9018222E, 4.5, Math.PI / 4), "below target: " + percent(1 - coverage.meeting()) + " of the area");
-        if (!solved.unreached().isEmpty()) entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: nothing reaches this part of the layer");
+        if (style.hatch())
+            entry(hatched(Ink.SHORTFALL, 4.5, Math.PI / 4), "below target: " + percent(1 - coverage.meeting()) + " of the area");
+        if (!solved.unreached().isEmpty())
+            entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: nothing reaches this part of the layer");
         if (!Double.isNaN(coverage.weakest()))
             entry((x, y, half) -> new Symbols(canvas, ink).weakest(x, y), "weakest place, to within a cell of "
                     + length(coverage.cell()));
-        if (style.monochrome()) entry((x, y, half) -> canvas.hatch(List.of(swatch(x, y, half)), 4 * ink.size(), Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5)), "soil pushes into the room");
+        if (style.monochrome()) entry(this::dotted, "soil pushes into the room");
+    }
+
+    private void dotted(double x, double y, double half) {
+        var dots = ink.dashed(Ink.DARK, 0.9, 1.5, 2.5);
+        canvas.hatch(List.of(swatch(x, y, half)), 4 * ink.size(), Math.PI / 2, dots);
     }
 
     private Sample hatched(int argb, double spacing, double angle) {
@@ -83,7 +90,8 @@ final class Legend {
 
     private void facts() {
         if (result instanceof Result.Solved solved) {
-            if (!solved.doubts().isEmpty()) paragraph("Doubts about this result: " + solved.doubts().size() + ", listed in the report.");
+            int doubts = solved.doubts().size();
+            if (doubts > 0) paragraph("Doubts about this result: " + doubts + ", listed in the report.");
             paragraph("Cell " + length(solved.coverage().cell()) + "; scenario: " + scenario.name());
         } else paragraph("Scenario: " + scenario.name());
     }

@@ -20,9 +20,9 @@ final class Levels {
     private Levels() {}
 
     /**
-     * Over a wide span of pressures the numbers 1, 2, 5 of each decade, 1 and 5 as index lines; over a narrow one multiples
-     * of one step, every other an index line; 0 where the field has both signs. Left out are the target's level and what is
-     * below a five-hundredth of the largest pressure.
+     * Over a wide span of pressures the numbers 1, 2, 5 of each decade, 1 and 5 as index lines; over a narrow one
+     * multiples of one step, every other an index line; 0 where the field has both signs. Left out are the target's
+     * level and what is below a five-hundredth of the largest pressure.
      */
     static List<Level> of(PressureField field, double target, double unit) {
         double low = Double.MAX_VALUE, high = -Double.MAX_VALUE;

@@ -49,7 +49,8 @@ final class Plan {
             List<double[]> slabs = Lines.rings(scenario.slabs(), view);
             canvas.fill(slabs, Ink.GROUND);
             List<FieldLayer.Labelled> lines = new ArrayList<>();
-            solved.ifPresent(s -> lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
+            solved.ifPresent(s ->
+                    lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
             new HouseLayer(canvas, scenario, view, ink).draw();
             signs();
             if (style.labels()) write(lines);
@@ -61,7 +62,8 @@ final class Plan {
         for (TestHole hole : scenario.testHoles()) {
             double x = view.pageX(hole.at().x()), y = view.pageY(hole.at().y());
             measured(scenario, hole.id()).ifPresent(p -> symbols.measured(x, y, colour(p)));
-            symbols.hole(x, y, predicted(hole.id()).isPresent() ? colour(predicted(hole.id()).getAsDouble()) : Ink.GROUND);
+            OptionalDouble predicted = predicted(hole.id());
+            symbols.hole(x, y, predicted.isPresent() ? colour(predicted.getAsDouble()) : Ink.GROUND);
         }
         weakest().ifPresent(w -> symbols.weakest(view.pageX(w.weakestAt().x()), view.pageY(w.weakestAt().y())));
         for (SuctionPoint point : scenario.suctionPoints())
@@ -100,7 +102,10 @@ final class Plan {
         for (SuctionPoint point : scenario.suctionPoints()) note(point.at(), point.id(), suctionText(point.id()), true);
         for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
         weakest().ifPresent(w -> note(w.weakestAt(), "weakest", pressure(w.weakest()), false));
-        lines.stream().filter(FieldLayer.Labelled::target).max(Comparator.comparingDouble(l -> Lines.length(l.line()))).ifPresent(this::target);
+        lines.stream()
+                .filter(FieldLayer.Labelled::target)
+                .max(Comparator.comparingDouble(l -> Lines.length(l.line())))
+                .ifPresent(this::target);
         for (FieldLayer.Labelled line : lines) if (!line.target()) along(line);
         for (Opening opening : scenario.openings())
             if (opening.place() instanceof Opening.Spot spot)
@@ -137,7 +142,8 @@ final class Plan {
         var bold = ink.bold(Ink.DARK);
         var plain = name.isEmpty() ? ink.fine(Ink.DARK) : ink.text(Ink.DARK);
         double gap = name.isEmpty() || value.isEmpty() ? 0 : 0.4 * size, nameWidth = canvas.textWidth(name, bold);
-        double width = nameWidth + gap + canvas.textWidth(value, plain) + 2 * pad, near = symbols.reach() + 1.5 * ink.size();
+        double width = nameWidth + gap + canvas.textWidth(value, plain) + 2 * pad;
+        double near = symbols.reach() + 1.5 * ink.size();
         double[] gaps = needed ? new double[] {near, 2.5 * near, 4.5 * near, 7 * near} : new double[] {near};
         var place = labels.place(x, y, width, 1.35 * size, gaps);
         if (place.isEmpty()) {
@@ -153,7 +159,8 @@ final class Plan {
     }
 
     private void leader(double x, double y, Box label, double near) {
-        double toX = Math.max(label.left(), Math.min(label.right(), x)), toY = Math.max(label.top(), Math.min(label.bottom(), y));
+        double toX = Math.max(label.left(), Math.min(label.right(), x));
+        double toY = Math.max(label.top(), Math.min(label.bottom(), y));
         double distance = Math.hypot(toX - x, toY - y), from = symbols.reach() / distance;
         if (distance < 1.6 * near) return;
         double[] line = {x + from * (toX - x), y + from * (toY - y), toX, toY};
@@ -184,8 +191,8 @@ final class Plan {
     }
 
     private static double[] veil(LineLabels.Spot spot, double width, double size) {
-        double ux = (width / 2 + 0.2 * size) * Math.cos(spot.angle()), uy = (width / 2 + 0.2 * size) * Math.sin(spot.angle());
-        double vx = -0.6 * size * Math.sin(spot.angle()), vy = 0.6 * size * Math.cos(spot.angle());
+        double c = Math.cos(spot.angle()), s = Math.sin(spot.angle()), half = width / 2 + 0.2 * size;
+        double ux = half * c, uy = half * s, vx = -0.6 * size * s, vy = 0.6 * size * c;
         double x = spot.x(), y = spot.y();
         return new double[] {
             x - ux - vx, y - uy - vy, x + ux - vx, y + uy - vy, x + ux + vx, y + uy + vy, x - ux + vx, y - uy + vy

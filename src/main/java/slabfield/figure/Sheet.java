@@ -31,7 +31,8 @@ final class Sheet {
         this.ink = new Ink(style.fontScale());
         double u = ink.size();
         this.page = new Box(0, 0, canvas.width(), canvas.height()).inset(MARGIN * u);
-        double top = page.top() + TITLE * u + bannerHeight(canvas, page.width(), result, ink), foot = page.bottom() - 1.6 * ink.small();
+        double top = page.top() + TITLE * u + bannerHeight(canvas, page.width(), result, ink);
+        double foot = page.bottom() - 1.6 * ink.small();
         Box beside = new Box(page.left(), top, page.right() - (Legend.COLUMN + MARGIN) * u, foot);
         Legend narrow = new Legend(canvas, result, style, Legend.COLUMN * u);
         Legend wide = new Legend(canvas, result, style, page.width());
@@ -69,10 +70,12 @@ final class Sheet {
         double shape = Math.min(1.6, bounds.height() / Math.max(bounds.width(), 1e-3));
         Ink ink = new Ink(u);
         double frame = 2 * MARGIN * u + TITLE * u + bannerHeight(measure, inner, result, ink) + 1.6 * ink.small();
-        double extra = (2 * AROUND + STRIP) * u, key = new Legend(measure, result, style, Legend.COLUMN * u).height() + u;
+        double extra = (2 * AROUND + STRIP) * u;
+        double key = new Legend(measure, result, style, Legend.COLUMN * u).height() + u;
         double plan = (inner - (Legend.COLUMN + MARGIN + 2 * AROUND) * u) * shape + extra;
         if (plan > BESIDE_FROM * key) return frame + Math.max(plan, key);
-        return frame + (inner - 2 * AROUND * u) * shape + extra + new Legend(measure, result, style, inner).height() + 8 * u;
+        double below = new Legend(measure, result, style, inner).height() + 8 * u;
+        return frame + (inner - 2 * AROUND * u) * shape + extra + below;
     }
 
     PlanView view() {
@@ -87,7 +90,8 @@ final class Sheet {
         legend.draw(key.left(), key.top());
         String foot = leftOut == 0 ? LIMITS : LIMITS + " " + leftOut + " labels found no room.";
         var fine = ink.fine(Ink.SOFT);
-        canvas.text(Words.cut(canvas, foot, page.width(), fine), page.left(), page.bottom(), Canvas.Anchor.START, 0, fine);
+        String line = Words.cut(canvas, foot, page.width(), fine);
+        canvas.text(line, page.left(), page.bottom(), Canvas.Anchor.START, 0, fine);
         if (result instanceof Result.Unsolved unsolved) banner(unsolved);
     }
 
@@ -103,10 +107,12 @@ final class Sheet {
         Box box = new Box(page.left(), top, page.left() + wide, top + 13 * u);
         canvas.fill(List.of(box.ring()), solved || style.monochrome() ? Ink.DARK : Ink.STOP);
         canvas.text(word, page.left() + 4 * u, top + 9.6 * u, Canvas.Anchor.START, 0, stamp);
-        String rest = solved ? "pressure under the slab with the suction on, relative to the room" : "the plan as drawn, without a field";
         var plain = ink.text(Ink.DARK);
-        double room = page.width() - wide - 6 * u;
-        canvas.text(Words.cut(canvas, rest, room, plain), box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
+        String what = solved
+                ? "pressure under the slab with the suction on, relative to the room"
+                : "the plan as drawn, without a field";
+        String rest = Words.cut(canvas, what, page.width() - wide - 6 * u, plain);
+        canvas.text(rest, box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
     }
 
     private void scaleBar() {

@@ -61,8 +61,8 @@ public record UnitsShown(
     }
 
     /**
-     * A computed number: three digits from 10 up, else two, so that no more is said than a model can know. What is below
-     * a ten-thousandth of the unit is written as about nothing.
+     * A computed number: three digits from 10 up, else two, so that no more is said than a model can know. What is
+     * below a ten-thousandth of the unit is written as about nothing.
      */
     static String number(double shown) {
         if (Double.isNaN(shown)) return "none";

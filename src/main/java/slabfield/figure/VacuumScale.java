@@ -9,8 +9,8 @@ import slabfield.field.PressureField;
  * Colour of a pressure under the slab. Both senses are made by straight lines between anchor colours in OKLab, with the
  * lightness in equal steps.
  *
- * <p>SIGNED: white-grey at 0 Pa, blue for vacuum, orange for soil that pushes into the room; a pascal is the same step of
- * colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its own.
+ * <p>SIGNED: white-grey at 0 Pa, blue for vacuum, orange for soil that pushes into the room; a pascal is the same step
+ * of colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its own.
  */
 public final class VacuumScale {
     /** Which pressures have colours. */

@@ -163,8 +163,11 @@ class VacuumMapTest {
             for (int x = 0; x < 120; x++) for (int y = 0; y < 40; y++) dark += 255 - (image.getRGB(x, y) >> 8 & 255);
             darkness.add(dark);
         }
-        for (int i = 1; i < darkness.size(); i++)
-            assertThat(darkness.get(i)).as("%s", darkness).isGreaterThan(Math.round(1.08 * darkness.get(i - 1)));
+        double open = darkness.get(0), span = darkness.get(3) - open;
+        assertThat(span).as("%s", darkness).isGreaterThan(0.3 * open);
+        double loose = (darkness.get(1) - open) / span, covered = (darkness.get(2) - open) / span;
+        assertThat(loose).as("%s", darkness).isBetween(0.3, 0.65);
+        assertThat(covered).as("%s", darkness).isBetween(loose + 0.15, 0.92);
     }
 
     private static BufferedImage image(int width, int height, Consumer<Canvas> drawing) {
