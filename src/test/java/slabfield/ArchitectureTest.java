@@ -109,7 +109,7 @@ class ArchitectureTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "javafx..               | slabfield.desktop..",
-        "java.awt..             | slabfield.figure..",
+        "java.awt..             | slabfield.figure.. slabfield.desktop.view..",
         "javax.imageio..        | slabfield.figure..",
         "javax.swing..          |",
         "picocli..              | slabfield.cli..",

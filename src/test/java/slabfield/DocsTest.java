@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine.Command;
+import slabfield.cli.CommandLineFace;
 
 /** What the documents say about files, classes and commands is there. */
 class DocsTest {
@@ -97,6 +99,16 @@ class DocsTest {
                 .isNotEmpty()
                 .allSatisfy(file -> assertThat(text(README))
                         .contains("| [" + file.getFileName() + "](scenarios/" + file.getFileName() + ") |"));
+    }
+
+    @Test
+    void theReadmeListsEveryVerbAndShowsEachInUse() {
+        List<String> verbs = Stream.of(CommandLineFace.class.getAnnotation(Command.class).subcommands())
+                .map(verb -> verb.getAnnotation(Command.class).name())
+                .toList();
+        assertThat(verbs).isNotEmpty().allSatisfy(verb -> assertThat(text(README))
+                .contains("| `" + verb + "` |")
+                .containsPattern("java -jar target/slabfield\\.jar " + verb + "\\b"));
     }
 
     @ParameterizedTest
