@@ -1,0 +1,72 @@
+package slabfield.figure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The units in which a figure shows its numbers. Each conversion is a plain factor.
+ *
+ * @param pressureSymbol such as "Pa"
+ * @param pressureFromSi from Pa
+ * @param flowSymbol such as "L/s"
+ * @param flowFromSi from m3/s
+ * @param lengthSymbol such as "m"
+ * @param lengthFromSi from m
+ */
+public record UnitsShown(
+        String pressureSymbol,
+        DoubleUnaryOperator pressureFromSi,
+        String flowSymbol,
+        DoubleUnaryOperator flowFromSi,
+        String lengthSymbol,
+        DoubleUnaryOperator lengthFromSi) {
+    private static final double NOTHING = 1e-4;
+
+    /** Pa, L/s and m. */
+    public static UnitsShown SI() {
+        return new UnitsShown("Pa", p -> p, "L/s", q -> 1000 * q, "m", x -> x);
+    }
+
+    /** Size of one shown unit of pressure [Pa]. */
+    double pressureUnit() {
+        return 1 / pressureFromSi.applyAsDouble(1);
+    }
+
+    /** Size of one shown unit of length [m]. */
+    double lengthUnit() {
+        return 1 / lengthFromSi.applyAsDouble(1);
+    }
+
+    /** A pressure as a number, without its unit; see {@link #number}. */
+    public String pressure(double si) {
+        return number(pressureFromSi.applyAsDouble(si));
+    }
+
+    public String flow(double si) {
+        return number(flowFromSi.applyAsDouble(si));
+    }
+
+    /** A number that is given and not computed, such as a target: no more digits than it has, at most four. */
+    public String exact(double shown) {
+        BigDecimal rounded = new BigDecimal(shown).round(new java.math.MathContext(4)).stripTrailingZeros();
+        return sign(rounded.toPlainString());
+    }
+
+    /**
+     * A computed number: three digits from 10 up, else two, so that no more is said than a model can know. What is below
+     * a ten-thousandth of the unit is written as about nothing.
+     */
+    static String number(double shown) {
+        if (Double.isNaN(shown)) return "none";
+        double size = Math.abs(shown);
+        if (size < NOTHING) return "≈0";
+        int magnitude = (int) Math.floor(Math.log10(size));
+        int decimals = Math.max(0, magnitude >= 1 ? 2 - magnitude : 1 - magnitude);
+        return sign(new BigDecimal(shown).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString());
+    }
+
+    private static String sign(String digits) {
+        return digits.replace('-', '−');
+    }
+}
