@@ -1,5 +1,7 @@
 package slabfield.model;
 
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 
 /** Guards used by the constructors of the model's records. */
@@ -37,6 +39,17 @@ final class Check {
     static String name(String part, String value) {
         if (value == null || value.isBlank()) throw new ImpossibleValue(part, "must not be empty");
         return value;
+    }
+
+    /** A day or a moment as ISO 8601 writes it, or nothing. */
+    static String time(String part, String value) {
+        if (text(part, value).isEmpty()) return value;
+        try {
+            DateTimeFormatter.ofPattern("yyyy-MM-dd['T'HH:mm[:ss][XXX]]").parse(value);
+            return value;
+        } catch (DateTimeParseException e) {
+            throw new ImpossibleValue(part, "must be a day or a moment, such as 2026-01-20 or 2026-01-20T14:05");
+        }
     }
 
     static <T> T present(String part, T value) {

@@ -32,7 +32,7 @@ public record Stage(
         sources = Map.copyOf(Check.present("sources", sources));
         holes = Check.list("readings", holes);
         systems = Check.list("system", systems);
-        Check.text("time", time);
+        Check.time("time", time);
         Check.text("notes", notes);
     }
 
@@ -64,7 +64,7 @@ public record Stage(
             Check.present("fanOn", fanOn).ifPresent(v -> Check.finite("fanOn", v));
             Check.present("spread", spread).ifPresent(v -> Check.notNegative("spread", v));
             Check.present("meterStep", meterStep).ifPresent(v -> Check.positive("meterStep", v));
-            Check.text("time", time);
+            Check.time("time", time);
         }
     }
 
@@ -81,7 +81,7 @@ public record Stage(
             Check.name("suctionPoint", suctionPoint);
             Check.present("flow", flow).ifPresent(v -> Check.finite("flow", v));
             Check.present("riser", riser).ifPresent(v -> Check.finite("riser", v));
-            Check.text("time", time);
+            Check.time("time", time);
         }
     }
 }

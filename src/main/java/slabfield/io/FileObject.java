@@ -1,0 +1,89 @@
+package slabfield.io;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The kinds of object in a scenario file and the keys that each may have. The schema describes the same keys. */
+enum FileObject {
+    SCENARIO(
+            "the scenario",
+            List.of("slabfield", "name", "lengthUnit", "slabs", "layer"),
+            List.of(
+                    "teaches", "notes", "display", "cell", "barriers", "drainTile", "blockWalls", "openings", "soil", "house",
+                    "air", "suctionPoints", "testHoles", "stages", "target")),
+    DISPLAY("display", List.of(), List.of("pressure", "flow", "length")),
+    SLAB("slab", List.of("id", "outline"), List.of("holes", "thickness", "treated")),
+    LAYER("the layer", List.of(), List.of("fill", "permeability", "inertial", "thickness", "zones")),
+    ZONE("zone", List.of("id", "outline"), List.of("fill", "permeability", "inertial", "thickness")),
+    BARRIER("barrier", List.of("id", "path", "width"), List.of("permeability", "certainty", "gaps")),
+    GAP("gap", List.of("at", "length"), List.of()),
+    BREAK("break", List.of("at"), List.of("length")),
+    DRAIN_TILE(
+            "drain tile",
+            List.of("id", "path"),
+            List.of("diameter", "manning", "slots", "breaks", "waterFilled", "sump")),
+    BLOCK_WALL(
+            "block wall",
+            List.of("id", "path"),
+            List.of("height", "tops", "joint", "faceToRoom", "faceToOutdoors", "along", "joinsAtCorners", "tile")),
+    TOPS("block tops", List.of(), List.of("state", "sealedFraction", "area")),
+    TILE_JOINT("tile joint", List.of("id", "conductance"), List.of()),
+    OPENING(
+            "opening",
+            List.of("id"),
+            List.of(
+                    "kind", "at", "path", "perimeterOf", "radius", "area", "dischargeCoefficient", "width", "bends", "leak",
+                    "state", "sealedFraction")),
+    LEAK("leak", List.of("coefficient", "exponent"), List.of()),
+    SOIL("soil", List.of(), List.of("leakance")),
+    HOUSE("house", List.of(), List.of("pressureOutdoorsAtFloor")),
+    AIR("air", List.of(), List.of("temperature", "altitude")),
+    SUCTION_POINT("suction point", List.of("id", "at", "source"), List.of("tile", "pit", "whenOff")),
+    PIT("pit", List.of(), List.of("radius", "volume")),
+    SOURCE("source", List.of(), List.of("pressure", "flow", "fan", "pipe", "discharge")),
+    PIPE("pipe", List.of("diameter", "length"), List.of("ells", "fittings", "roughness")),
+    TEST_HOLE("test hole", List.of("id", "at"), List.of("found")),
+    STAGE(
+            "stage",
+            List.of("id", "kind"),
+            List.of("openings", "sources", "readings", "system", "time", "notes")),
+    SEAL("state", List.of("state"), List.of("sealedFraction")),
+    HOLE_READING("reading", List.of("hole"), List.of("fanOff", "fanOn", "spread", "meterStep", "time")),
+    SYSTEM_READING("system reading", List.of("suctionPoint"), List.of("flow", "riser", "time")),
+    TARGET("target", List.of("vacuum", "choice"), List.of());
+
+    private final String noun;
+    private final List<String> required;
+    private final List<String> optional;
+
+    FileObject(String noun, List<String> required, List<String> optional) {
+        this.noun = noun;
+        this.required = required;
+        this.optional = optional;
+    }
+
+    /** How messages call it. */
+    String noun() {
+        return noun;
+    }
+
+    /** Its name in the schema's definitions, such as "drainTile". */
+    String schemaName() {
+        StringBuilder name = new StringBuilder();
+        for (String word : name().toLowerCase(Locale.ROOT).split("_"))
+            name.append(name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        return name.toString();
+    }
+
+    List<String> required() {
+        return required;
+    }
+
+    /** All keys, those that must be there first. */
+    List<String> keys() {
+        List<String> all = new ArrayList<>(required);
+        all.addAll(optional);
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,90 @@
+package slabfield.io;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slabfield.model.Scenario;
+
+/** Reads scenario files, as docs/scenario-format.md describes them, and says everything that is wrong with one at once. */
+public final class ScenarioReader {
+    /** Version of the format that is read and written. */
+    public static final int VERSION = 1;
+
+    private static final int LARGEST_FILE = 8 * 1024 * 1024;
+    /** Memory that a solve takes for each cell, estimated [byte]. */
+    private static final long BYTES_PER_CELL = 4000;
+    private ScenarioReader() {}
+
+    /** The keys that each kind of object in a file may have, by the object's name in the schema. */
+    public static Map<String, List<String>> keys() {
+        Map<String, List<String>> keys = new LinkedHashMap<>();
+        for (FileObject each : FileObject.values()) keys.put(each.schemaName(), each.keys());
+        return keys;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @throws ScenarioProblems where it is not there, cannot be read, or holds anything wrong
+     */
+    public static Scenario read(Path file) throws ScenarioProblems {
+        String name = file.toString();
+        try {
+            if (Files.isDirectory(file)) throw whole(name, "this is a folder, not a scenario file");
+            if (Files.size(file) > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
+            byte[] bytes = Files.readAllBytes(file);
+            return read(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(), name);
+        } catch (NoSuchFileException e) {
+            throw whole(name, "there is no such file; check its name and folder");
+        } catch (CharacterCodingException e) {
+            throw whole(name, "the file is not UTF-8 text; save it again with that encoding");
+        } catch (IOException e) {
+            throw whole(name, "the file cannot be read; check that you may open it");
+        }
+    }
+
+    /**
+     * Reads the text of a file.
+     *
+     * @param name of the file, for messages
+     * @throws ScenarioProblems where it holds anything wrong
+     */
+    public static Scenario read(String text, String name) throws ScenarioProblems {
+        return read(text, name, Runtime.getRuntime().maxMemory() / BYTES_PER_CELL);
+    }
+
+    static Scenario read(String text, String name, long mostCells) throws ScenarioProblems {
+        if (text.length() > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
+        JsonTree tree = JsonTree.parse(text.startsWith("\ufeff") ? text.substring(1) : text, name);
+        FileReading reading = new FileReading(name, tree);
+        version(reading, tree.root());
+        reading.throwIfAny();
+        Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells);
+        reading.throwIfAny();
+        return scenario.orElseThrow();
+    }
+
+    private static ScenarioProblems whole(String name, String message) {
+        return new ScenarioProblems(name, List.of(new FileProblem(name, 0, "", message)));
+    }
+
+    private static void version(FileReading reading, JsonNode root) {
+        JsonNode version = root.path("slabfield");
+        if (!root.isObject()) reading.add("", "a scenario file is one object { }; this is " + Entry.shown(root));
+        else if (version.isMissingNode()) return;
+        else if (!version.isInt() || version.asInt() < 1)
+            reading.add("/slabfield", Entry.shown(version) + " is no version of the format; write " + VERSION);
+        else if (version.asInt() > VERSION)
+            reading.add("/slabfield", "the file is written in version " + version.asInt()
+                    + " of the format, and this program reads version " + VERSION + "; get a newer Slabfield");
+    }
+}

@@ -1,0 +1,120 @@
+package slabfield.io;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slabfield.model.Point;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
+import slabfield.model.Source;
+import slabfield.model.Stage;
+import slabfield.model.StageKind;
+import slabfield.model.SuctionPoint;
+import slabfield.model.TestHole;
+import slabfield.quantity.Dimension;
+
+/** Reads suction points, test holes and the stages of readings. */
+final class SystemReader {
+    private SystemReader() {}
+
+    static Optional<SuctionPoint> suctionPoint(Entry e) {
+        String id = e.text("id");
+        Point at = e.point("at");
+        Optional<String> tile = e.has("tile") ? Optional.of(e.text("tile")) : Optional.empty();
+        Optional<SuctionPoint.Pit> pit =
+                e.has("pit") ? pit(e.entry("pit", FileObject.PIT)) : Optional.of(new SuctionPoint.Pit(SuctionPoint.Pit.CORE_ONLY));
+        Optional<Source> source = e.has("source") ? source(e.entry("source", FileObject.SOURCE)) : Optional.empty();
+        boolean openWhenOff = e.word("whenOff", Words.WHEN_OFF, false);
+        return e.make(() -> new SuctionPoint(id, at, tile, pit.orElseThrow(), source.orElseThrow(), openWhenOff));
+    }
+
+    private static Optional<SuctionPoint.Pit> pit(Entry e) {
+        String given = e.oneOf("radius", "volume").orElse("");
+        double radius = e.quantity("radius", Dimension.LENGTH), volume = e.quantity("volume", Dimension.VOLUME);
+        return e.make(() -> given.equals("radius") ? new SuctionPoint.Pit(radius) : SuctionPoint.Pit.ofVolume(volume));
+    }
+
+    static Optional<Source> source(Entry e) {
+        String given = e.oneOf("pressure", "flow", "fan").orElse("");
+        e.onlyIf(e.has("fan"), "pipe", "with \"fan\"");
+        e.onlyIf(e.has("fan"), "discharge", "with \"fan\"");
+        if (e.has("fan")) return fan(e);
+        double pressure = e.quantity("pressure", Dimension.PRESSURE), flow = e.quantity("flow", Dimension.FLOW);
+        if (pressure > 0)
+            e.problem("pressure", Entry.shown(e.get("pressure")) + " is above the room's pressure; a suction is negative, so write \"-"
+                    + e.get("pressure").asText().strip().replace("+", "") + "\"");
+        return e.make(() -> given.equals("pressure") ? new Source.Pressure(pressure) : new Source.Flow(flow));
+    }
+
+    private static Optional<Source> fan(Entry e) {
+        List<double[]> points = e.pairs("fan", Dimension.FLOW, Dimension.PRESSURE);
+        Optional<Source.Pipe> pipe =
+                e.has("pipe") ? pipe(e.entry("pipe", FileObject.PIPE)) : Optional.of(Source.Pipe.NONE);
+        double discharge = e.quantity("discharge", Dimension.PRESSURE, 0);
+        return e.make(() -> {
+            List<Double> flows = points.stream().map(p -> p[0]).toList();
+            List<Double> rises = points.stream().map(p -> p[1]).toList();
+            return new Source.Fan(new Source.FanCurve(flows, rises), pipe.orElseThrow(), discharge);
+        });
+    }
+
+    private static Optional<Source.Pipe> pipe(Entry e) {
+        double diameter = e.quantity("diameter", Dimension.LENGTH), length = e.quantity("length", Dimension.LENGTH);
+        int ells = e.whole("ells", 0);
+        double fittings = e.number("fittings", Source.Pipe.ENTRANCE_AND_EXIT);
+        double roughness = e.quantity("roughness", Dimension.LENGTH, Source.Pipe.USUAL_ROUGHNESS);
+        return e.make(() -> new Source.Pipe(diameter, length, ells, fittings, roughness));
+    }
+
+    static Optional<TestHole> testHole(Entry e) {
+        String id = e.text("id"), found = e.text("found");
+        Point at = e.point("at");
+        return e.make(() -> new TestHole(id, at, found));
+    }
+
+    static Optional<Stage> stage(Entry e) {
+        String id = e.text("id"), time = e.text("time"), notes = e.text("notes");
+        StageKind kind = e.word("kind", Words.STAGES, StageKind.BASELINE);
+        Map<String, Seal> seals = seals(e);
+        Map<String, Source> sources = sources(e);
+        List<Stage.HoleReading> holes = e.list("readings", FileObject.HOLE_READING, SystemReader::holeReading);
+        List<Stage.SystemReading> systems = e.list("system", FileObject.SYSTEM_READING, SystemReader::systemReading);
+        return e.make(() -> new Stage(id, kind, seals, sources, holes, systems, time, notes));
+    }
+
+    /** States by the name of the opening or wall, each a word or an object with a fraction. */
+    private static Map<String, Seal> seals(Entry e) {
+        Map<String, Seal> seals = new HashMap<>();
+        e.members("openings", "a state such as { \"sump\": \"sealed\" }").forEach((id, state) -> {
+            JsonNode object =
+                    state.isTextual() ? JsonNodeFactory.instance.objectNode().set("state", state) : state;
+            DeviceReader.seal(e.member("openings", id, object, FileObject.SEAL)).ifPresent(s -> seals.put(id, s));
+        });
+        return seals;
+    }
+
+    private static Map<String, Source> sources(Entry e) {
+        Map<String, Source> sources = new HashMap<>();
+        e.members("sources", "a source such as { \"S1\": { \"pressure\": \"-250 Pa\" } }").forEach((id, source) ->
+                source(e.member("sources", id, source, FileObject.SOURCE)).ifPresent(s -> sources.put(id, s)));
+        return sources;
+    }
+
+    private static Optional<Stage.HoleReading> holeReading(Entry e) {
+        String hole = e.text("hole"), time = e.text("time");
+        OptionalDouble off = e.optional("fanOff", Dimension.PRESSURE), on = e.optional("fanOn", Dimension.PRESSURE);
+        OptionalDouble spread = e.optional("spread", Dimension.PRESSURE);
+        OptionalDouble step = e.optional("meterStep", Dimension.PRESSURE);
+        return e.make(() -> new Stage.HoleReading(hole, off, on, spread, step, time));
+    }
+
+    private static Optional<Stage.SystemReading> systemReading(Entry e) {
+        String point = e.text("suctionPoint"), time = e.text("time");
+        OptionalDouble flow = e.optional("flow", Dimension.FLOW), riser = e.optional("riser", Dimension.PRESSURE);
+        return e.make(() -> new Stage.SystemReading(point, flow, riser, time));
+    }
+}
