@@ -50,13 +50,12 @@ final class DiscTie {
         if (resolved) patch.resolve(radius);
         else patch.share(radius);
         double factor = radius > LARGEST_CALIBRATED * h ? 1 : patch.calibrate(radius);
-        double[] lost = resolved ? null : patch.inertialLosses(radius, factor);
+        double[] lost = radius > LARGEST_CALIBRATED * h ? patch.rimLosses() : patch.inertialLosses(radius, factor);
         for (int k = 0; k < patch.ends.size(); k++) {
             int[] e = patch.ends.get(k);
             double conductance = factor * patch.strength.get(k);
-            double inertial = resolved ? patch.length.get(k) / factor / (patch.face.get(k) * patch.face.get(k)) : lost[k];
             links.add(new Link(
-                    e[0] - reach + ci, e[1] - reach + cj, conductance, inertial, e[2] - reach + ci, e[3] - reach + cj));
+                    e[0] - reach + ci, e[1] - reach + cj, conductance, lost[k], e[2] - reach + ci, e[3] - reach + cj));
         }
         for (int[] c : patch.held) inside.add(new int[] {c[0] - reach + ci, c[1] - reach + cj});
     }
@@ -132,7 +131,7 @@ final class DiscTie {
                     ends.add(new int[] {i, j, i, j});
                     strength.add(w);
                     length.add(0.0);
-                    face.add(1.0);
+                    face.add(dx);
                 }
         }
 
@@ -210,38 +209,64 @@ final class DiscTie {
             return p;
         }
 
+        /** Quadratic resistance of links of their true lengths across the rim; 0 for a disc that is shared. */
+        double[] rimLosses() {
+            double[] out = new double[ends.size()];
+            for (int k = 0; k < out.length; k++) out[k] = length.get(k) / (face.get(k) * face.get(k));
+            return out;
+        }
+
         /**
-         * Quadratic resistance of each link of a shared disc. What the flow of one dissipates in the continuum outside
-         * the disc, the integral of |v|^3, less what the same flow dissipates between the cells, is laid on the links.
+         * Quadratic resistance of each link. What the flow of one dissipates in the continuum outside the disc, the
+         * integral of |v|^3, less what the same flow dissipates between the cells, is laid on the links: on those across
+         * a resolved rim by one factor on their own losses, on those of a shared disc in equal parts of the flow.
          */
         double[] inertialLosses(double radius, double factor) {
             flow(radius, factor);
+            double rest = Math.max(0, inContinuum(radius) - betweenCells());
+            double[] lost = rimLosses(), share = new double[lost.length];
+            double onLinks = 0;
+            for (int k = 0; k < lost.length; k++) {
+                share[k] = factor * strength.get(k) * pressure[ends.get(k)[1] * n + ends.get(k)[0]];
+                onLinks += lost[k] * Math.abs(share[k]) * share[k] * share[k];
+            }
+            for (int k = 0; k < lost.length; k++) {
+                if (onLinks > 0) lost[k] *= rest / onLinks;
+                else lost[k] = rest / (share[k] * share[k]);
+            }
+            return lost;
+        }
+
+        /** Integral of |v|^3 over the inner cells outside the disc for a flow of one from a line source [1/m]. */
+        private double inContinuum(double radius) {
             double halfX = (n - 2) * 0.5 * dx, halfY = (n - 2) * 0.5 * dy;
             double midX = (n - 1) * 0.5 * dx - x, midY = (n - 1) * 0.5 * dy - y;
             int parts = 720;
-            double exact = 0;
+            double sum = 0;
             for (int k = 0; k < parts; k++) {
                 double a = 2 * Math.PI * (k + 0.5) / parts, c = Math.cos(a), s = Math.sin(a);
                 double rx = c > 0 ? (midX + halfX) / c : (midX - halfX) / c;
                 double ry = s > 0 ? (midY + halfY) / s : (midY - halfY) / s;
-                exact += 2 * Math.PI / parts * (1 / radius - 1 / Math.min(rx, ry));
+                sum += 2 * Math.PI / parts * (1 / radius - 1 / Math.min(rx, ry));
             }
-            exact /= Math.pow(2 * Math.PI, 3);
-            double onGrid = 0;
+            return sum / Math.pow(2 * Math.PI, 3);
+        }
+
+        /** The same integral by the differences between cells, in quadrants as the layer's own flow takes it. */
+        private double betweenCells() {
+            double sum = 0;
             for (int j = 1; j < n - 1; j++)
-                for (int i = 1; i < n - 1; i++)
+                for (int i = 1; i < n - 1; i++) {
+                    int c = j * n + i;
+                    if (isHeld[c]) continue;
                     for (int q = 0; q < 4; q++) {
-                        int c = j * n + i, a = (q & 1) == 0 ? c + 1 : c - 1, e = (q & 2) == 0 ? c + n : c - n;
-                        double u = (pressure[a] - pressure[c]) / dx, v = (pressure[e] - pressure[c]) / dy;
-                        onGrid += dx * dy / 4 * Math.pow(u * u + v * v, 1.5);
+                        int a = (q & 1) == 0 ? c + 1 : c - 1, e = (q & 2) == 0 ? c + n : c - n;
+                        double u = isHeld[a] ? 0 : (pressure[a] - pressure[c]) / dx;
+                        double v = isHeld[e] ? 0 : (pressure[e] - pressure[c]) / dy;
+                        sum += dx * dy / 4 * Math.pow(u * u + v * v, 1.5);
                     }
-            double rest = Math.max(0, exact - onGrid);
-            double[] lost = new double[ends.size()];
-            for (int k = 0; k < lost.length; k++) {
-                double share = factor * strength.get(k) * pressure[ends.get(k)[1] * n + ends.get(k)[0]];
-                lost[k] = rest / (share * share);
-            }
-            return lost;
+                }
+            return sum;
         }
     }
 }

@@ -28,6 +28,7 @@ final class Network implements NonlinearSystem {
     record Account(String name, Kind kind) {}
 
     static final int WITHIN = 0;
+    private static final double SEALED_SHARE = 1e-9;
 
     private final LayerGrid layer;
     private final double outdoors;
@@ -45,6 +46,9 @@ final class Network implements NonlinearSystem {
     private int[] account = new int[256];
     private FlowLaw[] law = new FlowLaw[256];
     private int links;
+
+    /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
+    private double atRest;
 
     /** For each node its unknown, or -1. */
     private int[] unknown;
@@ -186,6 +190,7 @@ final class Network implements NonlinearSystem {
         allRest = new double[nodes];
         out = new double[nodes];
         for (int d = 0; d < devices; d++) if (fixed[d]) all[n + d] = held[d];
+        atRest = throughflow(new double[count], new double[count]);
         return islands;
     }
 
@@ -284,8 +289,16 @@ final class Network implements NonlinearSystem {
         return -outflow()[node];
     }
 
+    /**
+     * The flow through the network; where next to nothing flows, as into a sealed layer, a billionth of what would flow
+     * from a layer at the room's pressure.
+     */
     @Override
     public double scale(double[] at, double[] rest) {
+        return Math.max(throughflow(at, rest), SEALED_SHARE * atRest);
+    }
+
+    private double throughflow(double[] at, double[] rest) {
         spread(at, rest);
         outflow();
         double sum = 0;

@@ -130,6 +130,10 @@ public final class SlabSolver {
                             Optional.of("A suction point draws a fixed flow from a part of the layer into which no air can"
                                     + " come: no opening, no wall and no soil leakance reaches it. Give it one of these,"
                                     + " or a fan or a pressure instead of a flow."));
+            if (at.length == 0)
+                return new State(
+                        built, network, at, rest, new Convergence(Convergence.Ending.CONVERGED, 0, 0, 0), islands,
+                        Optional.empty());
             Newton.Outcome o = Newton.solve(network, at, rest, (k, residual) -> {
                 progress.step(k, 0, residual);
                 return progress.isCancelled();

@@ -21,6 +21,10 @@ class FlowLawContractTest {
     /** Stated accuracy of the flow. */
     private static final double FLOW_TOLERANCE = 1e-11;
 
+    private static final double[] FALLING_FASTER = {400, 300, 180, 20};
+    private static final double[] FLAT_TAIL = {400, 60, 40, 39};
+    private static final double[] CLIFF = {400, 398, 100, 98};
+
     private static final double[] SIZES = {
         1e-12, 1e-9, 1e-6, 1e-4, 9e-4, 1.5e-3, 3e-3, 1e-2, 0.1, 0.3, 1, 2, 4, 10, 30, 50, 100, 150, 200, 300, 420, 1000,
         1e4, 1e6
@@ -63,10 +67,13 @@ class FlowLawContractTest {
                 power("power 1 behind", new PowerLaw(2e-3, 1, 0).behind(300)),
                 tile("tile 0.1 m", TileFriction.corrugated(0.1016, 0.017, 0.1, MU, RHO)),
                 tile("tile 30 m", TileFriction.corrugated(0.076, 0.016, 30, MU, RHO)),
-                fan("fan and pipe", 0, 0.1023, 9.144, 4, 1.5),
-                fan("fan without loss", 0, 1, 0, 0, 0),
-                fan("fan and fittings only", 0, 0.0779, 0, 0, 1.5),
-                fan("fan curve that starts late", 0.015, 0.0779, 12, 6, 1.5));
+                fan("fan and pipe", FALLING_FASTER, 0, 0.1023, 9.144, 4, 1.5),
+                fan("fan without loss", FALLING_FASTER, 0, 1, 0, 0, 0),
+                fan("fan and fittings only", FALLING_FASTER, 0, 0.0779, 0, 0, 1.5),
+                fan("fan curve that starts late", FALLING_FASTER, 0.015, 0.0779, 12, 6, 1.5),
+                fan("fan curve with a flat tail", FLAT_TAIL, 0, 0.0779, 12, 6, 1.5),
+                fan("fan curve with a flat tail, no loss", FLAT_TAIL, 0, 1, 0, 0, 0),
+                fan("fan curve with a cliff, where plain Newton steps cycle", CLIFF, 0, 0.1023, 9.144, 4, 1.5));
     }
 
     static Stream<Case> oddLaws() {
@@ -175,9 +182,9 @@ class FlowLawContractTest {
         return odd(name, law, q -> Math.max(a * q, b * q * q), a * a / b);
     }
 
-    private static Case fan(String name, double firstFlow, double diameter, double length, int ells, double fittings) {
+    private static Case fan(
+            String name, double[] rises, double firstFlow, double diameter, double length, int ells, double fittings) {
         double[] flows = {firstFlow, 0.03, 0.05, 0.07};
-        double[] rises = {400, 300, 180, 20};
         FanAndPipe law = new FanAndPipe(flows, rises, diameter, length, ells, fittings, 1.5e-6, MU, RHO);
         DoubleUnaryOperator drop = q -> law.lossAt(q) - law.riseAt(q);
         double flowPerReynolds = Math.PI / 4 * diameter * MU / RHO;
