@@ -31,7 +31,8 @@ final class ColourBar {
                     case SQUARE_ROOT -> "square-root scale";
                     case SYMMETRIC_LOG -> "logarithmic scale";
                 };
-        canvas.text("Pressure, " + units.pressureSymbol(), x, y + ink.body(), Canvas.Anchor.START, 0, ink.bold(Ink.DARK));
+        String title = "Pressure, " + units.pressureSymbol();
+        canvas.text(title, x, y + ink.body(), Canvas.Anchor.START, 0, ink.bold(Ink.DARK));
         canvas.text(law, x + width, y + ink.body(), Canvas.Anchor.END, 0, ink.fine(Ink.SOFT));
         Box bar = new Box(x + point, top, x + width - point, bottom);
         colours(bar);
@@ -62,8 +63,9 @@ final class ColourBar {
         double widest = canvas.textWidth("−0.05", lettering) + 3 * ink.size();
         for (VacuumScale.Tick tick : scale.ticks(units.pressureUnit(), widest / bar.width())) {
             double at = bar.left() + tick.position() * bar.width();
-            canvas.line(new double[] {at, bar.bottom(), at, bar.bottom() + 3 * ink.size()}, false, ink.solid(Ink.DARK, 0.7));
-            String text = units.exact(units.pressureFromSi().applyAsDouble(tick.pressure()));
+            double[] mark = {at, bar.bottom(), at, bar.bottom() + 3 * ink.size()};
+            canvas.line(mark, false, ink.solid(Ink.DARK, 0.7));
+            String text = units.round(tick.pressure());
             canvas.text(text, at, bar.bottom() + 3 * ink.size() + ink.small(), Canvas.Anchor.MIDDLE, 0, lettering);
         }
     }

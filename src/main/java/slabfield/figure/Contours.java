@@ -6,9 +6,9 @@ import java.util.List;
 import slabfield.field.PressureField;
 
 /**
- * Lines of equal pressure by marching squares. Every cell with a pressure is cut into four quarters whose corners are cell
- * middles, sides and corners, the latter with the mean of the cells that meet there; a quarter of a cell without pressure
- * holds no line. So lines run up to the edge of the layer and never across a cell without pressure.
+ * Lines of equal pressure by marching squares. Every cell with a pressure is cut into four quarters whose corners are
+ * cell middles, sides and corners, the latter with the mean of the cells that meet there; a quarter of a cell without
+ * pressure holds no line. So lines run up to the edge of the layer and never across a cell without pressure.
  */
 public final class Contours {
     /**
@@ -43,7 +43,7 @@ public final class Contours {
         second = new int[2 * node.length];
     }
 
-    /** Lines at each of the levels [Pa], in that order; longer pieces are not put first. */
+    /** Lines at each of the levels [Pa], in that order. */
     public static List<Isoline> of(PressureField field, List<Double> levels) {
         Contours contours = new Contours(field);
         List<Isoline> found = new ArrayList<>();
@@ -57,14 +57,16 @@ public final class Contours {
         boolean onlyAcross = Double.isNaN(a) == Double.isNaN(b) && Double.isNaN(c) == Double.isNaN(d)
                 && Double.isNaN(a) != Double.isNaN(c);
         if (onlyAcross) return Double.NaN;
-        double sum = 0;
-        int n = 0;
-        for (double v : new double[] {a, b, c, d})
-            if (!Double.isNaN(v)) {
-                sum += v;
-                n++;
-            }
-        return n == 0 ? Double.NaN : sum / n;
+        int n = has(a) + has(b) + has(c) + has(d);
+        return n == 0 ? Double.NaN : (orZero(a) + orZero(b) + orZero(c) + orZero(d)) / n;
+    }
+
+    private static int has(double v) {
+        return Double.isNaN(v) ? 0 : 1;
+    }
+
+    private static double orZero(double v) {
+        return Double.isNaN(v) ? 0 : v;
     }
 
     private double cell(int column, int row) {

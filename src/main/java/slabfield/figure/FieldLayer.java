@@ -1,7 +1,9 @@
 package slabfield.figure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import slabfield.field.CellKind;
 import slabfield.field.PressureField;
 import slabfield.field.Result;
@@ -22,12 +24,12 @@ final class FieldLayer {
     private final Box seen;
     private final Ink ink;
 
-    FieldLayer(Canvas canvas, Result.Solved solved, MapStyle style, PlanView view, Box box) {
+    FieldLayer(Canvas canvas, Result.Solved solved, VacuumScale scale, MapStyle style, PlanView view, Box box) {
         this.canvas = canvas;
         this.solved = solved;
         this.field = solved.field();
         this.style = style;
-        this.scale = VacuumMap.scale(solved, style);
+        this.scale = scale;
         this.view = view;
         var grid = field.grid();
         Box slab = view.box(new Bounds(grid.left(), grid.bottom(), grid.right(), grid.top()));
@@ -46,8 +48,7 @@ final class FieldLayer {
         canvas.clipped(slabs, () -> {
             colours();
             hatches();
-            if (style.isolines()) isolines(lines);
-            target(lines);
+            isolines(lines);
         });
         return lines;
     }
@@ -66,7 +67,7 @@ final class FieldLayer {
         double target = solved.coverage().target();
         if (style.hatch())
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > -target,
-                    7.5, Math.PI / 4, ink.solid(0x9018222E, 0.7));
+                    7.5, Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.7));
         if (style.monochrome())
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > 0,
                     4, Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5));
@@ -92,30 +93,30 @@ final class FieldLayer {
         return Double.isNaN(pressure(pageX, pageY));
     }
 
+    /** The target's line last, so that it lies on top. */
     private void isolines(List<Labelled> labelled) {
-        var levels = Levels.of(field, solved.coverage().target(), style.units().pressureUnit());
-        for (Levels.Level level : levels)
-            for (Contours.Isoline isoline : Contours.of(field, List.of(level.pressure()))) {
-                double[] line = page(isoline);
-                new LineSigns(canvas, ink).isoline(line, isoline.closed(), level.index());
-                String text = style.units().exact(style.units().pressureFromSi().applyAsDouble(level.pressure()));
-                if (level.index()) labelled.add(new Labelled(line, text, false));
-            }
-    }
-
-    private void target(List<Labelled> labelled) {
-        String text = "target " + targetText(solved, style);
-        for (Contours.Isoline isoline : Contours.of(field, List.of(-solved.coverage().target()))) {
+        double target = solved.coverage().target();
+        Map<Double, Boolean> strong = new LinkedHashMap<>();
+        if (style.isolines())
+            Levels.of(field, target, style.units().pressureUnit()).forEach(l -> strong.put(l.pressure(), l.index()));
+        List<Double> levels = new ArrayList<>(strong.keySet());
+        levels.add(-target);
+        LineSigns signs = new LineSigns(canvas, ink);
+        for (Contours.Isoline isoline : Contours.of(field, levels)) {
             double[] line = page(isoline);
-            new LineSigns(canvas, ink).target(line, isoline.closed());
-            labelled.add(new Labelled(line, text, true));
+            if (isoline.level() == -target) {
+                signs.target(line, isoline.closed());
+                labelled.add(new Labelled(line, "target " + targetText(solved, style), true));
+                continue;
+            }
+            signs.isoline(line, isoline.closed(), strong.get(isoline.level()));
+            if (strong.get(isoline.level()))
+                labelled.add(new Labelled(line, style.units().round(isoline.level()), false));
         }
     }
 
     static String targetText(Result.Solved solved, MapStyle style) {
-        var units = style.units();
-        return units.exact(units.pressureFromSi().applyAsDouble(solved.coverage().target())) + " "
-                + units.pressureSymbol();
+        return style.units().round(solved.coverage().target()) + " " + style.units().pressureSymbol();
     }
 
     private double[] page(Contours.Isoline isoline) {

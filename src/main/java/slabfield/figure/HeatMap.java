@@ -4,8 +4,8 @@ import slabfield.field.PressureField;
 
 /**
  * The field as coloured pixels. A pixel belongs to the cell it lies in; where that has no pressure the pixel is
- * transparent. Else its pressure is bilinear between the cell middles around it; a cell without pressure is left out, and
- * so is one that is reached only across a corner, so that nothing shines through a barrier that covers cells.
+ * transparent. Else its pressure is bilinear between the cell middles around it; a cell without pressure is left out,
+ * and so is one that is reached only across a corner, so that nothing shines through a barrier that covers cells.
  */
 public final class HeatMap {
     private HeatMap() {}
@@ -31,12 +31,36 @@ public final class HeatMap {
         for (int j = 0; j < height; j++) {
             double y = viewport.top() - (j + 0.5) * viewport.height() / height;
             int row = grid.row(y);
-            if (row < 0) continue;
-            double up = (y - grid.y(row)) / grid.height();
-            for (int i = 0; i < width; i++)
-                if (column[i] >= 0) argb[j * width + i] = scale.argb(value(field, column[i], row, across[i], up));
+            if (row >= 0) line(field, scale, row, (y - grid.y(row)) / grid.height(), column, across, argb, j * width);
         }
         return argb;
+    }
+
+    /** One line of pixels; where all four cells around have a pressure it is {@link #value} written out. */
+    private static void line(
+            PressureField field,
+            VacuumScale scale,
+            int row,
+            double up,
+            int[] column,
+            double[] across,
+            int[] argb,
+            int start) {
+        double[] p = field.pressure();
+        int columns = field.grid().columns(), beyond = row + (up < 0 ? -1 : 1);
+        int own = row * columns, above = beyond < 0 || beyond >= field.grid().rows() ? own : beyond * columns;
+        double ty = Math.abs(up), ry = 1 - ty;
+        for (int i = 0; i < column.length; i++) {
+            int here = column[i];
+            if (here < 0) continue;
+            int beside = here + (across[i] < 0 ? -1 : 1);
+            double tx = Math.abs(across[i]), pressure = Double.NaN;
+            if (above != own && beside >= 0 && beside < columns)
+                pressure = ry * ((1 - tx) * p[own + here] + tx * p[own + beside])
+                        + ty * ((1 - tx) * p[above + here] + tx * p[above + beside]);
+            if (pressure != pressure) pressure = value(field, here, row, across[i], up);
+            argb[start + i] = scale.argb(pressure);
+        }
     }
 
     /** Pressure at a place as it is coloured [Pa]; NaN where there is none. */
@@ -55,7 +79,8 @@ public final class HeatMap {
         double own = p[here];
         if (own != own) return Double.NaN;
         int besideColumn = across < 0 ? column - 1 : column + 1, aboveRow = up < 0 ? row - 1 : row + 1;
-        boolean hasBeside = besideColumn >= 0 && besideColumn < columns, hasAbove = aboveRow >= 0 && aboveRow < grid.rows();
+        boolean hasBeside = besideColumn >= 0 && besideColumn < columns;
+        boolean hasAbove = aboveRow >= 0 && aboveRow < grid.rows();
         double beside = hasBeside ? p[row * columns + besideColumn] : Double.NaN;
         double above = hasAbove ? p[aboveRow * columns + column] : Double.NaN;
         double corner = hasBeside && hasAbove ? p[aboveRow * columns + besideColumn] : Double.NaN;

@@ -57,16 +57,12 @@ final class HouseLayer {
             double[] ring = Lines.page(hole, view);
             canvas.fill(List.of(ring), Ink.WHITE);
             canvas.line(ring, true, ink.solid(Ink.DARK, 1.2));
-            for (int i = 0; i + 5 < ring.length; i += 4)
-                if (ring.length == 8) canvas.line(diagonal(ring, i), false, ink.solid(Ink.DARK, 0.6));
+            int across = 2 * (ring.length / 4);
+            double[] diagonal = {ring[0], ring[1], ring[across], ring[across + 1]};
+            canvas.clipped(List.of(ring), () -> canvas.line(diagonal, false, ink.solid(Ink.DARK, 0.6)));
         }
         double[] outline = Lines.page(slab.outline(), view);
         canvas.line(outline, true, slab.treated() ? ink.solid(Ink.DARK, 1.8) : ink.dashed(Ink.DARK, 1.4, 8, 3));
-    }
-
-    private static double[] diagonal(double[] ring, int from) {
-        int a = from / 2, b = (from / 2 + 4) % 8;
-        return new double[] {ring[a], ring[a + 1], ring[b], ring[b + 1]};
     }
 
     private void barrier(Barrier barrier) {

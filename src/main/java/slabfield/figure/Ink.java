@@ -15,6 +15,7 @@ record Ink(double size) {
     static final int VEIL = 0xD8FFFFFF;
     static final int GROUND = 0xFFE4E6E8;
     static final int NO_DATA = 0xFF8A9199;
+    static final int SHORTFALL = 0x9018222E;
     static final int STOP = 0xFFA3260F;
 
     double body() {

@@ -27,16 +27,24 @@ final class Legend {
     private final Scenario scenario;
     private final MapStyle style;
     private final Ink ink;
+    private final int columns;
     private final double width;
     private final List<Item> items = new ArrayList<>();
 
-    Legend(Canvas canvas, Result result, MapStyle style) {
+    /**
+     * A legend in as many columns of at least {@link #COLUMN} as fit beside each other.
+     *
+     * @param available width for all columns [points]
+     */
+    Legend(Canvas canvas, Result result, MapStyle style, double available) {
         this.canvas = canvas;
         this.result = result;
         this.scenario = result.scenario();
         this.style = style;
         this.ink = new Ink(style.fontScale());
-        this.width = COLUMN * ink.size();
+        double gutter = GUTTER * ink.size();
+        this.columns = Math.max(1, (int) ((available + gutter + 1e-6) / (COLUMN * ink.size() + gutter)));
+        this.width = (available + gutter) / columns - gutter;
         if (result instanceof Result.Solved solved) prediction(solved);
         new LegendKey(canvas, scenario, result instanceof Result.Solved, ink).entries(this::entry);
         facts();
@@ -52,12 +60,19 @@ final class Legend {
         entry((x, y, half) -> signs.target(new double[] {x - half, y, x + half, y}, false),
                 "target: vacuum of at least " + target + " (" + scenario.target().choice() + "), met under "
                         + percent(coverage.meeting()) + " of the area");
-        if (style.hatch()) entry(hatched(0x9018222E, 4.5, Math.PI / 4), "below target: " + percent(1 - coverage.meeting()) + " of the area");
-        if (!solved.unreached().isEmpty()) entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: nothing reaches this part of the layer");
+        if (style.hatch())
+            entry(hatched(Ink.SHORTFALL, 4.5, Math.PI / 4), "below target: " + percent(1 - coverage.meeting()) + " of the area");
+        if (!solved.unreached().isEmpty())
+            entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: nothing reaches this part of the layer");
         if (!Double.isNaN(coverage.weakest()))
             entry((x, y, half) -> new Symbols(canvas, ink).weakest(x, y), "weakest place, to within a cell of "
                     + length(coverage.cell()));
-        if (style.monochrome()) entry((x, y, half) -> canvas.hatch(List.of(swatch(x, y, half)), 4 * ink.size(), Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5)), "soil pushes into the room");
+        if (style.monochrome()) entry(this::dotted, "soil pushes into the room");
+    }
+
+    private void dotted(double x, double y, double half) {
+        var dots = ink.dashed(Ink.DARK, 0.9, 1.5, 2.5);
+        canvas.hatch(List.of(swatch(x, y, half)), 4 * ink.size(), Math.PI / 2, dots);
     }
 
     private Sample hatched(int argb, double spacing, double angle) {
@@ -75,7 +90,8 @@ final class Legend {
 
     private void facts() {
         if (result instanceof Result.Solved solved) {
-            if (!solved.doubts().isEmpty()) paragraph("Doubts about this result: " + solved.doubts().size() + ", listed in the report.");
+            int doubts = solved.doubts().size();
+            if (doubts > 0) paragraph("Doubts about this result: " + doubts + ", listed in the report.");
             paragraph("Cell " + length(solved.coverage().cell()) + "; scenario: " + scenario.name());
         } else paragraph("Scenario: " + scenario.name());
     }
@@ -106,7 +122,7 @@ final class Legend {
         var lettering = ink.fine(Ink.DARK);
         double half = 13 * ink.size(), indent = 2 * half + 6 * ink.size(), step = 1.22 * ink.small();
         List<String> lines = Words.wrap(canvas, text, width - indent, lettering);
-        double height = Math.max(15 * ink.size(), lines.size() * step + 4 * ink.size());
+        double height = Math.max(14.2 * ink.size(), lines.size() * step + 4 * ink.size());
         items.add(new Item(height, (x, y) -> {
             sample.paint(x + half, y + 7 * ink.size(), half);
             double top = y + 7 * ink.size() + 0.36 * ink.small();
@@ -115,9 +131,8 @@ final class Legend {
         }));
     }
 
-    /** Height of the legend in a width: as many columns as fit, as even as can be. */
-    double height(double available) {
-        int columns = columns(available);
+    /** Height at which the columns are as even as can be. */
+    double height() {
         double height = items.stream().mapToDouble(Item::height).max().orElse(0);
         double total = items.stream().mapToDouble(Item::height).sum();
         height = Math.max(height, total / columns);
@@ -125,33 +140,28 @@ final class Legend {
         return height;
     }
 
-    void draw(Box box) {
-        double height = height(box.width()), x = box.left(), y = box.top();
+    void draw(double left, double top) {
+        double height = height(), x = left, y = top;
         for (Item item : items) {
-            if (y + item.height() > box.top() + height + 1e-6 && y > box.top()) {
+            if (y + item.height() > top + height + 1e-6 && y > top) {
                 x += width + GUTTER * ink.size();
-                y = box.top();
+                y = top;
             }
             item.painter().paint(x, y);
             y += item.height();
         }
     }
 
-    private int columns(double available) {
-        double gutter = GUTTER * ink.size();
-        return Math.max(1, (int) ((available + gutter + 1e-6) / (width + gutter)));
-    }
-
     private int columnsAt(double height) {
-        int columns = 1;
+        int used = 1;
         double y = 0;
         for (Item item : items) {
             if (y + item.height() > height + 1e-6 && y > 0) {
-                columns++;
+                used++;
                 y = 0;
             }
             y += item.height();
         }
-        return columns;
+        return used;
     }
 }

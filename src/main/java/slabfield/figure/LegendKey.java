@@ -33,15 +33,29 @@ final class LegendKey {
         barriers(add);
         tiles(add);
         openings(add);
+        if (scenario.slabs().stream().anyMatch(s -> !s.holes().isEmpty()))
+            add.accept(this::pad, "no layer here (pad, pit)");
         if (!scenario.layer().zones().isEmpty())
-            add.accept((x, y, half) -> canvas.line(level(x, y, half), false, ink.dashed(Ink.DARK, 1.1, 1.2, 2.6)), "edge of another fill");
+            add.accept(dashes(ink.dashed(Ink.DARK, 1.1, 1.2, 2.6)), "edge of another fill");
         if (scenario.slabs().stream().anyMatch(s -> !s.treated()))
-            add.accept((x, y, half) -> canvas.line(level(x, y, half), false, ink.dashed(Ink.DARK, 1.4, 8, 3)), "slab not meant to be reached");
+            add.accept(dashes(ink.dashed(Ink.DARK, 1.4, 8, 3)), "slab not meant to be reached");
+    }
+
+    private Legend.Sample dashes(Canvas.Pen pen) {
+        return (x, y, half) -> canvas.line(level(x, y, half), false, pen);
+    }
+
+    private void pad(double x, double y, double half) {
+        double[] ring = new Box(x - half / 2, y - 5 * ink.size(), x + half / 2, y + 5 * ink.size()).ring();
+        canvas.fill(List.of(ring), Ink.WHITE);
+        canvas.line(ring, true, ink.solid(Ink.DARK, 1.2));
+        canvas.line(new double[] {ring[0], ring[1], ring[4], ring[5]}, false, ink.solid(Ink.DARK, 0.6));
     }
 
     private void points(BiConsumer<Legend.Sample, String> add) {
         if (!scenario.suctionPoints().isEmpty())
-            add.accept((x, y, half) -> symbols.suction(x, y), solved ? "suction point: pressure, flow" : "suction point");
+            add.accept(
+                    (x, y, half) -> symbols.suction(x, y), solved ? "suction point: pressure, flow" : "suction point");
         if (scenario.testHoles().isEmpty()) return;
         add.accept((x, y, half) -> symbols.hole(x, y, Ink.GROUND), solved ? "test hole: predicted" : "test hole");
         boolean measured = scenario.testHoles().stream()
@@ -56,9 +70,13 @@ final class LegendKey {
     private void barriers(BiConsumer<Legend.Sample, String> add) {
         double thick = 6 * ink.size();
         if (scenario.barriers().stream().anyMatch(b -> b.known()))
-            add.accept((x, y, half) -> signs.knownBarrier(Lines.strip(level(x, y, half), thick)), "footing or barrier, known");
+            add.accept(
+                    (x, y, half) -> signs.knownBarrier(Lines.strip(level(x, y, half), thick)),
+                    "footing or barrier, known");
         if (scenario.barriers().stream().anyMatch(b -> !b.known()))
-            add.accept((x, y, half) -> signs.suspectedBarrier(Lines.strip(level(x, y, half), thick)), "footing or barrier, suspected");
+            add.accept(
+                    (x, y, half) -> signs.suspectedBarrier(Lines.strip(level(x, y, half), thick)),
+                    "footing or barrier, suspected");
     }
 
     private void tiles(BiConsumer<Legend.Sample, String> add) {

@@ -6,7 +6,7 @@ import slabfield.field.PressureField;
 
 /** Which isolines a field gets. */
 final class Levels {
-    private static final double DECADES = 500;
+    private static final double SPAN = 500;
     private static final double NARROW = 6;
 
     /**
@@ -20,8 +20,9 @@ final class Levels {
     private Levels() {}
 
     /**
-     * Over a wide span of pressures the numbers 1, 2, 5 of each decade, 1 and 5 as index lines; over a narrow one multiples
-     * of one step, every other an index line; 0 where the field has both signs. The target's level is left out.
+     * Over a wide span of pressures the numbers 1, 2, 5 of each decade, 1 and 5 as index lines; over a narrow one
+     * multiples of one step, every other an index line; 0 where the field has both signs. Left out are the target's
+     * level and what is below a five-hundredth of the largest pressure.
      */
     static List<Level> of(PressureField field, double target, double unit) {
         double low = Double.MAX_VALUE, high = -Double.MAX_VALUE;
@@ -33,8 +34,9 @@ final class Levels {
         }
         List<Level> levels = new ArrayList<>();
         if (low < 0 && high > 0) levels.add(new Level(0, true));
-        if (low < 0) levels.addAll(side(-1, Math.max(0, -high), -low, unit));
-        if (high > 0) levels.addAll(side(1, Math.max(0, low), high, unit));
+        double floor = Math.max(Math.abs(low), Math.abs(high)) / SPAN;
+        if (low < 0) levels.addAll(side(-1, Math.max(floor, -high), -low, unit));
+        if (high > 0) levels.addAll(side(1, Math.max(floor, low), high, unit));
         levels.removeIf(l -> Math.abs(l.pressure() + target) < 1e-6 * target);
         return levels;
     }
@@ -48,7 +50,7 @@ final class Levels {
                 levels.add(new Level(sign * m * unit, Math.round(m / step) % 2 == 0));
             return levels;
         }
-        for (double size : Steps.between(Math.max(least, most / DECADES) / unit, most / unit))
+        for (double size : Steps.between(least / unit, most / unit))
             levels.add(new Level(sign * size * unit, Steps.roughness(size) <= 1));
         return levels;
     }

@@ -39,7 +39,8 @@ final class LineLabels {
 
     private static boolean tried(
             double[] line, double middle, double width, double size, Labels labels, List<Spot> found) {
-        double[] a = Lines.at(line, middle - width / 2), b = Lines.at(line, middle + width / 2), m = Lines.at(line, middle);
+        double[] a = Lines.at(line, middle - width / 2), b = Lines.at(line, middle + width / 2);
+        double[] m = Lines.at(line, middle);
         double dx = b[0] - a[0], dy = b[1] - a[1];
         if (Math.hypot(dx, dy) < STRAIGHT * width) return false;
         double angle = Math.atan2(dy, dx);

@@ -1,6 +1,7 @@
 package slabfield.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,9 +17,9 @@ final class Plan {
     private static final double LABEL_EVERY = 230;
 
     private final Canvas canvas;
-    private final Result result;
     private final Scenario scenario;
     private final Optional<Result.Solved> solved;
+    private final Optional<VacuumScale> scale;
     private final MapStyle style;
     private final UnitsShown units;
     private final PlanView view;
@@ -30,9 +31,9 @@ final class Plan {
 
     Plan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
         this.canvas = canvas;
-        this.result = result;
         this.scenario = result.scenario();
         this.solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
+        this.scale = solved.map(s -> VacuumMap.scale(s, style));
         this.style = style;
         this.units = style.units();
         this.view = view;
@@ -48,7 +49,8 @@ final class Plan {
             List<double[]> slabs = Lines.rings(scenario.slabs(), view);
             canvas.fill(slabs, Ink.GROUND);
             List<FieldLayer.Labelled> lines = new ArrayList<>();
-            solved.ifPresent(s -> lines.addAll(new FieldLayer(canvas, s, style, view, box).draw(slabs)));
+            solved.ifPresent(s ->
+                    lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
             new HouseLayer(canvas, scenario, view, ink).draw();
             signs();
             if (style.labels()) write(lines);
@@ -60,7 +62,8 @@ final class Plan {
         for (TestHole hole : scenario.testHoles()) {
             double x = view.pageX(hole.at().x()), y = view.pageY(hole.at().y());
             measured(scenario, hole.id()).ifPresent(p -> symbols.measured(x, y, colour(p)));
-            symbols.hole(x, y, predicted(hole.id()).isPresent() ? colour(predicted(hole.id()).getAsDouble()) : Ink.GROUND);
+            OptionalDouble predicted = predicted(hole.id());
+            symbols.hole(x, y, predicted.isPresent() ? colour(predicted.getAsDouble()) : Ink.GROUND);
         }
         weakest().ifPresent(w -> symbols.weakest(view.pageX(w.weakestAt().x()), view.pageY(w.weakestAt().y())));
         for (SuctionPoint point : scenario.suctionPoints())
@@ -68,7 +71,7 @@ final class Plan {
     }
 
     private int colour(double pressure) {
-        return solved.map(s -> VacuumMap.scale(s, style).argb(pressure)).orElse(Ink.GROUND);
+        return scale.map(s -> s.argb(pressure)).orElse(Ink.GROUND);
     }
 
     private OptionalDouble predicted(String hole) {
@@ -99,8 +102,11 @@ final class Plan {
         for (SuctionPoint point : scenario.suctionPoints()) note(point.at(), point.id(), suctionText(point.id()), true);
         for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
         weakest().ifPresent(w -> note(w.weakestAt(), "weakest", pressure(w.weakest()), false));
-        for (boolean target : new boolean[] {true, false})
-            for (FieldLayer.Labelled line : lines) if (line.target() == target) along(line);
+        lines.stream()
+                .filter(FieldLayer.Labelled::target)
+                .max(Comparator.comparingDouble(l -> Lines.length(l.line())))
+                .ifPresent(this::target);
+        for (FieldLayer.Labelled line : lines) if (!line.target()) along(line);
         for (Opening opening : scenario.openings())
             if (opening.place() instanceof Opening.Spot spot)
                 note(spot.at(), "", opening.id() + ", " + opening.seal().state().word(), false);
@@ -136,7 +142,8 @@ final class Plan {
         var bold = ink.bold(Ink.DARK);
         var plain = name.isEmpty() ? ink.fine(Ink.DARK) : ink.text(Ink.DARK);
         double gap = name.isEmpty() || value.isEmpty() ? 0 : 0.4 * size, nameWidth = canvas.textWidth(name, bold);
-        double width = nameWidth + gap + canvas.textWidth(value, plain) + 2 * pad, near = symbols.reach() + 1.5 * ink.size();
+        double width = nameWidth + gap + canvas.textWidth(value, plain) + 2 * pad;
+        double near = symbols.reach() + 1.5 * ink.size();
         double[] gaps = needed ? new double[] {near, 2.5 * near, 4.5 * near, 7 * near} : new double[] {near};
         var place = labels.place(x, y, width, 1.35 * size, gaps);
         if (place.isEmpty()) {
@@ -152,7 +159,8 @@ final class Plan {
     }
 
     private void leader(double x, double y, Box label, double near) {
-        double toX = Math.max(label.left(), Math.min(label.right(), x)), toY = Math.max(label.top(), Math.min(label.bottom(), y));
+        double toX = Math.max(label.left(), Math.min(label.right(), x));
+        double toY = Math.max(label.top(), Math.min(label.bottom(), y));
         double distance = Math.hypot(toX - x, toY - y), from = symbols.reach() / distance;
         if (distance < 1.6 * near) return;
         double[] line = {x + from * (toX - x), y + from * (toY - y), toX, toY};
@@ -160,15 +168,34 @@ final class Plan {
         canvas.line(line, false, ink.solid(Ink.DARK, 0.8));
     }
 
-    private void along(FieldLayer.Labelled line) {
+    /** Along the line, or beside its middle where that finds no room. */
+    private void target(FieldLayer.Labelled line) {
+        if (along(line)) return;
+        double[] middle = Lines.at(line.line(), Lines.length(line.line()) / 2);
+        note(view.plan(middle[0], middle[1]), line.text(), "", true);
+    }
+
+    private boolean along(FieldLayer.Labelled line) {
         var lettering = ink.rimmed(line.target() ? ink.body() : ink.small(), line.target());
         double width = canvas.textWidth(line.text(), lettering);
         int most = line.target() ? 1 : Math.max(1, (int) (Lines.length(line.line()) / (LABEL_EVERY * ink.size())));
-        for (LineLabels.Spot spot : LineLabels.places(line.line(), width, lettering.size(), most, labels)) {
+        List<LineLabels.Spot> spots = LineLabels.places(line.line(), width, lettering.size(), most, labels);
+        for (LineLabels.Spot spot : spots) {
             double drop = 0.36 * lettering.size();
+            if (line.target()) canvas.fill(List.of(veil(spot, width, lettering.size())), 0xF0FFFFFF);
             canvas.text(
                     line.text(), spot.x() - drop * Math.sin(spot.angle()), spot.y() + drop * Math.cos(spot.angle()),
                     Canvas.Anchor.MIDDLE, spot.angle(), lettering);
         }
+        return !spots.isEmpty();
+    }
+
+    private static double[] veil(LineLabels.Spot spot, double width, double size) {
+        double c = Math.cos(spot.angle()), s = Math.sin(spot.angle()), half = width / 2 + 0.2 * size;
+        double ux = half * c, uy = half * s, vx = -0.6 * size * s, vy = 0.6 * size * c;
+        double x = spot.x(), y = spot.y();
+        return new double[] {
+            x - ux - vx, y - uy - vy, x + ux - vx, y + uy - vy, x + ux + vx, y + uy + vy, x - ux + vx, y - uy + vy
+        };
     }
 }

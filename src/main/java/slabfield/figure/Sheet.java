@@ -9,7 +9,8 @@ final class Sheet {
     private static final double TITLE = 38;
     private static final double STRIP = 26;
     private static final double AROUND = 12;
-    private static final double BESIDE_FROM = 470;
+    private static final double PAD = 8;
+    private static final double BESIDE_FROM = 0.65;
     private static final String LIMITS =
             "Limits of the model: steady flow in one layer, seen from above; assumptions as drawn.";
 
@@ -28,17 +29,20 @@ final class Sheet {
         this.result = result;
         this.style = style;
         this.ink = new Ink(style.fontScale());
-        this.legend = new Legend(canvas, result, style);
         double u = ink.size();
         this.page = new Box(0, 0, canvas.width(), canvas.height()).inset(MARGIN * u);
-        double top = page.top() + TITLE * u, foot = page.bottom() - 1.6 * ink.small();
+        double top = page.top() + TITLE * u + bannerHeight(canvas, page.width(), result, ink);
+        double foot = page.bottom() - 1.6 * ink.small();
         Box beside = new Box(page.left(), top, page.right() - (Legend.COLUMN + MARGIN) * u, foot);
-        double below = legend.height(page.width());
+        Legend narrow = new Legend(canvas, result, style, Legend.COLUMN * u);
+        Legend wide = new Legend(canvas, result, style, page.width());
+        double below = wide.height();
         Box above = new Box(page.left(), top, page.right(), foot - below - 8 * u);
         PlanView first = fit(beside), second = fit(above);
-        boolean side = first.scale() >= second.scale() && legend.height(Legend.COLUMN * u) <= foot - top + u;
-        this.plan = side ? beside : above;
-        this.view = side ? first : second;
+        boolean side = first.scale() >= second.scale() && narrow.height() <= foot - top + u;
+        this.legend = side ? narrow : wide;
+        this.plan = side ? trimmed(beside, first.scale()) : above;
+        this.view = side ? fit(plan) : second;
         this.key = side
                 ? new Box(beside.right() + MARGIN * u, top, page.right(), foot)
                 : new Box(page.left(), foot - below, page.right(), foot);
@@ -54,18 +58,24 @@ final class Sheet {
         return PlanView.fit(Bounds.of(result.scenario()), room);
     }
 
+    /** A box no higher than the plan needs at a scale. */
+    private Box trimmed(Box box, double scale) {
+        double needed = Bounds.of(result.scenario()).height() * scale + (2 * AROUND + STRIP) * ink.size();
+        return new Box(box.left(), box.top(), box.right(), Math.min(box.bottom(), box.top() + needed));
+    }
+
     static double height(Canvas measure, double width, Result result, MapStyle style) {
         double u = style.fontScale(), inner = width - 2 * MARGIN * u;
-        Legend legend = new Legend(measure, result, style);
         Bounds bounds = Bounds.of(result.scenario());
         double shape = Math.min(1.6, bounds.height() / Math.max(bounds.width(), 1e-3));
-        double frame = 2 * MARGIN * u + TITLE * u + 1.6 * new Ink(u).small();
+        Ink ink = new Ink(u);
+        double frame = 2 * MARGIN * u + TITLE * u + bannerHeight(measure, inner, result, ink) + 1.6 * ink.small();
         double extra = (2 * AROUND + STRIP) * u;
-        if (width >= BESIDE_FROM * u) {
-            double planWidth = inner - (Legend.COLUMN + MARGIN + 2 * AROUND) * u;
-            return frame + Math.max(planWidth * shape + extra, legend.height(Legend.COLUMN * u) + u);
-        }
-        return frame + (inner - 2 * AROUND * u) * shape + extra + legend.height(inner) + 8 * u;
+        double key = new Legend(measure, result, style, Legend.COLUMN * u).height() + u;
+        double plan = (inner - (Legend.COLUMN + MARGIN + 2 * AROUND) * u) * shape + extra;
+        if (plan > BESIDE_FROM * key) return frame + Math.max(plan, key);
+        double below = new Legend(measure, result, style, inner).height() + 8 * u;
+        return frame + (inner - 2 * AROUND * u) * shape + extra + below;
     }
 
     PlanView view() {
@@ -77,11 +87,12 @@ final class Sheet {
         Box room = new Box(plan.left(), plan.top(), plan.right(), plan.bottom() - STRIP * ink.size());
         int leftOut = new Plan(canvas, result, style, view, room).draw();
         scaleBar();
-        legend.draw(key);
+        legend.draw(key.left(), key.top());
         String foot = leftOut == 0 ? LIMITS : LIMITS + " " + leftOut + " labels found no room.";
         var fine = ink.fine(Ink.SOFT);
-        canvas.text(Words.cut(canvas, foot, page.width(), fine), page.left(), page.bottom(), Canvas.Anchor.START, 0, fine);
-        if (result instanceof Result.Unsolved unsolved) banner(unsolved.reason());
+        String line = Words.cut(canvas, foot, page.width(), fine);
+        canvas.text(line, page.left(), page.bottom(), Canvas.Anchor.START, 0, fine);
+        if (result instanceof Result.Unsolved unsolved) banner(unsolved);
     }
 
     private void title() {
@@ -94,12 +105,14 @@ final class Sheet {
         String word = solved ? "PREDICTED" : "NOT SOLVED";
         double wide = canvas.textWidth(word, stamp) + 8 * u, top = page.top() + 17 * u;
         Box box = new Box(page.left(), top, page.left() + wide, top + 13 * u);
-        canvas.fill(List.of(box.ring()), solved ? Ink.DARK : Ink.STOP);
+        canvas.fill(List.of(box.ring()), solved || style.monochrome() ? Ink.DARK : Ink.STOP);
         canvas.text(word, page.left() + 4 * u, top + 9.6 * u, Canvas.Anchor.START, 0, stamp);
-        String rest = solved ? "pressure under the slab with the suction on, relative to the room" : "the plan as drawn, without a field";
         var plain = ink.text(Ink.DARK);
-        double room = page.width() - wide - 6 * u;
-        canvas.text(Words.cut(canvas, rest, room, plain), box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
+        String what = solved
+                ? "pressure under the slab with the suction on, relative to the room"
+                : "the plan as drawn, without a field";
+        String rest = Words.cut(canvas, what, page.width() - wide - 6 * u, plain);
+        canvas.text(rest, box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
     }
 
     private void scaleBar() {
@@ -113,7 +126,7 @@ final class Sheet {
         }
         var fine = ink.fine(Ink.DARK);
         canvas.text("0", x, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
-        String end = style.units().exact(units) + " " + style.units().lengthSymbol();
+        String end = UnitsShown.trimmed(units) + " " + style.units().lengthSymbol();
         canvas.text(end, x + length, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
         if (style.planNorth()) north(x + length + 46 * u, y);
     }
@@ -124,19 +137,26 @@ final class Sheet {
         canvas.text("plan north", x + 7 * u, y - 1 * u, Canvas.Anchor.START, 0, ink.fine(Ink.DARK));
     }
 
-    private void banner(String reason) {
-        double u = ink.size(), pad = 9 * u, wide = plan.width() - 2 * AROUND * u;
-        var lettering = ink.text(Ink.DARK);
-        List<String> lines = Words.wrap(canvas, reason, wide - 2 * pad, lettering);
-        double step = 1.3 * ink.body(), height = 2 * pad + 1.5 * step + lines.size() * step;
-        double top = plan.top() + 2 * u, left = plan.left() + AROUND * u;
-        Box box = new Box(left, top, left + wide, top + height);
-        canvas.fill(List.of(box.ring()), 0xF4FFFFFF);
-        canvas.fill(List.of(new Box(left, top, left + 4 * u, top + height).ring()), Ink.STOP);
-        canvas.line(box.ring(), true, ink.solid(Ink.STOP, 1.2));
-        double x = left + pad + 3 * u, y = top + pad + 0.8 * step;
-        canvas.text("No field: the flow could not be solved", x, y, Canvas.Anchor.START, 0, ink.bold(Ink.STOP));
-        for (int i = 0; i < lines.size(); i++)
-            canvas.text(lines.get(i), x, y + (i + 1.4) * step, Canvas.Anchor.START, 0, lettering);
+    /** Height that the reason of a failed solve takes below the title; 0 for a solved one. */
+    private static double bannerHeight(Canvas canvas, double width, Result result, Ink ink) {
+        if (!(result instanceof Result.Unsolved unsolved)) return 0;
+        return (bannerLines(canvas, width, unsolved, ink).size() + 1.6) * 1.3 * ink.body() + (2 * PAD + 8) * ink.size();
+    }
+
+    private static List<String> bannerLines(Canvas canvas, double width, Result.Unsolved unsolved, Ink ink) {
+        return Words.wrap(canvas, unsolved.reason(), width - (2 * PAD + 4) * ink.size(), ink.text(Ink.DARK));
+    }
+
+    private void banner(Result.Unsolved unsolved) {
+        double u = ink.size(), step = 1.3 * ink.body(), top = page.top() + TITLE * u;
+        int colour = style.monochrome() ? Ink.DARK : Ink.STOP;
+        double bottom = top + bannerHeight(canvas, page.width(), unsolved, ink) - 8 * u;
+        canvas.line(new Box(page.left(), top, page.right(), bottom).ring(), true, ink.solid(colour, 1.2));
+        canvas.fill(List.of(new Box(page.left(), top, page.left() + 4 * u, bottom).ring()), colour);
+        double x = page.left() + (PAD + 3) * u, y = top + PAD * u + 0.8 * step;
+        canvas.text("No field: the flow could not be solved", x, y, Canvas.Anchor.START, 0, ink.bold(colour));
+        y += 0.3 * step;
+        for (String line : bannerLines(canvas, page.width(), unsolved, ink))
+            canvas.text(line, x, y += step, Canvas.Anchor.START, 0, ink.text(Ink.DARK));
     }
 }

@@ -6,13 +6,23 @@ import java.util.List;
 /** Round numbers of the 1-2-5 series. */
 final class Steps {
     private static final double[] SERIES = {1, 2, 5};
+    private static final double[] ENDS = {1, 1.5, 2, 3, 4, 5, 6, 8};
 
     private Steps() {}
 
     /** The least number of the series at or above a value above 0. */
     static double atLeast(double value) {
+        return atLeast(value, SERIES);
+    }
+
+    /** A round end for a scale at or above a value above 0, closer to it than the series would be. */
+    static double end(double value) {
+        return atLeast(value, ENDS);
+    }
+
+    private static double atLeast(double value, double[] series) {
         double decade = Math.pow(10, Math.floor(Math.log10(value)));
-        for (double s : SERIES) if (s * decade >= value * (1 - 1e-9)) return s * decade;
+        for (double s : series) if (s * decade >= value * (1 - 1e-9)) return s * decade;
         return 10 * decade;
     }
 

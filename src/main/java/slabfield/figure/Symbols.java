@@ -6,7 +6,7 @@ import slabfield.model.SealState;
 
 /**
  * Signs for things at a point. How far an opening is closed shows in how much of its sign is dark: open is empty, loose
- * half dark, covered striped, sealed wholly dark.
+ * half dark, covered dark with a light slit, sealed wholly dark.
  */
 final class Symbols {
     private final Canvas canvas;
@@ -27,7 +27,8 @@ final class Symbols {
         double r = 6 * ink.size(), w = 3.6 * ink.size();
         canvas.fill(List.of(Lines.circle(x, y, r + 1.4 * ink.size())), Ink.WHITE);
         canvas.line(Lines.circle(x, y, r), true, ink.solid(Ink.DARK, 1.6));
-        canvas.fill(List.of(new double[] {x, y - w, x + w * 0.95, y + 0.75 * w, x, y + 0.2 * w, x - w * 0.95, y + 0.75 * w}), Ink.DARK);
+        double[] wedge = {x, y - w, x + 0.95 * w, y + 0.75 * w, x, y + 0.2 * w, x - 0.95 * w, y + 0.75 * w};
+        canvas.fill(List.of(wedge), Ink.DARK);
     }
 
     /** A disc in the colour of the prediction. */
@@ -62,18 +63,24 @@ final class Symbols {
         double r = 5 * ink.size();
         double[] ring = outline(kind, x, y, r);
         canvas.line(ring, true, ink.solid(Ink.WHITE, 4));
-        canvas.fill(List.of(ring), state == SealState.SEALED ? Ink.DARK : Ink.WHITE);
-        if (state == SealState.LOOSE)
-            canvas.clipped(List.of(ring), () -> canvas.fill(List.of(new Box(x - r, y, x + r, y + r).ring()), Ink.DARK));
-        if (state == SealState.COVERED) {
-            double stripe = 0.44 * r;
-            canvas.clipped(List.of(ring), () -> {
-                for (double v = -r; v < r; v += 2 * stripe)
-                    canvas.fill(List.of(new Box(x + v, y - r, x + v + stripe, y + r).ring()), Ink.DARK);
-            });
-        }
+        boolean light = state == SealState.OPEN || state == SealState.LOOSE;
+        canvas.fill(List.of(ring), light ? Ink.WHITE : Ink.DARK);
+        if (state == SealState.LOOSE) canvas.fill(List.of(held(ring, new Box(x - r, y, x + r, y + r))), Ink.DARK);
+        if (state == SealState.COVERED)
+            canvas.fill(List.of(held(ring, new Box(x - 0.13 * r, y - r, x + 0.13 * r, y + r))), Ink.WHITE);
         canvas.line(ring, true, ink.solid(Ink.DARK, 1.3));
-        if (kind == OpeningKind.SUMP) canvas.line(Lines.circle(x, y, r + 2.2 * ink.size()), true, ink.solid(Ink.DARK, 0.9));
+        if (kind == OpeningKind.SUMP)
+            canvas.line(Lines.circle(x, y, r + 2.2 * ink.size()), true, ink.solid(Ink.DARK, 0.9));
+    }
+
+    /** A convex ring with every corner moved into a box, which leaves about the part of it inside. */
+    private static double[] held(double[] ring, Box box) {
+        double[] held = new double[ring.length];
+        for (int i = 0; i < ring.length; i += 2) {
+            held[i] = Math.max(box.left(), Math.min(box.right(), ring[i]));
+            held[i + 1] = Math.max(box.top(), Math.min(box.bottom(), ring[i + 1]));
+        }
+        return held;
     }
 
     private static double[] outline(OpeningKind kind, double x, double y, double r) {

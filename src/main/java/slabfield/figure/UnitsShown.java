@@ -1,6 +1,7 @@
 package slabfield.figure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 
@@ -47,15 +48,21 @@ public record UnitsShown(
         return number(flowFromSi.applyAsDouble(si));
     }
 
-    /** A number that is given and not computed, such as a target: no more digits than it has, at most four. */
-    public String exact(double shown) {
-        BigDecimal rounded = new BigDecimal(shown).round(new java.math.MathContext(4)).stripTrailingZeros();
-        return sign(rounded.toPlainString());
+    /** A pressure that is given and not computed, such as a target, without zeros that add nothing. */
+    public String round(double si) {
+        return trimmed(pressureFromSi.applyAsDouble(si));
+    }
+
+    /** A round number as it is, at most three digits. */
+    static String trimmed(double shown) {
+        if (shown == 0) return "0";
+        BigDecimal rounded = new BigDecimal(shown).round(new MathContext(Math.abs(shown) < 1 ? 2 : 3));
+        return sign(rounded.stripTrailingZeros().toPlainString());
     }
 
     /**
-     * A computed number: three digits from 10 up, else two, so that no more is said than a model can know. What is below
-     * a ten-thousandth of the unit is written as about nothing.
+     * A computed number: three digits from 10 up, else two, so that no more is said than a model can know. What is
+     * below a ten-thousandth of the unit is written as about nothing.
      */
     static String number(double shown) {
         if (Double.isNaN(shown)) return "none";

@@ -37,8 +37,9 @@ public final class VacuumMap {
         new Plan(canvas, result, style, view, box).draw();
     }
 
-    /** The legend alone: colour bar, target, signs, facts of the run; from the top left of a box down. */
+    /** The legend alone: colour bar, target, signs, facts of the run; in as many columns as a box is
+     * wide, from its top down. */
     public static void drawLegend(Canvas canvas, Result result, MapStyle style, Box box) {
-        new Legend(canvas, result, style).draw(box);
+        new Legend(canvas, result, style, box.width()).draw(box.left(), box.top());
     }
 }

@@ -9,8 +9,8 @@ import slabfield.field.PressureField;
  * Colour of a pressure under the slab. Both senses are made by straight lines between anchor colours in OKLab, with the
  * lightness in equal steps.
  *
- * <p>SIGNED: white-grey at 0 Pa, blue for vacuum, orange for soil that pushes into the room; a pascal is the same step of
- * colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its own.
+ * <p>SIGNED: white-grey at 0 Pa, blue for vacuum, orange for soil that pushes into the room; a pascal is the same step
+ * of colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its own.
  */
 public final class VacuumScale {
     /** Which pressures have colours. */
@@ -60,6 +60,8 @@ public final class VacuumScale {
     private final Range range;
     private final boolean monochrome;
     private final double reach;
+    private final double low;
+    private final double perPascal;
     private final int[] table = new int[TABLE];
 
     private VacuumScale(Sense sense, Law law, Range range, boolean monochrome) {
@@ -68,6 +70,8 @@ public final class VacuumScale {
         this.range = range;
         this.monochrome = monochrome;
         this.reach = Math.max(-range.low(), Math.abs(range.high()));
+        this.low = range.low();
+        this.perPascal = (TABLE - 1) / (range.high() - range.low());
         for (int i = 0; i < TABLE; i++)
             table[i] = colour(range.low() + (range.high() - range.low()) * i / (TABLE - 1.0));
     }
@@ -88,8 +92,8 @@ public final class VacuumScale {
             low = Math.min(low, field.pressure()[i]);
             high = Math.max(high, field.pressure()[i]);
         }
-        double lowEnd = low < 0 ? -unit * Steps.atLeast(-low / unit) : -unit * Steps.atLeast(Math.max(high / unit, 1e-3));
-        double highEnd = sense == Sense.SIGNED && high > 0 ? unit * Steps.atLeast(high / unit) : 0;
+        double lowEnd = -unit * Steps.end(Math.max(low < 0 ? -low : high, 1e-3 * unit) / unit);
+        double highEnd = sense == Sense.SIGNED && high > 0 ? unit * Steps.end(high / unit) : 0;
         return new Range(lowEnd, highEnd);
     }
 
@@ -115,7 +119,7 @@ public final class VacuumScale {
             if (Double.isNaN(pressure)) return 0;
             if (sense == Sense.VACUUM_ONLY) return monochrome ? PUSHING_GREY : PUSHING;
         }
-        int i = (int) ((pressure - range.low()) / (range.high() - range.low()) * (TABLE - 1) + 0.5);
+        int i = (int) ((pressure - low) * perPascal + 0.5);
         return table[i < 0 ? 0 : Math.min(i, TABLE - 1)];
     }
 

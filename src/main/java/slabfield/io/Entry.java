@@ -36,6 +36,7 @@ final class Entry {
     private final ObjectNode node;
     private final FileObject kind;
     private final int problemsBefore;
+    private final boolean isObject;
 
     Entry(FileReading reading, String pointer, JsonNode node, FileObject kind) {
         this.reading = reading;
@@ -43,8 +44,9 @@ final class Entry {
         this.kind = kind;
         this.problemsBefore = reading.count();
         this.node = node.isObject() ? (ObjectNode) node : JsonNodeFactory.instance.objectNode();
-        if (node.isObject()) checkKeys();
-        else problemHere(shown(node) + " must be an object { } with " + quoted(kind.keys(), " and "));
+        this.isObject = node.isObject();
+        if (isObject) checkKeys();
+        else reading.add(pointer, shown(node) + " must be an object { } with " + quoted(kind.keys(), " and "));
     }
 
     private void checkKeys() {
@@ -79,8 +81,9 @@ final class Entry {
         reading.add(pointer(key), message);
     }
 
+    /** Notes a problem of the entry as a whole; once is enough where it is not even an object. */
     void problemHere(String message) {
-        reading.add(pointer, message);
+        if (isObject) reading.add(pointer, message);
     }
 
     /** What is made of this entry; empty where anything in it is wrong. */

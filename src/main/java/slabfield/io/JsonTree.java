@@ -122,6 +122,8 @@ final class JsonTree {
     private String cause(StreamReadException error, int line, int column) {
         if (error instanceof JsonEOFException)
             return "the file ends before everything that was opened is closed; a quote or a bracket ] or } is missing";
+        if (error.getOriginalMessage().contains("CTRL-CHAR"))
+            return "a text ends on the line on which it begins; close its quote, or write \\n for a new line";
         String row = text.lines().skip(line - 1L).findFirst().orElse("");
         String here = row.substring(Math.min(row.length(), Math.max(0, column - 2)));
         char found = here.isEmpty() ? ' ' : here.charAt(here.length() > 1 && Character.isWhitespace(here.charAt(0)) ? 1 : 0);
@@ -130,6 +132,8 @@ final class JsonTree {
         if (found == '"' || found == '{' || found == '[') return "a comma is missing before it";
         if (found == '\'' || found == '\u201c' || found == '\u201d') return "texts stand between straight double quotes, as in \"sand\"";
         if (Character.isLetter(found)) return "words stand between double quotes, as in \"sand\"";
+        if (Character.isDigit(found) || found == '-')
+            return "a comma or a colon is missing before it, or it is a number with a 0 too many in front";
         return "it cannot be read from here on";
     }
 }

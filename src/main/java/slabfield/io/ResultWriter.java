@@ -69,8 +69,8 @@ public final class ResultWriter {
         number(node, "measured_Pa", measured(scenario, hole.id()).orElse(Double.NaN));
     }
 
-    /** Fan-on reading in the latest stage in which the house stood as drawn; the last one where a hole was read twice. */
-    private static OptionalDouble measured(Scenario scenario, String hole) {
+    /** Fan-on reading in the latest stage in which the house stood as drawn; the last one where a hole was read twice [Pa]. */
+    public static OptionalDouble measured(Scenario scenario, String hole) {
         List<Stage> drawn = scenario.stages().stream().filter(Stage::asDrawn).toList();
         if (drawn.isEmpty()) return OptionalDouble.empty();
         return drawn.get(drawn.size() - 1).holes().stream()

@@ -59,7 +59,12 @@ public final class ScenarioReader {
      * @throws ScenarioProblems where it holds anything wrong
      */
     public static Scenario read(String text, String name) throws ScenarioProblems {
-        return read(text, name, Runtime.getRuntime().maxMemory() / BYTES_PER_CELL);
+        return read(text, name, mostCells());
+    }
+
+    /** Number of grid cells that this computer's memory takes, estimated. */
+    public static long mostCells() {
+        return Runtime.getRuntime().maxMemory() / BYTES_PER_CELL;
     }
 
     static Scenario read(String text, String name, long mostCells) throws ScenarioProblems {

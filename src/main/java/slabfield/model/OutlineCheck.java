@@ -34,7 +34,7 @@ final class OutlineCheck {
             String hole = path + "/holes/" + i;
             if (outline(hole, who + ": hole " + (i + 1), slab.holes().get(i))
                     && sound
-                    && Shapes.area(slab.holes().get(i)).difference(Shapes.area(slab.outline())).getArea() > NOTHING)
+                    && Shapes.without(Shapes.area(slab.holes().get(i)), Shapes.area(slab.outline())).getArea() > NOTHING)
                 add(hole, who + ": hole " + (i + 1) + " lies wholly or partly outside its outline; move it inside");
         }
         if (problems.isEmpty() && Shapes.area(slab).getArea() < NOTHING)
@@ -57,7 +57,7 @@ final class OutlineCheck {
         List<Geometry> areas = slabs.stream().map(Shapes::area).toList();
         for (int i = 1; i < slabs.size(); i++)
             for (int j = 0; j < i; j++)
-                if (areas.get(i).intersection(areas.get(j)).getArea() > NOTHING)
+                if (Shapes.common(areas.get(i), areas.get(j)).getArea() > NOTHING)
                     add("/slabs/" + i + "/outline", title(slabs.get(i)) + " lies partly over " + title(slabs.get(j))
                             + "; slabs may touch but not overlap");
     }

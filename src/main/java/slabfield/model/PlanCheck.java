@@ -50,7 +50,7 @@ final class PlanCheck {
     private void zones() {
         for (int i = 0; i < scenario.layer().zones().size(); i++) {
             Zone zone = scenario.layer().zones().get(i);
-            if (Shapes.area(zone.outline()).intersection(slabs).getArea() < OutlineCheck.NOTHING)
+            if (Shapes.common(Shapes.area(zone.outline()), slabs).getArea() < OutlineCheck.NOTHING)
                 add("/layer/zones/" + i + "/outline", "zone \"" + zone.id() + "\"" + OUTSIDE);
         }
     }

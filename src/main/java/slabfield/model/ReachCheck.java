@@ -30,7 +30,7 @@ final class ReachCheck {
         for (int i = 0; i < scenario.slabs().size(); i++) {
             Slab slab = scenario.slabs().get(i);
             Geometry area = Shapes.area(slab);
-            boolean drawn = check.reached.stream().anyMatch(r -> r.intersection(area).getArea() > OutlineCheck.NOTHING);
+            boolean drawn = check.reached.stream().anyMatch(r -> Shapes.common(r, area).getArea() > OutlineCheck.NOTHING);
             if (slab.treated() && !drawn)
                 problems.add(new Problem("/slabs/" + i, OutlineCheck.title(slab)
                         + " is cut off from every suction point; draw a gap in the barrier, add a suction point,"
@@ -40,7 +40,7 @@ final class ReachCheck {
     }
 
     private void start(Scenario scenario) {
-        Geometry open = Shapes.union(scenario.slabs()).difference(Shapes.airtight(scenario.barriers()));
+        Geometry open = Shapes.without(Shapes.union(scenario.slabs()), Shapes.airtight(scenario.barriers()));
         for (int i = 0; i < open.getNumGeometries(); i++)
             if (open.getGeometryN(i).getArea() > OutlineCheck.NOTHING) unreached.add(open.getGeometryN(i));
         for (SuctionPoint point : scenario.suctionPoints())
@@ -81,6 +81,6 @@ final class ReachCheck {
     }
 
     private static boolean runsIn(Geometry tile, Geometry part) {
-        return tile.intersection(part).getLength() > SHORTEST;
+        return Shapes.common(tile, part).getLength() > SHORTEST;
     }
 }

@@ -109,6 +109,12 @@ public record Scenario(
                 outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
     }
 
+    public Scenario withStages(List<Stage> other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, other, target, cellSize);
+    }
+
     public Scenario withTarget(Target other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,

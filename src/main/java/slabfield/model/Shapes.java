@@ -9,7 +9,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What is drawn, as plane geometry in metres. */
 public final class Shapes {
@@ -30,13 +31,13 @@ public final class Shapes {
     /** A slab without its holes. */
     public static Geometry area(Slab slab) {
         Geometry area = area(slab.outline());
-        for (List<Point> hole : slab.holes()) area = area.difference(area(hole));
+        for (List<Point> hole : slab.holes()) area = without(area, area(hole));
         return area;
     }
 
     /** All slabs together; those that touch become one piece. */
     public static Geometry union(List<Slab> slabs) {
-        return UnaryUnionOp.union(slabs.stream().map(Shapes::area).toList(), FACTORY);
+        return OverlayNGRobust.union(slabs.stream().map(Shapes::area).toList(), FACTORY);
     }
 
     /** A path as a line. */
@@ -51,7 +52,7 @@ public final class Shapes {
         List<Geometry> strips = pieces(barrier.path(), barrier.gaps()).stream()
                 .map(piece -> BufferOp.bufferOp(line(piece), barrier.width() / 2, butt))
                 .toList();
-        return UnaryUnionOp.union(strips, FACTORY);
+        return OverlayNGRobust.union(strips, FACTORY);
     }
 
     /** The strips of all barriers that no air passes, as one. */
@@ -60,12 +61,22 @@ public final class Shapes {
                 .filter(b -> b.permeability() == 0)
                 .map(Shapes::strip)
                 .toList();
-        return UnaryUnionOp.union(strips, FACTORY);
+        return OverlayNGRobust.union(strips, FACTORY);
     }
 
     /** A pit, a hole or a spot opening. */
     public static Geometry disc(Point middle, double radius) {
         return point(middle).buffer(radius, QUARTER_CIRCLE);
+    }
+
+    /** What both have in common. */
+    public static Geometry common(Geometry a, Geometry b) {
+        return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+    }
+
+    /** What is left of the first when the second is taken out. */
+    public static Geometry without(Geometry a, Geometry b) {
+        return OverlayNGRobust.overlay(a, b, OverlayNG.DIFFERENCE);
     }
 
     /** A place. */

@@ -50,6 +50,7 @@ final class Devices {
     private final int outdoors;
     private final int[] discNode;
     private final Map<String, TileNodes> tiles = new HashMap<>();
+    private final List<TileLink> tileLinks = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
     private final int[] suctionNode;
     private final int[] suctionAccount;
@@ -98,13 +99,20 @@ final class Devices {
      *
      * @param suctionNode node of each suction point
      * @param suctionAccount account of each suction point that draws through a link, 0 for the others
+     * @param discNode node of each of the layer's discs
+     * @param tileLinks stretches of all tiles
+     * @param doubts what could not be tied as drawn
      */
     record Built(
             Network network,
             int[] suctionNode,
             int[] suctionAccount,
             int[] discNode,
+            List<TileLink> tileLinks,
             List<String> doubts) {}
+
+    /** One stretch of a tile between two stations. */
+    record TileLink(DrainTile tile, int link, int from, int to) {}
 
     /** Discs of a scenario in the order in which they are added to the layer: suction pits, then spot openings. */
     static void addDiscs(Scenario scenario, LayerGrid layer) {
@@ -131,7 +139,7 @@ final class Devices {
         d.openOpenings();
         d.buildWalls();
         d.connectSuction();
-        return new Built(d.net, d.suctionNode, d.suctionAccount, d.discNode, d.doubts);
+        return new Built(d.net, d.suctionNode, d.suctionAccount, d.discNode, d.tileLinks, d.doubts);
     }
 
     private void tieDiscs() {
@@ -240,7 +248,7 @@ final class Devices {
         for (Pieces.Piece piece : Pieces.cut(stretch.points(), grid)) {
             int node = net.addNode(piece.x(), piece.y());
             stations.add(piece, node);
-            if (last >= 0) net.link(last, node, friction(tile, piece.along() - lastAlong), Network.WITHIN);
+            if (last >= 0) tieStations(tile, last, node, piece.along() - lastAlong);
             else {
                 first = node;
                 firstAlong = piece.along();
@@ -254,7 +262,11 @@ final class Devices {
             }
         }
         if (stretch.isClosed() && last != first)
-            net.link(last, first, friction(tile, stretch.length() - lastAlong + firstAlong), Network.WITHIN);
+            tieStations(tile, last, first, stretch.length() - lastAlong + firstAlong);
+    }
+
+    private void tieStations(DrainTile tile, int a, int b, double length) {
+        tileLinks.add(new TileLink(tile, net.link(a, b, friction(tile, length), Network.WITHIN), a, b));
     }
 
     private FlowLaw friction(DrainTile tile, double length) {

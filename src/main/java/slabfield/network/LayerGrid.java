@@ -26,6 +26,8 @@ import slabfield.model.Zone;
 final class LayerGrid {
     private static final double SLIVER = 1e-6;
     private static final int SUBLINES = 4;
+    /** A face on an edge is as open as its tighter side; both are looked at this part of a cell away. */
+    private static final double HAIR = 1e-7;
 
     final Grid grid;
     final CellKind[] kind;
@@ -140,18 +142,20 @@ final class LayerGrid {
     private void link(Region open, Fills fills) {
         int lines = fills.uniform() ? 1 : SUBLINES;
         for (int i = 0; i + 1 < grid.columns(); i++) {
-            double[] face = open.alongX(grid.left() + (i + 1) * grid.width());
+            double x = grid.left() + (i + 1) * grid.width(), hair = HAIR * grid.width();
+            double[] left = open.alongX(x - hair), right = open.alongX(x + hair);
             for (int j = 0; j < grid.rows(); j++) {
-                double y0 = grid.bottom() + j * grid.height();
-                double length = Region.overlap(face, y0, y0 + grid.height());
+                double y0 = grid.bottom() + j * grid.height(), y1 = y0 + grid.height();
+                double length = Math.min(Region.overlap(left, y0, y1), Region.overlap(right, y0, y1));
                 tie(grid.index(i, j), grid.index(i + 1, j), true, length, fills, lines, i, j);
             }
         }
         for (int j = 0; j + 1 < grid.rows(); j++) {
-            double[] face = open.alongY(grid.bottom() + (j + 1) * grid.height());
+            double y = grid.bottom() + (j + 1) * grid.height(), hair = HAIR * grid.height();
+            double[] below = open.alongY(y - hair), above = open.alongY(y + hair);
             for (int i = 0; i < grid.columns(); i++) {
-                double x0 = grid.left() + i * grid.width();
-                double length = Region.overlap(face, x0, x0 + grid.width());
+                double x0 = grid.left() + i * grid.width(), x1 = x0 + grid.width();
+                double length = Math.min(Region.overlap(below, x0, x1), Region.overlap(above, x0, x1));
                 tie(grid.index(i, j), grid.index(i, j + 1), false, length, fills, lines, i, j);
             }
         }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
-import slabfield.solve.CholeskySolver;
+import slabfield.solve.KeptFactor;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.NonlinearSystem;
 import slabfield.solve.SymmetricMatrix;
@@ -58,7 +58,7 @@ final class Network implements NonlinearSystem {
     private double[] allRest;
     private double[] out;
     private SymmetricMatrix matrix;
-    private CholeskySolver solver;
+    private KeptFactor solver;
     private int[] eastSlot;
     private int[] northSlot;
     private int[] risingSlot;
@@ -118,7 +118,8 @@ final class Network implements NonlinearSystem {
         return accounts;
     }
 
-    void link(int a, int b, FlowLaw flowLaw, int accountNumber) {
+    /** Ties two nodes and returns the link's number. */
+    int link(int a, int b, FlowLaw flowLaw, int accountNumber) {
         if (links == from.length) {
             from = Arrays.copyOf(from, 2 * links);
             to = Arrays.copyOf(to, 2 * links);
@@ -128,7 +129,14 @@ final class Network implements NonlinearSystem {
         from[links] = a;
         to[links] = b;
         law[links] = flowLaw;
-        account[links++] = accountNumber;
+        account[links] = accountNumber;
+        return links++;
+    }
+
+    /** Flow through a link from its first to its second node [m3/s]. */
+    double linkFlow(int link, double[] at, double[] rest) {
+        spread(at, rest);
+        return law[link].flow(difference(link));
     }
 
     /** A part of the network that no fixed pressure reaches. */
@@ -367,12 +375,9 @@ final class Network implements NonlinearSystem {
             if (b >= 0) v[diagonalSlot[b]] += h;
             if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;
         }
-        if (solver.factor().isPresent()) return false;
         double[] right = new double[residual.length];
         for (int i = 0; i < right.length; i++) right[i] = -residual[i];
-        solver.solve(right, step);
-        solver.refine(right, step, new double[residual.length]);
-        return true;
+        return solver.solve(right, step);
     }
 
     private void shape() {
@@ -415,7 +420,7 @@ final class Network implements NonlinearSystem {
             x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
             y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
         }
-        solver = new CholeskySolver(matrix, NestedDissection.order(matrix, x, y));
+        solver = new KeptFactor(matrix, NestedDissection.order(matrix, x, y));
     }
 
     /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */

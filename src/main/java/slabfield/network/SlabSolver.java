@@ -3,10 +3,12 @@ package slabfield.network;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import slabfield.field.CellKind;
 import slabfield.field.Convergence;
 import slabfield.field.Grid;
@@ -185,6 +187,7 @@ public final class SlabSolver {
             if (field.kind()[c] == CellKind.LAYER) inertial[c] = layer.inertialShare(layer.flow.speed(all, c), c);
         List<String> doubts = new ArrayList<>(on.built.doubts());
         doubts.addAll(Doubts.of(scenario, field, inertial, suctions));
+        doubts.addAll(momentumDoubts(on, air));
         return new Result.Solved(
                 scenario,
                 on.convergence,
@@ -197,6 +200,22 @@ public final class SlabSolver {
                 unreached,
                 doubts,
                 inertial);
+    }
+
+    /** Tiles in which the momentum of the air, at most rho V^2 and left out of the model, is not small. */
+    private static Set<String> momentumDoubts(State on, AirState air) {
+        Set<String> out = new LinkedHashSet<>();
+        for (Devices.TileLink l : on.built.tileLinks()) {
+            if (!on.network.reached(l.from())) continue;
+            double area = Math.PI * l.tile().diameter() * l.tile().diameter() / 4;
+            double speed = on.network.linkFlow(l.link(), on.at, on.rest) / area;
+            double vacuum = Math.min(Math.abs(on.pressure(l.from())), Math.abs(on.pressure(l.to())));
+            if (air.density() * speed * speed > MOMENTUM_DOUBTFUL * vacuum)
+                out.add("In tile \"" + l.tile().id() + "\" the air moves so fast that its momentum, which the model leaves"
+                        + " out, may change the vacuum along it by more than " + Math.round(100 * MOMENTUM_DOUBTFUL)
+                        + " %.");
+        }
+        return out;
     }
 
     private static List<Result.Suction> suctions(Scenario scenario, State on) {

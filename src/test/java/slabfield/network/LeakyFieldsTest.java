@@ -148,4 +148,27 @@ class LeakyFieldsTest {
         double exact = T * push * Math.tanh(length / 2 / lambda) / lambda;
         assertThat(-s.flows().bySource().get("left")).isCloseTo(exact, Percentage.withPercentage(0.2));
     }
+
+    /**
+     * Behind a nearly tight footing the vacuum is a millionth of the source's, and must still be right to a thousandth of
+     * itself: a leaky strip, drawn from on the near side.
+     */
+    @Test
+    void weakVacuumBehindATightFootingKeepsItsDigits() {
+        double leakance = 1e-6, far = 4, barrier = 4e-17, lambda = Math.sqrt(T / leakance);
+        Result.Solved t = Houses.on(2e-8, 0)
+                .rectangle(0, 0, 8, 1)
+                .barrier(0.4, barrier, java.util.List.of(), 3.8, 0, 3.8, 1)
+                .leakance(leakance)
+                .suction("S", 1, 0.5, 0.15, new Source.Pressure(-250))
+                .cell(0.05)
+                .solved();
+        double near = at(t, 3.575, 0.5), slope = (at(t, 3.575, 0.5) - at(t, 3.525, 0.5)) / 0.05;
+        double face = near + slope * 0.025;
+        double conductance = barrier * 0.1 / MU / 0.4;
+        double behind = face * conductance / (conductance + T / lambda * Math.tanh(far / lambda));
+        assertThat(Math.abs(behind)).isLessThan(1e-6 * 250);
+        double exact = behind * Math.cosh((8 - 6) / lambda) / Math.cosh(far / lambda);
+        assertThat(at(t, 6, 0.5)).isCloseTo(exact, Percentage.withPercentage(0.1));
+    }
 }

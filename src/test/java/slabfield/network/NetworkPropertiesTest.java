@@ -92,6 +92,7 @@ class NetworkPropertiesTest {
         Result.Solved m = Houses.solve(Mirror.leftRight(house, 10));
         for (double x = 0.45; x < 10; x += 1.1)
             for (double y = 0.45; y < 8; y += 1.3) {
+                if (s.field().at(x, y).isEmpty()) continue;
                 double p = at(s, x, y);
                 assertThat(at(m, 10 - x, y)).isCloseTo(p, within(1e-6 * Math.abs(p) + 1e-9));
             }

@@ -1,0 +1,93 @@
+package slabfield.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.OptionalDouble;
+import slabfield.advice.Measure;
+import slabfield.advice.Suggestion;
+import slabfield.field.Result;
+import slabfield.io.JsonText;
+import slabfield.model.Scenario;
+import slabfield.readings.Comparison;
+
+/**
+ * Comparisons and suggestions as JSON, in SI with the unit in the key; what has no value is null. As in a result file,
+ * {@code weakest_Pa} is a vacuum, and every other pressure is negative under vacuum.
+ */
+final class JsonPages {
+    private JsonPages() {}
+
+    static String comparisons(Scenario scenario, List<CompareVerb.Compared> stages) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode().put("scenario", scenario.name());
+        ArrayNode list = root.putArray("stages");
+        for (CompareVerb.Compared one : stages) {
+            ObjectNode node = list.addObject()
+                    .put("stage", one.stage().id())
+                    .put("kind", one.stage().kind().words())
+                    .put("converged", one.result().convergence().converged());
+            if (one.result() instanceof Result.Unsolved unsolved) node.put("reason", unsolved.reason());
+            one.comparison().ifPresent(c -> comparison(node, c));
+        }
+        return JsonText.of(root);
+    }
+
+    private static void comparison(ObjectNode node, Comparison c) {
+        ArrayNode holes = node.putArray("testHoles");
+        for (Comparison.HoleComparison h : c.holes()) {
+            ObjectNode hole = holes.addObject().put("id", h.hole());
+            number(hole, "measured_Pa", h.measured());
+            number(hole, "predicted_Pa", h.predicted());
+            number(hole, "difference_Pa", h.difference());
+            number(hole, "band_Pa", h.band());
+            number(hole, "measuredFanOff_Pa", h.measuredOff());
+            number(hole, "predictedFanOff_Pa", h.predictedOff());
+            hole.put("verdict", h.verdict().words());
+        }
+        ArrayNode systems = node.putArray("suctionPoints");
+        for (Comparison.SystemComparison s : c.systems()) {
+            ObjectNode system = systems.addObject().put("id", s.suctionPoint());
+            number(system, "measuredFlow_m3_per_s", s.measuredFlow());
+            number(system, "predictedFlow_m3_per_s", s.predictedFlow());
+            number(system, "measuredPressure_Pa", s.measuredPressure());
+            number(system, "predictedPressure_Pa", s.predictedPressure());
+        }
+        number(node, "bias_Pa", c.bias());
+        number(node, "scatter_Pa", c.scatter());
+        ArrayNode remarks = node.putArray("remarks");
+        c.remarks().forEach(remarks::add);
+    }
+
+    static String suggestions(Scenario scenario, List<Suggestion> suggestions) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode().put("scenario", scenario.name());
+        ArrayNode list = root.putArray("suggestions");
+        for (Suggestion s : suggestions) {
+            ObjectNode node = list.addObject().put("measure", s.measure().words());
+            if (s.measure() instanceof Measure.AddSuction add)
+                node.putArray("at_m").add(add.at().x()).add(add.at().y());
+            state(node.putObject("before"), s.before(), s.flowsBefore());
+            state(node.putObject("after"), s.after(), s.flowsAfter());
+            number(node, "gain_Pa", s.gain());
+            number(node, "roomAirSaved_m3_per_s", s.roomAirSaved());
+            node.put("doesNothing", s.doesNothing());
+        }
+        return JsonText.of(root);
+    }
+
+    private static void state(ObjectNode node, Result.Coverage coverage, Result.Flows flows) {
+        number(node, "weakest_Pa", coverage.weakest());
+        number(node, "areaMeeting_fraction", coverage.meeting());
+        number(node, "exhaust_m3_per_s", flows.exhaust());
+        number(node, "fromRoom_m3_per_s", flows.fromRoom());
+    }
+
+    private static void number(ObjectNode node, String key, OptionalDouble value) {
+        number(node, key, value.orElse(Double.NaN));
+    }
+
+    private static void number(ObjectNode node, String key, double value) {
+        if (Double.isFinite(value)) node.put(key, value);
+        else node.putNull(key);
+    }
+}

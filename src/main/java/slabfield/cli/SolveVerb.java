@@ -1,0 +1,118 @@
+package slabfield.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import slabfield.field.Progress;
+import slabfield.field.Result;
+import slabfield.figure.Figures;
+import slabfield.figure.MapStyle;
+import slabfield.figure.VacuumScale;
+import slabfield.io.FieldCsv;
+import slabfield.io.ResultWriter;
+import slabfield.model.Scenario;
+import slabfield.model.Stage;
+import slabfield.network.SlabSolver;
+
+/** Solves one house and says what was found. */
+@Command(
+        name = "solve",
+        mixinStandardHelpOptions = true,
+        header = "Predicts the vacuum under the slab and where the air comes from.",
+        description = "%nPrints the weakest place, the test holes, the suction points and the air by source;"
+                + " writes the same as JSON, the field as CSV and the map as a PNG where asked.%n",
+        footerHeading = "%nExample: the map and the numbers of one house, in inches of water and cfm:%n",
+        footer = "  slabfield solve house.json --units \"inH2O,cfm,ft\" --png map.png --json result.json")
+final class SolveVerb implements Callable<Integer> {
+    @ParentCommand
+    private CommandLineFace face;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.")
+    private Path file;
+
+    @Option(names = "--stage", paramLabel = "ID", description = "Solve the house as it stood at this stage of readings.")
+    private Optional<String> stage = Optional.empty();
+
+    @Option(
+            names = "--cell",
+            paramLabel = "LENGTH",
+            converter = LengthReader.class,
+            description = "Largest side of a grid cell, such as \"10 cm\", in place of the scenario's.")
+    private Optional<Double> cell = Optional.empty();
+
+    @Option(names = "--json", paramLabel = "OUT", description = "Write the result as JSON; \"-\": to standard output.")
+    private Optional<Path> json = Optional.empty();
+
+    @Option(names = "--csv", paramLabel = "OUT", description = "Write the pressure of each cell as CSV.")
+    private Optional<Path> csv = Optional.empty();
+
+    @Option(names = "--png", paramLabel = "OUT", description = "Write the map as a PNG; needs no display.")
+    private Optional<Path> png = Optional.empty();
+
+    @Option(
+            names = "--width",
+            paramLabel = "PX",
+            defaultValue = "1800",
+            description = "Width of the PNG, 300 to 20000 pixels (${DEFAULT-VALUE}).")
+    private int width;
+
+    @Option(
+            names = "--dpi",
+            paramLabel = "N",
+            defaultValue = "200",
+            description = "Pixels per inch of the PNG, 50 to 1200; sets how large its text is (${DEFAULT-VALUE}).")
+    private int dpi;
+
+    @Option(names = "--vacuum-only", description = "Colour vacuum alone, not pressures above the room's.")
+    private boolean vacuumOnly;
+
+    @Option(names = "--force", description = "Replace files that are there already.")
+    private boolean force;
+
+    @Option(names = "--quiet", description = "Print no table.")
+    private boolean quiet;
+
+    @Override
+    public Integer call() throws Refusal {
+        inRange("--width", width, 300, 20000);
+        inRange("--dpi", dpi, 50, 1200);
+        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).check(file, force);
+        Scenario drawn = ScenarioFile.read(file, face.standardInput());
+        Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
+        Scenario house = at.map(s -> ScenarioFile.during(drawn, s)).orElse(drawn);
+        if (cell.isPresent()) house = ScenarioFile.withCell(house, cell.get());
+        Result result = SlabSolver.solve(house, Progress.NONE);
+        if (json.isPresent()) Outputs.write(json.get(), ResultWriter.json(result), face.out());
+        if (result instanceof Result.Unsolved unsolved) throw new Refusal(Exit.NOT_CONVERGED, unsolved.reason());
+        Result.Solved solved = (Result.Solved) result;
+        Shown shown = face.units().over(house.display());
+        if (csv.isPresent()) Outputs.write(csv.get(), FieldCsv.text(solved.field()), face.out());
+        if (png.isPresent()) Outputs.write(png.get(), picture(solved, shown));
+        boolean jsonThere = json.filter(Outputs.STANDARD::equals).isPresent();
+        boolean csvThere = csv.filter(Outputs.STANDARD::equals).isPresent();
+        if (!quiet && !jsonThere && !csvThere) face.out().print(new SolvePage(solved, at, shown).text());
+        return Exit.FINE.code();
+    }
+
+    private byte[] picture(Result.Solved solved, Shown shown) {
+        MapStyle style = MapStyle.of(shown.forFigures());
+        if (vacuumOnly) style = style.with(VacuumScale.Sense.VACUUM_ONLY, style.law());
+        return Figures.png(solved, style, width, dpi);
+    }
+
+    private void inRange(String option, int value, int least, int most) {
+        if (value < least || value > most)
+            throw new ParameterException(
+                    spec.commandLine(), option + " " + value + ": give a number from " + least + " to " + most + ".");
+    }
+}

@@ -1,0 +1,51 @@
+package slabfield.io;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import slabfield.model.Scenario;
+
+/** The houses that come with the program. */
+public final class ExampleScenarios {
+    private static final String FOLDER = "/slabfield/scenarios/";
+
+    private ExampleScenarios() {}
+
+    /**
+     * One of them.
+     *
+     * @param file its file name
+     * @param scenario what it draws
+     * @param text of the file
+     */
+    public record Example(String file, Scenario scenario, String text) {
+        public byte[] bytes() {
+            return text.getBytes(StandardCharsets.UTF_8);
+        }
+    }
+
+    /** All of them, in the order in which they are best met. */
+    public static List<Example> all() {
+        return text("/slabfield/examples.txt").lines().filter(line -> !line.isBlank()).map(ExampleScenarios::read).toList();
+    }
+
+    private static Example read(String file) {
+        try {
+            String text = text(FOLDER + file);
+            return new Example(file, ScenarioReader.read(text, file), text);
+        } catch (ScenarioProblems e) {
+            throw new IllegalStateException("an example that comes with the program has problems", e);
+        }
+    }
+
+    private static String text(String resource) {
+        try (InputStream in = ExampleScenarios.class.getResourceAsStream(resource)) {
+            if (in == null) throw new IllegalStateException(resource + " is missing from the program");
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package slabfield.solve;
+
+/**
+ * Solves a sequence of systems whose matrices differ little, as in Newton's method: a Cholesky factor of an earlier matrix
+ * preconditions conjugate gradients (Hestenes and Stiefel 1952) on the present one, and is made anew only when that takes
+ * too many steps.
+ */
+public final class KeptFactor {
+    /** Relative residual at which a solve by conjugate gradients counts as done. */
+    public static final double TOLERANCE = 1e-10;
+
+    private static final int MOST_STEPS = 14;
+
+    private final SymmetricMatrix matrix;
+    private final CholeskySolver factor;
+    private final double[] r;
+    private final double[] z;
+    private final double[] d;
+    private final double[] q;
+    private boolean made;
+
+    /**
+     * @param matrix whose values change between solves and whose pattern does not
+     * @param order elimination order
+     */
+    public KeptFactor(SymmetricMatrix matrix, int[] order) {
+        this.matrix = matrix;
+        factor = new CholeskySolver(matrix, order);
+        int n = matrix.size();
+        r = new double[n];
+        z = new double[n];
+        d = new double[n];
+        q = new double[n];
+    }
+
+    /**
+     * Solves matrix * x = rhs for the matrix's present values.
+     *
+     * @param rhs right-hand side, not modified
+     * @param x receives the answer
+     * @return false where the matrix is not positive definite
+     */
+    public boolean solve(double[] rhs, double[] x) {
+        if (made && iterate(rhs, x)) return true;
+        made = factor.factor().isEmpty();
+        if (!made) return false;
+        factor.solve(rhs, x);
+        factor.refine(rhs, x, r);
+        return true;
+    }
+
+    private boolean iterate(double[] rhs, double[] x) {
+        int n = x.length;
+        java.util.Arrays.fill(x, 0);
+        System.arraycopy(rhs, 0, r, 0, n);
+        double goal = TOLERANCE * TOLERANCE * dot(rhs, rhs);
+        if (goal == 0) return true;
+        factor.solve(r, z);
+        System.arraycopy(z, 0, d, 0, n);
+        double rz = dot(r, z);
+        for (int k = 0; k < MOST_STEPS; k++) {
+            matrix.multiply(d, q);
+            double curvature = dot(d, q);
+            if (!(curvature > 0) || !(rz > 0)) return false;
+            double a = rz / curvature;
+            for (int i = 0; i < n; i++) {
+                x[i] += a * d[i];
+                r[i] -= a * q[i];
+            }
+            if (dot(r, r) <= goal) return true;
+            factor.solve(r, z);
+            double next = dot(r, z), b = next / rz;
+            rz = next;
+            for (int i = 0; i < n; i++) d[i] = z[i] + b * d[i];
+        }
+        return false;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double s = 0;
+        for (int i = 0; i < a.length; i++) s += a[i] * b[i];
+        return s;
+    }
+}
