@@ -4,21 +4,19 @@ import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import slabfield.advice.Advisor;
 import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
+import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Workbench;
-import slabfield.network.SlabSolver;
+import slabfield.io.ExampleScenarios;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
     @Override
     public void start(Stage stage) {
         Workbench bench = new Workbench(
-                BundledExamples.all(),
+                ExampleScenarios.all().stream().map(e -> new Example(e.file(), e.scenario())).toList(),
                 SettingsFile.ofUser(),
-                SlabSolver::solve,
-                Advisor::suggest,
                 new DaemonRunner("solve", Platform::runLater),
                 new DaemonRunner("compare", Platform::runLater),
                 new DaemonRunner("advise", Platform::runLater));

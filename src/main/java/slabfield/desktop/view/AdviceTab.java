@@ -59,15 +59,15 @@ final class AdviceTab extends VBox {
     }
 
     private void columns() {
-        String pressure = " [" + bench.units().pressure().get().symbol() + "]", flow = " [" + bench.units().flow().get().symbol() + "]";
+        String pressure = "\n[" + bench.units().pressure().get().symbol() + "]", flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
-                Parts.column("Measure", 280, s -> Advising.words(s.measure(), bench.units())),
-                Parts.numbers("Weakest place" + pressure, 140, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
-                Parts.numbers("Meets target", 120, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
-                Parts.numbers("Exhaust" + flow, 120, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
-                Parts.numbers("Room air saved" + flow, 120, s -> flow(s.roomAirSaved())),
-                Parts.column("What it means", 160, AdviceTab::meaning));
+                Parts.column("Measure", 262, s -> Advising.words(s.measure(), bench.units())),
+                Parts.numbers("Weakest place" + pressure, 152, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
+                Parts.numbers("Meets\ntarget", 122, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
+                Parts.numbers("Exhaust" + flow, 112, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
+                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 100, s -> flow(s.roomAirSaved())),
+                Parts.column("What it means", 120, AdviceTab::meaning));
         table.getColumns().setAll(all);
     }
 

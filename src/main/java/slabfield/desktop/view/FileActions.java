@@ -1,7 +1,6 @@
 package slabfield.desktop.view;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,13 +15,9 @@ import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Stage;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Workbench;
-import slabfield.figure.Figures;
-import slabfield.io.SafeFile;
 
 /** Opens, saves and exports, and asks before anything would be lost. */
 final class FileActions {
-    private static final int PICTURE_WIDTH = 2400;
-    private static final int PICTURE_DPI = 200;
     private static final ExtensionFilter SCENARIOS = new ExtensionFilter("Scenario files", "*.json");
     private static final ExtensionFilter PICTURES = new ExtensionFilter("PNG pictures", "*.png");
 
@@ -69,13 +64,7 @@ final class FileActions {
         FileChooser chooser = chooser("Export the map", PICTURES);
         chooser.setInitialFileName(fileName() + ".png");
         File file = chooser.showSaveDialog(stage);
-        if (file == null) return;
-        try {
-            SafeFile.write(file.toPath(), Figures.png(
-                    bench.solving().picture().get().result(), bench.look().style().get().withFontScale(1), PICTURE_WIDTH, PICTURE_DPI));
-        } catch (IOException reason) {
-            bench.trouble().set(Optional.of(new Workbench.Trouble("The picture cannot be saved", reason.getMessage())));
-        }
+        if (file != null) bench.exportMap(file.toPath());
     }
 
     private String fileName() {

@@ -1,8 +1,11 @@
 package slabfield.desktop.view;
 
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import slabfield.desktop.viewmodel.Headline;
 import slabfield.desktop.viewmodel.Solving;
@@ -50,12 +53,15 @@ final class HeadlinePane extends GridPane {
         card.getStyleClass().addAll("card", tone);
         String mark =
                 switch (fact.tone()) {
-                    case MEETS -> "  \u2713 meets";
-                    case MISSES -> "  \u25bc misses";
+                    case MEETS -> " \u2713";
+                    case MISSES -> " \u25bc";
                     case PLAIN -> "";
                 };
-        javafx.scene.layout.HBox first = new javafx.scene.layout.HBox(Parts.label(fact.value(), "value"), Parts.label(mark, "mark"));
-        first.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
+        int unit = fact.value().lastIndexOf(' ') + 1;
+        Label number = Parts.label(fact.value().substring(0, unit), "value");
+        number.setMinWidth(USE_PREF_SIZE);
+        HBox first = new HBox(number, Parts.label(fact.value().substring(unit), "unit"), Parts.label(mark, "mark"));
+        first.setAlignment(Pos.BASELINE_LEFT);
         card.getChildren().addAll(Parts.paragraph(fact.title(), "title"), first, Parts.paragraph(fact.detail(), "detail"));
         card.setMaxHeight(Double.MAX_VALUE);
         card.setAccessibleText(fact.title() + ": " + fact.value() + mark + ", " + fact.detail());

@@ -38,7 +38,7 @@ final class HolesTab extends VBox {
         stage.setConverter(new StringConverter<>() {
             @Override
             public String toString(Optional<Stage> chosen) {
-                return chosen == null ? "" : chosen.map(s -> s.id() + " (" + s.kind().words() + ")").orElse("prediction alone");
+                return chosen == null ? "" : chosen.map(HolesTab::title).orElse("prediction alone");
             }
 
             @Override
@@ -49,13 +49,16 @@ final class HolesTab extends VBox {
         stage.setAccessibleText("Stage whose readings are shown");
         note.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(note, Priority.ALWAYS);
-        HBox first = new HBox(8, Parts.label("Readings of stage"), stage, note);
+        Label title = Parts.label("Readings of stage");
+        title.setMinWidth(USE_PREF_SIZE);
+        stage.setMinWidth(USE_PREF_SIZE);
+        HBox first = new HBox(8, title, stage, note);
         first.setAlignment(Pos.CENTER_LEFT);
         VBox.setVgrow(table, Priority.ALWAYS);
         table.setRowFactory(t -> new Row());
         getChildren().addAll(first, table, summary);
         table.setItems(bench.readings().rows());
-        note.textProperty().bind(bench.readings().note());
+        bench.readings().note().addListener((o, was, is) -> summarise());
         bench.readings().stages().addListener((ListChangeListener<Stage>) c -> fillStages());
         bench.readings().stage().addListener((o, was, is) -> stage.setValue(is));
         stage.valueProperty().addListener((o, was, is) -> {
@@ -71,6 +74,11 @@ final class HolesTab extends VBox {
         summarise();
     }
 
+    private static String title(Stage stage) {
+        String kind = stage.kind().words();
+        return stage.id().toLowerCase(java.util.Locale.ROOT).contains(kind) ? stage.id() : stage.id() + " (" + kind + ")";
+    }
+
     private void fillStages() {
         List<Optional<Stage>> choices = new ArrayList<>(List.of(Optional.empty()));
         bench.readings().stages().forEach(s -> choices.add(Optional.of(s)));
@@ -81,18 +89,17 @@ final class HolesTab extends VBox {
     }
 
     private void columns() {
-        String unit = " [" + bench.units().pressure().get().symbol() + "]";
+        String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
-                Parts.column("Hole", 60, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 110, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 110, r -> number(r.measured())),
-                Parts.numbers("Difference" + unit, 110, r -> number(r.difference())),
-                Parts.numbers("Band \u00b1" + unit, 90, r -> number(r.band())),
-                Parts.column("Verdict", 150, HoleRow::verdict),
-                Parts.numbers("Off, predicted" + unit, 120, r -> number(r.predictedOff())),
-                Parts.numbers("Off, measured" + unit, 120, r -> number(r.measuredOff())),
-                Parts.column("Found below", 90, HoleRow::found),
-                Parts.column("Place", 170, r -> bench.units().place(r.at())));
+                Parts.column("Hole", 58, HoleRow::hole),
+                Parts.numbers("Predicted" + unit, 92, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 92, r -> number(r.measured())),
+                Parts.numbers("Difference" + unit, 98, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
+                Parts.column("Verdict", 156, HoleRow::verdict),
+                Parts.numbers("Fan off, pred. /\nmeas." + unit.replace('\n', ' '), 122, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Found", 100, HoleRow::found),
+                Parts.column("Place", 128, r -> bench.units().place(r.at())));
         table.getColumns().setAll(all);
     }
 
@@ -101,18 +108,23 @@ final class HolesTab extends VBox {
     }
 
     private void summarise() {
+        String mean = bench.readings().comparison().get().map(this::mean).orElse("");
+        note.setText((mean + " " + bench.readings().note().get()).strip());
         String words = bench.readings().comparison().get().map(this::words).orElse("");
         summary.setText(words);
         summary.setManaged(!words.isEmpty());
         summary.setVisible(!words.isEmpty());
     }
 
+    private String mean(Comparison c) {
+        if (c.bias().isEmpty() || c.scatter().isEmpty()) return "";
+        return "Mean difference " + bench.units().pressure(c.bias().getAsDouble()) + ", root mean square "
+                + bench.units().pressure(c.scatter().getAsDouble()) + ".";
+    }
+
     private String words(Comparison c) {
         List<String> lines = new ArrayList<>();
         for (Comparison.SystemComparison s : c.systems()) lines.add(system(s));
-        if (c.bias().isPresent() && c.scatter().isPresent())
-            lines.add("Mean difference " + bench.units().pressure(c.bias().getAsDouble()) + ", root mean square "
-                    + bench.units().pressure(c.scatter().getAsDouble()) + ".");
         lines.addAll(c.remarks());
         return String.join("\n", lines);
     }

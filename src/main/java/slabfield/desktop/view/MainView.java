@@ -74,11 +74,11 @@ public final class MainView {
         VBox top = new VBox(new MenuRow(bench, files, map, keyShown), new ToolRow(bench, files, keyShown), banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
-        left.setDividerPositions(0.68);
+        left.setDividerPositions(0.61);
         SplitPane.setResizableWithParent(left.getItems().get(1), false);
         Node side = side();
         SplitPane middle = new SplitPane(left, side);
-        middle.setDividerPositions(0.735);
+        middle.setDividerPositions(0.725);
         SplitPane.setResizableWithParent(side, false);
         root.setTop(top);
         root.setCenter(middle);

@@ -24,14 +24,14 @@ final class MapOverlay {
     }
 
     private static void handle(GraphicsContext g, double x, double y, double size, boolean selected) {
-        double r = 9.5 * size;
+        double r = 8.5 * size;
         g.setFill(Color.WHITE);
         g.fillOval(x - r, y - r, 2 * r, 2 * r);
         g.setStroke(selected ? SELECTED : DARK);
         g.setLineWidth(2.2 * size);
         g.strokeOval(x - r, y - r, 2 * r, 2 * r);
         g.setFill(selected ? SELECTED : DARK);
-        double w = 5 * size;
+        double w = 4.6 * size;
         g.fillPolygon(new double[] {x, x + w, x, x - w}, new double[] {y - w, y + 0.75 * w, y + 0.2 * w, y + 0.75 * w}, 4);
         if (!selected) return;
         g.setLineWidth(2 * size);

@@ -21,6 +21,7 @@ import slabfield.desktop.viewmodel.Workbench;
 import slabfield.figure.Bounds;
 import slabfield.figure.PlanView;
 import slabfield.model.Point;
+import slabfield.model.SuctionPoint;
 
 /** The map: the painted figure, handles above it, what is under the pointer, and a stamp while it is out of date. */
 final class MapPane extends Region {
@@ -32,6 +33,7 @@ final class MapPane extends Region {
     private final MapPainter painter;
     private final ImageView map = new ImageView();
     private final Canvas overlay = new Canvas();
+    private final Region ring = new Region();
     private final Label stamp = new Label();
     private final Label reading = new Label();
     private final ObjectProperty<Optional<Point>> probe = new SimpleObjectProperty<>(Optional.empty());
@@ -55,7 +57,11 @@ final class MapPane extends Region {
         }
         map.setSmooth(true);
         overlay.setMouseTransparent(true);
-        getChildren().addAll(map, overlay, reading, stamp);
+        ring.getStyleClass().add("ring");
+        ring.setManaged(false);
+        ring.setMouseTransparent(true);
+        ring.visibleProperty().bind(focusedProperty());
+        getChildren().addAll(map, overlay, reading, stamp, ring);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure. N selects the next suction point, which the"
@@ -89,7 +95,10 @@ final class MapPane extends Region {
             describe();
             drawOverlay();
         });
-        bench.solving().dragging().addListener((o, was, is) -> restamp());
+        bench.solving().dragging().addListener((o, was, is) -> {
+            restamp();
+            drawOverlay();
+        });
         bench.look().style().addListener((o, was, is) -> {
             repaint();
             drawOverlay();
@@ -128,6 +137,7 @@ final class MapPane extends Region {
             overlay.setHeight(height);
             port.size(width, height);
         }
+        ring.resizeRelocate(0, 0, width, height);
         stamp.autosize();
         stamp.relocate(Math.max(0, (width - stamp.getWidth()) / 2), 10);
     }
@@ -194,20 +204,34 @@ final class MapPane extends Region {
     private void drawOverlay() {
         var scenario = bench.document().scenario().get();
         MapOverlay.draw(overlay, port, scenario, bench.moves().selected().get(), isFocused() ? probe.get() : Optional.empty(), bench.look().style().get().fontScale());
-        reading.setVisible(probe.get().isPresent());
+        Optional<SuctionPoint> dragged = bench.solving().dragging().get()
+                ? bench.moves().selected().get().flatMap(scenario::suctionPoint) : Optional.empty();
+        reading.setVisible(probe.get().isPresent() || dragged.isPresent());
         probe.get().ifPresent(this::read);
+        dragged.ifPresent(p -> write(p.id() + ": " + bench.units().place(p.at()) + "\n" + follows(), p.at()));
+    }
+
+    private String follows() {
+        return bench.solving().picture().get().solved()
+                .map(s -> "weakest place " + bench.units().pressure(-s.coverage().weakest()) + "\n" + Math.round(100 * s.coverage().meeting())
+                        + " % on target")
+                .orElse("");
     }
 
     private void read(Point at) {
         Probe found = Probe.at(bench.solving().picture().get().result(), at, port.metres(NEAR));
         String value = found.pressure().isPresent() ? bench.units().bothPressures(found.pressure().getAsDouble()) : "no pressure";
         String words = value + "\n" + String.join("\n", found.what()) + "\n" + bench.units().place(at);
+        write(words, at);
+        if (isFocused()) setAccessibleText(words.replace('\n', ','));
+    }
+
+    private void write(String words, Point at) {
         reading.setText(words);
         reading.autosize();
         double x = port.x(at) + 16, y = port.y(at) + 16;
         if (x + reading.getWidth() > getWidth()) x = port.x(at) - 16 - reading.getWidth();
         if (y + reading.getHeight() > getHeight()) y = port.y(at) - 16 - reading.getHeight();
         reading.relocate(Math.max(2, x), Math.max(2, y));
-        if (isFocused()) setAccessibleText(words.replace('\n', ','));
     }
 }

@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.Property;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.CheckMenuItem;
@@ -14,6 +15,7 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.MapLook;
 import slabfield.desktop.viewmodel.Workbench;
@@ -21,6 +23,8 @@ import slabfield.figure.VacuumScale.Law;
 
 /** All commands, with their keys. */
 final class MenuRow extends MenuBar {
+    private static final double EXAMPLE = 480;
+    private static final double WIDE_EXAMPLE = 700;
     private static final String KEYS =
             """
             On the map
@@ -124,7 +128,11 @@ final class MenuRow extends MenuBar {
     private Menu examples() {
         Menu menu = new Menu("E_xamples");
         for (Example example : bench.examples()) {
-            VBox words = new VBox(Parts.label(example.name(), "name"), Parts.paragraph(example.teaches(), "teaches"));
+            Text teaches = new Text(example.teaches());
+            teaches.getStyleClass().add("teaches");
+            teaches.wrappingWidthProperty().bind(
+                    Bindings.when(bench.look().presentation()).then(WIDE_EXAMPLE).otherwise(EXAMPLE));
+            VBox words = new VBox(Parts.label(example.name(), "name"), teaches);
             words.getStyleClass().add("example");
             words.setAccessibleText(example.name() + ". " + example.teaches());
             CustomMenuItem item = new CustomMenuItem(words);

@@ -36,7 +36,7 @@ final class NotesTab extends ScrollPane {
         for (String doubt : solved.doubts()) out.add(Parts.paragraph("\u2022 " + doubt));
         for (Result.Unreached u : solved.unreached())
             out.add(Parts.paragraph("\u2022 No boundary reaches " + bench.units().area(u.area()) + " of the layer around "
-                    + bench.units().place(u.around()) + ": it has no pressure."));
+                    + bench.units().about(u.around()) + ": it has no pressure."));
         if (out.isEmpty()) out.add(Parts.paragraph("Nothing in this prediction leaves the range of the model."));
         out.add(Parts.paragraph(String.format(
                 java.util.Locale.ROOT, "Solved in %d steps; residual %.1e, mass balance %.1e of the flow through the layer; cells of %s.",

@@ -136,15 +136,23 @@ public final class Advising {
 
     /** Does to the house what a suggestion says; a step that can be undone. */
     public void apply(Suggestion suggestion) {
-        Measure measure = suggestion.measure();
+        Measure measure = withFreeName(suggestion.measure());
         document.edit(Edit.of(measure.words(), measure::apply));
+    }
+
+    /** A suction point of an older list can bear a name that another one got since. */
+    private Measure withFreeName(Measure measure) {
+        if (!(measure instanceof Measure.AddSuction add)) return measure;
+        Scenario scenario = document.scenario().get();
+        String id = add.id();
+        for (int k = 1; scenario.suctionPoint(id).isPresent(); k++) id = "S" + (scenario.suctionPoints().size() + k);
+        return new Measure.AddSuction(id, add.at(), add.pit(), add.source());
     }
 
     /** A measure in words, with its place where it has one. */
     public static String words(Measure measure, Units units) {
-        String words = measure instanceof Measure.AddSuction add
-                ? measure.words() + " " + add.id() + " at " + units.place(add.at())
-                : measure.words();
+        if (measure instanceof Measure.AddSuction add) return "Core " + add.id() + " at " + units.about(add.at());
+        String words = measure.words();
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

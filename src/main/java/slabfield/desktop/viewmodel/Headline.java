@@ -46,11 +46,12 @@ public final class Headline {
         List<Fact> facts = new ArrayList<>();
         if (Double.isNaN(c.weakest())) facts.add(new Fact("Weakest place", "none", "no part of the layer has a pressure", Tone.MISSES));
         else {
-            String where = Words.part(Bounds.of(solved.scenario()), c.weakestAt()) + ", " + units.place(c.weakestAt());
+            String where = (weak == Tone.MEETS ? "meets the target, " : "misses the target, ")
+                    + Words.part(Bounds.of(solved.scenario()), c.weakestAt()) + ", " + units.about(c.weakestAt());
             facts.add(new Fact("Weakest place", units.pressure(-c.weakest()), where, weak));
         }
         facts.add(new Fact(
-                "Area that meets the target", Words.percent(c.meeting()),
+                "Area on target", Words.percent(c.meeting()),
                 "target " + units.exactPressure(-c.target()) + ", " + solved.scenario().target().choice(),
                 c.meeting() >= 1 ? Tone.MEETS : Tone.MISSES));
         return facts;

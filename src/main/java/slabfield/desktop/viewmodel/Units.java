@@ -76,7 +76,7 @@ public final class Units {
 
     /** A given pressure, such as a target, with no more digits than it has. */
     public String exactPressure(double si) {
-        return shown.get().exact(pressure.get().fromSi(si)) + " " + pressure.get().symbol();
+        return shown.get().round(si) + " " + pressure.get().symbol();
     }
 
     /** A flow with its unit. */
@@ -92,6 +92,12 @@ public final class Units {
     /** A place on the plan. */
     public String place(Point at) {
         return "x " + length(at.x()) + ", y " + length(at.y());
+    }
+
+    /** A place that is known no better than to a cell of the grid: to the inch or the decimetre. */
+    public String about(Point at) {
+        double step = length.get() == Unit.FOOT || length.get() == Unit.INCH ? Unit.INCH.toSi(1) : 0.1;
+        return place(new Point(step * Math.rint(at.x() / step), step * Math.rint(at.y() / step)));
     }
 
     /** An area in square feet or square metres, as the unit of length is. */

@@ -13,17 +13,23 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import slabfield.advice.Advisor;
+import slabfield.figure.Figures;
 import slabfield.io.SafeFile;
 import slabfield.io.ScenarioProblems;
 import slabfield.io.ScenarioReader;
 import slabfield.io.ScenarioWriter;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
+import slabfield.network.SlabSolver;
 
 /** Everything behind one window. */
 public final class Workbench {
     /** Something that went wrong and that the user must see. */
     public record Trouble(String title, String text) {}
+
+    private static final int PICTURE_WIDTH = 2400;
+    private static final int PICTURE_DPI = 200;
 
     private final Document document;
     private final Units units = new Units();
@@ -38,13 +44,18 @@ public final class Workbench {
     private final BooleanProperty accepted = new SimpleBooleanProperty();
     private final ObjectProperty<Optional<Trouble>> trouble = new SimpleObjectProperty<>(Optional.empty());
 
+    /** A workbench over the solver and the search for measures of this program. */
+    public Workbench(List<Example> examples, Memory memory, TaskRunner solves, TaskRunner compares, TaskRunner advises) {
+        this(examples, memory, SlabSolver::solve, Advisor::suggest, solves, compares, advises);
+    }
+
     /**
      * @param examples at least one; the first is open at the start
      * @param solves one after the other; the map's
      * @param compares one after the other; of stages
      * @param advises one after the other
      */
-    public Workbench(
+    Workbench(
             List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, TaskRunner solves,
             TaskRunner compares, TaskRunner advises) {
         this.examples = List.copyOf(examples);
@@ -142,6 +153,17 @@ public final class Workbench {
         } catch (IOException reason) {
             trouble.set(Optional.of(new Trouble("This file cannot be saved", reason.getMessage())));
             return false;
+        }
+    }
+
+    /** Writes the map with title and key to a PNG file. */
+    public void exportMap(Path file) {
+        try {
+            byte[] png = Figures.png(
+                    solving.picture().get().result(), look.style().get().withFontScale(1), PICTURE_WIDTH, PICTURE_DPI);
+            SafeFile.write(file, png);
+        } catch (IOException reason) {
+            trouble.set(Optional.of(new Trouble("The picture cannot be saved", reason.getMessage())));
         }
     }
 
