@@ -1,7 +1,6 @@
 package slabfield.solve;
 
 import java.util.Arrays;
-import slabfield.solve.NinePoint.Row;
 
 /**
  * One worker's passes over its rows of a {@link RedBlackGrid}. Rows in between are computed where they are needed and kept in
@@ -26,7 +25,6 @@ final class CycleRows {
     private final float[] sum;
     private final float[] carry;
     private final float[] product;
-    private final Row[] natural = new Row[5];
 
     CycleRows(RedBlackGrid grid, CornerWeights corners) {
         this.grid = grid;
@@ -45,34 +43,6 @@ final class CycleRows {
         sum = new float[n];
         carry = new float[n];
         product = new float[n];
-        Arrays.setAll(natural, k -> new Row(2 * grid.length + 2));
-    }
-
-    /** Row j of the operator in natural order. */
-    Row natural(int j) {
-        Row row = natural[j % natural.length];
-        if (j < 1 || j > rows) {
-            row.clear();
-            return row;
-        }
-        boolean redFirst = (j & 1) != 0;
-        double[] inner = grid.inner[j];
-        double[] outer = grid.outer[j];
-        double[] redUp = grid.redUp[j];
-        double[] blackUp = grid.blackUp[j];
-        double[] red = grid.red[j];
-        double[] inverse = grid.black[j];
-        for (int k = 1; k < grid.length - 1; k++) {
-            int even = 2 * k - 1;
-            double diagonal = inverse[k] > 0 ? 1 / inverse[k] : 0;
-            row.diagonal()[even] = redFirst ? red[k] : diagonal;
-            row.diagonal()[even + 1] = redFirst ? diagonal : red[k];
-            row.east()[even] = inner[k];
-            row.east()[even + 1] = outer[redFirst ? k : k + 1];
-            row.north()[even] = redFirst ? redUp[k] : blackUp[k];
-            row.north()[even + 1] = redFirst ? blackUp[k] : redUp[k];
-        }
-        return row;
     }
 
     /** Red cells of row j of a vector over all cells. */

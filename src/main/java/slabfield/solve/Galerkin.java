@@ -23,10 +23,8 @@ final class Galerkin {
     private double[] eastAbove;
     private final double[] south;
     private final double[] north;
-    /** Energy of one cell of the coarse grid by corner: south-west, south-east, north-west, north-east; upper triangle. */
-    private final double[] energy = new double[10];
-
-    private final double[] centre = new double[4];
+    /** Takes what belongs to another worker's rows. */
+    private final Row spare;
 
     Galerkin(NinePoint.Source fine, boolean diagonals, NinePoint coarse) {
         this.fine = fine;
@@ -39,6 +37,7 @@ final class Galerkin {
         eastAbove = new double[length];
         south = new double[length];
         north = new double[length];
+        spare = new Row(length);
     }
 
     /** Where the four weights of a middle point go. */
@@ -181,103 +180,109 @@ final class Galerkin {
         }
     }
 
-    /** Middle points: their weights, and the energy of the links inside each coarse cell. */
+    /**
+     * Middle points, and the energy of the links inside each coarse cell. A middle point takes
+     * {@code w = sum of g phi / d}, phi being its neighbours' weights, so its links' energy is
+     * {@code sum of g phi phi' - d w w'}.
+     */
     private void cells(int j, Row below, Row mid, Row above, boolean lower, boolean upper, Middle middle) {
-        double[] w = centre;
-        double[] q = energy;
+        Row to = lower ? coarse.row[j] : spare;
+        Row next = upper ? coarse.row[j + 1] : spare;
         for (int k = 1; k <= coarse.columns; k++) {
             int i = 2 * k;
-            double diagonal = mid.diagonal()[i];
-            Arrays.fill(q, 0);
-            Arrays.fill(w, 0);
-            double ws = westBelow[k];
-            double es = eastBelow[k];
-            double wn = westAbove[k];
-            double en = eastAbove[k];
-            double sw = south[k];
-            double nw = north[k];
-            double se = south[k + 1];
-            double ne = north[k + 1];
-            if (diagonal > 0) {
-                double toSouth = below.north()[i];
-                double toNorth = mid.north()[i];
-                double toWest = mid.east()[i - 1];
-                double toEast = mid.east()[i];
-                double a = toSouth * ws + toWest * sw;
-                double b = toSouth * es + toEast * se;
-                double c = toNorth * wn + toWest * nw;
-                double d = toNorth * en + toEast * ne;
-                if (diagonals) {
-                    a += below.northEast()[i - 1];
-                    b += below.northWest()[i + 1];
-                    c += mid.northWest()[i];
-                    d += mid.northEast()[i];
-                }
-                double inverse = 1 / diagonal;
-                a *= inverse;
-                b *= inverse;
-                c *= inverse;
-                d *= inverse;
-                w[0] = a;
-                w[1] = b;
-                w[2] = c;
-                w[3] = d;
-                link(q, toSouth, a - ws, b - es, c, d);
-                link(q, toNorth, a, b, c - wn, d - en);
-                link(q, toWest, a - sw, b, c - nw, d);
-                link(q, toEast, a, b - se, c, d - ne);
-                link(q, leak(mid, below, i), a, b, c, d);
-                if (diagonals) {
-                    link(q, below.northEast()[i - 1], a - 1, b, c, d);
-                    link(q, below.northWest()[i + 1], a, b - 1, c, d);
-                    link(q, mid.northWest()[i], a, b, c - 1, d);
-                    link(q, mid.northEast()[i], a, b, c, d - 1);
-                }
-            }
+            double d = mid.diagonal()[i];
             if (diagonals) {
-                link(q, below.northWest()[i], ws - sw, es, -nw, 0);
-                link(q, below.northEast()[i], ws, es - se, 0, -ne);
-                link(q, mid.northEast()[i - 1], -sw, 0, wn - nw, en);
-                link(q, mid.northWest()[i + 1], 0, -se, wn, en - ne);
+                between(k, below, mid, to, next);
             }
-            if (lower) {
-                addLower(coarse.row[j], k, q);
-                if (middle != null) {
-                    middle.put(j, k, w[0], w[1], w[2], w[3]);
+            if (!(d > 0)) {
+                if (middle != null && lower) {
+                    middle.put(j, k, 0, 0, 0, 0);
                 }
+                continue;
             }
-            if (upper) {
-                Row r = coarse.row[j + 1];
-                r.diagonal()[k] += q[7];
-                r.diagonal()[k + 1] += q[9];
-                r.east()[k] -= q[8];
+            double inverse = 1 / d;
+            double toSouth = below.north()[i];
+            double toNorth = mid.north()[i];
+            double toWest = mid.east()[i - 1];
+            double toEast = mid.east()[i];
+            double sws = toSouth * westBelow[k];
+            double ses = toSouth * eastBelow[k];
+            double nws = toNorth * westAbove[k];
+            double nes = toNorth * eastAbove[k];
+            double wss = toWest * south[k];
+            double wns = toWest * north[k];
+            double ess = toEast * south[k + 1];
+            double ens = toEast * north[k + 1];
+            double a = sws + wss;
+            double b = ses + ess;
+            double c = nws + wns;
+            double e = nes + ens;
+            double aa = sws * westBelow[k] + wss * south[k];
+            double bb = ses * eastBelow[k] + ess * south[k + 1];
+            double cc = nws * westAbove[k] + wns * north[k];
+            double ee = nes * eastAbove[k] + ens * north[k + 1];
+            if (diagonals) {
+                double sw = below.northEast()[i - 1];
+                double se = below.northWest()[i + 1];
+                double nw = mid.northWest()[i];
+                double ne = mid.northEast()[i];
+                a += sw;
+                b += se;
+                c += nw;
+                e += ne;
+                aa += sw;
+                bb += se;
+                cc += nw;
+                ee += ne;
+            }
+            double wa = a * inverse;
+            double wb = b * inverse;
+            double wc = c * inverse;
+            double we = e * inverse;
+            to.diagonal()[k] += aa - a * wa;
+            to.diagonal()[k + 1] += bb - b * wb;
+            to.east()[k] += a * wb - sws * eastBelow[k];
+            to.north()[k] += a * wc - wss * north[k];
+            to.north()[k + 1] += b * we - ess * north[k + 1];
+            to.northEast()[k] += a * we;
+            to.northWest()[k + 1] += b * wc;
+            next.diagonal()[k] += cc - c * wc;
+            next.diagonal()[k + 1] += ee - e * we;
+            next.east()[k] += c * we - nws * eastAbove[k];
+            if (middle != null && lower) {
+                middle.put(j, k, wa, wb, wc, we);
             }
         }
     }
 
-    private static void addLower(Row r, int k, double[] q) {
-        r.diagonal()[k] += q[0];
-        r.east()[k] -= q[1];
-        r.north()[k] -= q[2];
-        r.northEast()[k] -= q[3];
-        r.diagonal()[k + 1] += q[4];
-        r.northWest()[k + 1] -= q[5];
-        r.north()[k + 1] -= q[6];
-    }
-
-    private static void link(double[] q, double g, double a, double b, double c, double d) {
-        double ga = g * a;
-        double gb = g * b;
-        double gc = g * c;
-        q[0] += ga * a;
-        q[1] += ga * b;
-        q[2] += ga * c;
-        q[3] += ga * d;
-        q[4] += gb * b;
-        q[5] += gb * c;
-        q[6] += gb * d;
-        q[7] += gc * c;
-        q[8] += gc * d;
-        q[9] += g * d * d;
+    /** Energy of the four links of a coarse cell that join the middles of its sides. */
+    private void between(int k, Row below, Row mid, Row to, Row next) {
+        int i = 2 * k;
+        double ws = westBelow[k];
+        double es = eastBelow[k];
+        double wn = westAbove[k];
+        double en = eastAbove[k];
+        double sw = south[k];
+        double nw = north[k];
+        double se = south[k + 1];
+        double ne = north[k + 1];
+        double southWest = below.northWest()[i];
+        double southEast = below.northEast()[i];
+        double northWest = mid.northEast()[i - 1];
+        double northEast = mid.northWest()[i + 1];
+        double p = ws - sw;
+        double q = es - se;
+        double r = wn - nw;
+        double t = en - ne;
+        to.diagonal()[k] += southWest * p * p + southEast * ws * ws + northWest * sw * sw;
+        to.diagonal()[k + 1] += southWest * es * es + southEast * q * q + northEast * se * se;
+        next.diagonal()[k] += southWest * nw * nw + northWest * r * r + northEast * wn * wn;
+        next.diagonal()[k + 1] += southEast * ne * ne + northWest * en * en + northEast * t * t;
+        to.east()[k] -= southWest * p * es + southEast * ws * q;
+        next.east()[k] -= northWest * r * en + northEast * wn * t;
+        to.north()[k] += southWest * p * nw + northWest * sw * r;
+        to.north()[k + 1] += southEast * q * ne + northEast * se * t;
+        to.northEast()[k] += southEast * ws * ne + northWest * sw * en;
+        to.northWest()[k + 1] += southWest * es * nw + northEast * se * wn;
     }
 }

@@ -64,11 +64,8 @@ public final class GridMultigrid implements Preconditioner {
     /** Takes over changed coefficients. */
     public void update() {
         team.run(me -> {
-            int from = from(me);
-            int to = to(me);
-            grid.load(operator, from - 1, to - 1);
-            team.await(me);
-            hierarchy.build(me, scratch[me]::natural, operators, corners);
+            var rows = new OperatorRows(operator, grid, from(me), to(me));
+            hierarchy.build(me, rows, operators, corners);
         });
     }
 

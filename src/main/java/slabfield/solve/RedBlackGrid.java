@@ -60,59 +60,59 @@ final class RedBlackGrid {
         blackF = new float[rows + 2][length];
     }
 
-    /** Takes over the operator's coefficients in rows from .. to - 1. */
-    void load(GridOperator grid, int from, int to) {
-        for (int row = from; row < to; row++) {
-            int j = row + 1;
-            int low = length - 1;
-            int high = 1;
-            for (int column = 0; column < columns; column++) {
-                int c = row * columns + column;
-                int k = column / 2 + 1;
-                boolean active = grid.active()[c];
-                double e = grid.eastOf(c, column);
-                double n = grid.northOf(c, row);
-                double diagonal = active ? grid.leak()[c] + e + n : 0;
-                diagonal += column > 0 ? grid.eastOf(c - 1, column - 1) : 0;
-                diagonal += row > 0 ? grid.northOf(c - columns, row - 1) : 0;
-                if (active) {
-                    low = Math.min(low, k);
-                    high = k + 1;
-                }
-                place(j, k, column, e, n, diagonal);
-            }
-            first[j] = Math.min(low, high);
-            end[j] = high;
-            round(j);
+    /** Takes over padded row j, given in natural order. */
+    void load(int j, NinePoint.Row row) {
+        boolean redFirst = (j & 1) != 0;
+        double[] d = row.diagonal();
+        double[] e = row.east();
+        double[] n = row.north();
+        double[] evenUp = redFirst ? redUp[j] : blackUp[j];
+        double[] oddUp = redFirst ? blackUp[j] : redUp[j];
+        for (int k = 1; k < length - 1; k++) {
+            int even = 2 * k - 1;
+            inner[j][k] = e[even];
+            evenUp[k] = n[even];
+            oddUp[k] = n[even + 1];
         }
+        // From an odd column to the next even one: the black one of the two holds the link.
+        int shift = redFirst ? 0 : 1;
+        for (int k = 1; k < length - 1; k++) {
+            outer[j][k] = e[2 * (k - shift)];
+        }
+        double[] reds = red[j];
+        double[] blacks = black[j];
+        for (int k = 1; k < length - 1; k++) {
+            int at = 2 * k - 1;
+            double r = d[at + shift];
+            double b = d[at + 1 - shift];
+            reds[k] = r;
+            redF[j][k] = r > 0 ? (float) (1 / r) : 0;
+            blacks[k] = b > 0 ? 1 / b : 0;
+        }
+        range(j, d);
+        round(inner[j], innerF[j]);
+        round(outer[j], outerF[j]);
+        round(redUp[j], redUpF[j]);
+        round(blackUp[j], blackUpF[j]);
+        round(blacks, blackF[j]);
     }
 
-    private void place(int j, int k, int column, double e, double n, double diagonal) {
-        boolean isRed = (column + j - 1) % 2 == 0;
-        boolean toInner = column % 2 == 0;
-        if (toInner) {
-            inner[j][k] = e;
-        } else {
-            // From an odd column to the next even one: the black one of the two holds the link.
-            outer[j][isRed ? k + 1 : k] = e;
+    private void range(int j, double[] diagonal) {
+        int low = 1;
+        int high = columns + 1;
+        while (low < high && !(diagonal[low] > 0)) {
+            low++;
         }
-        if (isRed) {
-            redUp[j][k] = n;
-            red[j][k] = diagonal;
-        } else {
-            blackUp[j][k] = n;
-            black[j][k] = diagonal > 0 ? 1 / diagonal : 0;
+        while (high > low && !(diagonal[high - 1] > 0)) {
+            high--;
         }
+        first[j] = low < high ? (low + 1) / 2 : 1;
+        end[j] = low < high ? high / 2 + 1 : 1;
     }
 
-    private void round(int j) {
-        for (int k = 0; k < length; k++) {
-            innerF[j][k] = (float) inner[j][k];
-            outerF[j][k] = (float) outer[j][k];
-            redUpF[j][k] = (float) redUp[j][k];
-            blackUpF[j][k] = (float) blackUp[j][k];
-            redF[j][k] = red[j][k] > 0 ? (float) (1 / red[j][k]) : 0;
-            blackF[j][k] = (float) black[j][k];
+    private static void round(double[] from, float[] to) {
+        for (int k = 0; k < to.length; k++) {
+            to[k] = (float) from[k];
         }
     }
 
