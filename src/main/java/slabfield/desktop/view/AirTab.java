@@ -21,7 +21,9 @@ final class AirTab extends VBox {
         getStyleClass().add("tab-body");
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().addAll(sums, table);
-        bench.solving().picture().addListener((o, was, is) -> update());
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (was.result() != is.result()) update();
+        });
         bench.units().shown().addListener((o, was, is) -> {
             columns();
             update();
