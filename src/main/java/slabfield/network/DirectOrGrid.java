@@ -1,14 +1,15 @@
 package slabfield.network;
 
+import java.util.Arrays;
 import slabfield.field.Grid;
 import slabfield.solve.ConjugateGradients;
 import slabfield.solve.GridOperator;
 import slabfield.solve.GridWithDevices;
 import slabfield.solve.IterationResult;
 import slabfield.solve.KeptFactor;
-import slabfield.solve.LinearOperator;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.SymmetricMatrix;
+import slabfield.solve.Watch;
 import slabfield.solve.Workers;
 
 /**
@@ -103,26 +104,14 @@ final class DirectOrGrid {
         mainTie = new int[count];
         int[] deviceOrder = devices == null ? new int[0] : NestedDissection.order(devices, x, y);
         preconditioner = new GridWithDevices(grid, cellOf, devices, deviceOrder, tieCell, tieDevice, tie, new Workers(1));
-        gradients = new ConjugateGradients(
-                new LinearOperator() {
-                    @Override
-                    public int size() {
-                        return matrix.size();
-                    }
-
-                    @Override
-                    public void apply(double[] in, double[] to) {
-                        matrix.multiply(in, to);
-                    }
-                },
-                preconditioner);
+        gradients = new ConjugateGradients(matrix, preconditioner);
     }
 
     void clear() {
-        java.util.Arrays.fill(grid.east(), 0);
-        java.util.Arrays.fill(grid.north(), 0);
-        java.util.Arrays.fill(grid.leak(), 0);
-        java.util.Arrays.fill(deviceValues, 0);
+        Arrays.fill(grid.east(), 0);
+        Arrays.fill(grid.north(), 0);
+        Arrays.fill(grid.leak(), 0);
+        Arrays.fill(deviceValues, 0);
     }
 
     /** Adds to the link from a cell to the one at its right, or else to the one above it. */
@@ -149,7 +138,8 @@ final class DirectOrGrid {
         if (matrix.size() > SMALL && !gridFails) {
             passOn();
             if (!preconditioner.update()) return false;
-            IterationResult result = gradients.solve(right, step, tolerance, MOST_ITERATIONS);
+            Arrays.fill(step, 0);
+            IterationResult result = gradients.solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE);
             if (result.hasConverged()) return true;
             gridFails = true;
         }
@@ -159,8 +149,8 @@ final class DirectOrGrid {
 
     /** Lays on the grid what devices pass on between cells and to fixed pressures. */
     private void passOn() {
-        java.util.Arrays.fill(tied, 0);
-        java.util.Arrays.fill(mainTie, -1);
+        Arrays.fill(tied, 0);
+        Arrays.fill(mainTie, -1);
         for (int t = 0; t < tie.length; t++) {
             int d = tieDevice[t];
             tied[d] -= tie[t];
