@@ -32,6 +32,7 @@ public final class MainView {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double SCROLL_BAR = 30;
+    private static final double ROOM_FOR_KEY = 1600;
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
     private final Stage stage;
@@ -57,7 +58,10 @@ public final class MainView {
         bench.document().scenario().addListener((o, was, is) -> title());
         bench.document().dirty().addListener((o, was, is) -> title());
         bench.document().file().addListener((o, was, is) -> title());
-        bench.look().presentation().addListener((o, was, is) -> root.pseudoClassStateChanged(LARGE, is));
+        bench.look().presentation().addListener((o, was, is) -> {
+            root.pseudoClassStateChanged(LARGE, is);
+            keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
+        });
         title();
     }
 
