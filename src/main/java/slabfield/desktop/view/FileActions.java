@@ -3,6 +3,7 @@ package slabfield.desktop.view;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
@@ -68,7 +69,7 @@ final class FileActions {
     }
 
     private String fileName() {
-        return bench.document().scenario().get().name().strip().toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        return bench.document().scenario().get().name().strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 
     private FileChooser chooser(String title, ExtensionFilter filter) {

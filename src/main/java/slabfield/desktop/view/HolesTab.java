@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.collections.FXCollections;
@@ -77,7 +78,7 @@ final class HolesTab extends VBox {
 
     private static String title(Stage stage) {
         String kind = stage.kind().words();
-        return stage.id().toLowerCase(java.util.Locale.ROOT).contains(kind) ? stage.id() : stage.id() + " (" + kind + ")";
+        return stage.id().toLowerCase(Locale.ROOT).contains(kind) ? stage.id() : stage.id() + " (" + kind + ")";
     }
 
     private void fillStages() {

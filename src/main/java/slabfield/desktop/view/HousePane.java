@@ -2,15 +2,18 @@ package slabfield.desktop.view;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.model.BlockWall;
 import slabfield.model.Opening;
@@ -66,7 +69,7 @@ final class HousePane extends VBox {
     }
 
     private static String kind(Opening o) {
-        return o.id().toLowerCase(java.util.Locale.ROOT).contains(o.kind().word()) ? "" : o.kind().word();
+        return o.id().toLowerCase(Locale.ROOT).contains(o.kind().word()) ? "" : o.kind().word();
     }
 
     private void fillWalls(Scenario scenario) {
@@ -79,14 +82,14 @@ final class HousePane extends VBox {
         return stateRow(wall.id(), "block tops", wall.tops(), state -> bench.closeTops(wall.id(), state));
     }
 
-    private void refill(VBox part, String title, String none, List<? extends javafx.scene.Node> rows) {
+    private void refill(VBox part, String title, String none, List<? extends Node> rows) {
         String focused = focusedButton();
         part.getChildren().setAll(Parts.label(title, "heading"));
         if (rows.isEmpty()) part.getChildren().add(Parts.label(none, "soft"));
         part.getChildren().addAll(rows);
         if (!focused.isEmpty()) part.lookupAll(".toggle-button").stream()
                 .filter(n -> focused.equals(n.getAccessibleText()))
-                .forEach(javafx.scene.Node::requestFocus);
+                .forEach(Node::requestFocus);
     }
 
     private String focusedButton() {
@@ -157,7 +160,7 @@ final class HousePane extends VBox {
             bench.moves().put(point.id(), isX ? new Point(value, other) : new Point(other, value));
             fillSuctions(bench.document().scenario().get());
         } catch (NotAQuantity wrong) {
-            bench.trouble().set(java.util.Optional.of(new Workbench.Trouble("This is not a length", wrong.getMessage())));
+            bench.trouble().set(Optional.of(new Workbench.Trouble("This is not a length", wrong.getMessage())));
         }
     }
 }

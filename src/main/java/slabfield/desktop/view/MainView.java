@@ -15,6 +15,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -54,6 +55,7 @@ public final class MainView {
         this.files = new FileActions(stage, bench);
         this.map = new MapPane(bench, painting);
         files.acceptDrops(scene);
+        scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), bench.document()::redo);
         build();
         bench.document().scenario().addListener((o, was, is) -> title());
         bench.document().dirty().addListener((o, was, is) -> title());

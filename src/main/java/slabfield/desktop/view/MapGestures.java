@@ -1,5 +1,6 @@
 package slabfield.desktop.view;
 
+import java.util.Arrays;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Cursor;
@@ -102,7 +103,7 @@ final class MapGestures {
                         && spot.at().distanceTo(at) <= Math.max(port.metres(GRIP), spot.radius()))
                 .findFirst()
                 .ifPresent(o -> {
-                    menu.getItems().setAll(java.util.Arrays.stream(SealState.values()).map(state -> item(o, state)).toList());
+                    menu.getItems().setAll(Arrays.stream(SealState.values()).map(state -> item(o, state)).toList());
                     menu.show(pane, e.getScreenX(), e.getScreenY());
                 });
     }

@@ -1,8 +1,10 @@
 package slabfield.desktop.view;
 
+import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.css.PseudoClass;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -12,7 +14,6 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
-import java.util.Optional;
 import slabfield.desktop.viewmodel.Headline;
 import slabfield.desktop.viewmodel.Probe;
 import slabfield.desktop.viewmodel.Solving;
@@ -193,7 +194,7 @@ final class MapPane extends Region {
         map.setOpacity(stale ? 0.55 : 1);
         stamp.setText(words);
         stamp.setVisible(!words.isEmpty());
-        stamp.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
+        stamp.pseudoClassStateChanged(PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
         requestLayout();
     }
 

@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.Property;
 import javafx.collections.ListChangeListener;
@@ -62,7 +63,7 @@ final class MenuRow extends MenuBar {
                 item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs), new SeparatorMenuItem(),
                 item("_Export the map as PNG\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
                 item("_Quit", "Shortcut+Q", () -> {
-                    if (files.mayLeave()) javafx.application.Platform.exit();
+                    if (files.mayLeave()) Platform.exit();
                 }));
     }
 

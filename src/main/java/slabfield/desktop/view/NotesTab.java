@@ -2,8 +2,10 @@ package slabfield.desktop.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import slabfield.desktop.viewmodel.Caution;
 import slabfield.desktop.viewmodel.Workbench;
@@ -41,7 +43,7 @@ final class NotesTab extends ScrollPane {
                     + bench.units().about(u.around()) + ": it has no pressure."));
         if (out.isEmpty()) out.add(Parts.paragraph("Nothing in this prediction leaves the range of the model."));
         out.add(Parts.paragraph(String.format(
-                java.util.Locale.ROOT, "Solved in %d steps; residual %.1e, mass balance %.1e of the flow through the layer; cells of %s.",
+                Locale.ROOT, "Solved in %d steps; residual %.1e, mass balance %.1e of the flow through the layer; cells of %s.",
                 solved.convergence().iterations(), solved.convergence().residual(), solved.convergence().massBalance(),
                 bench.units().length(solved.coverage().cell())), "soft"));
         out.add(Parts.paragraph("Steady flow in one layer, seen from above. A prediction is not a measurement.", "soft"));
@@ -63,7 +65,7 @@ final class NotesTab extends ScrollPane {
     private static Node caution(Caution caution) {
         String because = caution.because().isEmpty() ? "" : "  \u2013 here because " + caution.because();
         VBox one = new VBox(
-                new javafx.scene.layout.HBox(Parts.label(caution.title(), "name"), Parts.label(because, "because")),
+                new HBox(Parts.label(caution.title(), "name"), Parts.label(because, "because")),
                 Parts.paragraph(caution.text()));
         one.getStyleClass().add("caution");
         return one;

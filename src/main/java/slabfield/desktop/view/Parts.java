@@ -5,6 +5,7 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
@@ -12,6 +13,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 
 /** Small pieces of which the window is made. */
 final class Parts {
@@ -31,7 +33,7 @@ final class Parts {
     static Label paragraph(String text, String... classes) {
         Label label = label(text, classes);
         label.setWrapText(true);
-        label.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
+        label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 
@@ -99,7 +101,7 @@ final class Parts {
         return table;
     }
 
-    static <T extends javafx.scene.control.Control> T tip(T control, String text) {
+    static <T extends Control> T tip(T control, String text) {
         Tooltip tip = new Tooltip(text);
         tip.setWrapText(true);
         tip.setMaxWidth(360);

@@ -3,6 +3,9 @@ package slabfield.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.Property;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.geometry.Orientation;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Separator;
 import javafx.scene.control.ToggleButton;
@@ -17,7 +20,7 @@ import slabfield.quantity.Unit;
 final class ToolRow extends FlowPane {
     ToolRow(Workbench bench, FileActions files, Property<Boolean> keyShown) {
         getStyleClass().add("tools");
-        setRowValignment(javafx.geometry.VPos.CENTER);
+        setRowValignment(VPos.CENTER);
         Units units = bench.units();
         MapLook look = bench.look();
         Button open = new Button("Open\u2026");
@@ -38,11 +41,11 @@ final class ToolRow extends FlowPane {
     }
 
     private static Separator bar() {
-        return new Separator(javafx.geometry.Orientation.VERTICAL);
+        return new Separator(Orientation.VERTICAL);
     }
 
     private static Button step(
-            String text, String what, javafx.beans.property.ReadOnlyObjectProperty<Optional<String>> label, Runnable action) {
+            String text, String what, ReadOnlyObjectProperty<Optional<String>> label, Runnable action) {
         Button button = new Button(text);
         button.setOnAction(e -> action.run());
         Runnable update = () -> {

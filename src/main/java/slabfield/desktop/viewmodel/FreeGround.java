@@ -1,5 +1,6 @@
 package slabfield.desktop.viewmodel;
 
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.distance.DistanceOp;
@@ -29,7 +30,7 @@ final class FreeGround {
     FreeGround(Scenario scenario, SuctionPoint point, double step) {
         this.step = step;
         this.ground = scenario.drainTiles().stream()
-                .filter(t -> point.tile().equals(java.util.Optional.of(t.id())))
+                .filter(t -> point.tile().equals(Optional.of(t.id())))
                 .map(DrainTile::path)
                 .<Geometry>map(Shapes::line)
                 .findFirst()

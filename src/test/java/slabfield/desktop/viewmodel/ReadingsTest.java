@@ -76,6 +76,20 @@ class ReadingsTest {
         assertThat(bench.readings().rows()).extracting(HoleRow::hole).containsExactly("only");
     }
 
+    @Test
+    void rowsOfAnotherHouseDoNotStayWhileItIsSolved() {
+        Bench.Held held = new Bench.Held();
+        TaskRunner inLine = new InLineRunner();
+        Workbench slow = new Workbench(
+                List.of(new Example("a", Bench.withStages(Bench.house(), bench.readings().stages()))), new Bench.Kept(), held,
+                inLine, inLine);
+        slow.solving().start();
+        held.finishOne();
+        slow.document().open(Bench.withStages(new ExampleHouse().oneHole(), bench.readings().stages()), Optional.empty());
+        assertThat(slow.readings().rows()).extracting(HoleRow::hole).containsExactly("only");
+        assertThat(slow.readings().note().get()).contains("Waiting");
+    }
+
     private static final class ExampleHouse {
         slabfield.model.Scenario oneHole() {
             slabfield.model.Scenario s = Bench.house();

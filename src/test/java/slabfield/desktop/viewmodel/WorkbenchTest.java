@@ -13,6 +13,7 @@ import slabfield.io.ScenarioReader;
 import slabfield.io.ScenarioWriter;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
+import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.quantity.Unit;
 
@@ -57,6 +58,17 @@ class WorkbenchTest {
         bench.seal("sump", SealState.OPEN);
         bench.closeTops("north", SealState.OPEN);
         assertThat(bench.document().undoLabel().get()).isEmpty();
+    }
+
+    @Test
+    void aFractionThatTheUserGaveStaysWhenTheSameWordIsChosen() {
+        Seal given = new Seal(SealState.COVERED, 0.8, false);
+        bench.document().open(
+                Bench.house().withSeal("sump", given).withTops("north", given), java.util.Optional.empty());
+        bench.seal("sump", SealState.COVERED);
+        bench.closeTops("north", SealState.COVERED);
+        assertThat(scenario().opening("sump").orElseThrow().seal()).isEqualTo(given);
+        assertThat(scenario().blockWalls().get(0).tops()).isEqualTo(given);
     }
 
     @Test
