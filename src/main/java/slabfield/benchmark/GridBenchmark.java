@@ -16,7 +16,8 @@ import slabfield.solve.Workers;
 /**
  * Times the grid solver on a problem file and prints one line of JSON: {@code FILE.grid THREADS REPETITIONS}. Set-up and
  * solve start from nothing and from zero; the best of the repetitions counts. A work unit is one pass of the plain
- * five-point operator in double precision on the same grid with the same threads.
+ * five-point operator in double precision on the same grid with the same threads. {@code peakHeap_MB} is the heap in use
+ * after a collection while everything is held, the problem's own arrays included.
  *
  * <p>A file holds, little-endian and row by row: int64 N; N*N float64 transmissivities; N*N float64 leak
  * conductances; N*N int8 mask; N*N int8 suction numbers (0: none; else the cell is held at -1).
@@ -42,7 +43,6 @@ public final class GridBenchmark {
         double[] best = {Double.POSITIVE_INFINITY, 0, 0};
         double setUpAlone = Double.POSITIVE_INFINITY;
         IterationResult result = null;
-        long peak = 0;
         var multigrid = new GridMultigrid(operator, team);
         for (int run = 0; run < repetitions; run++) {
             Arrays.fill(x, 0);
@@ -58,7 +58,7 @@ public final class GridBenchmark {
         }
         System.gc();
         Runtime runtime = Runtime.getRuntime();
-        peak = runtime.totalMemory() - runtime.freeMemory();
+        long peak = runtime.totalMemory() - runtime.freeMemory();
         double pass = new StencilPass(operator, team).best(repetitions);
         return String.format(
                 Locale.ROOT,

@@ -21,6 +21,7 @@ public final class ResultWriter {
     /** The text of a result file. A result without a field has an outcome and a reason, and nothing of the field. */
     public static String json(Result result) {
         ObjectNode root = NODES.objectNode();
+        root.put(OwnFile.KEY, OwnFile.NAME);
         root.put("scenario", result.scenario().name());
         Convergence c = result.convergence();
         ObjectNode outcome = root.putObject("outcome");

@@ -51,6 +51,7 @@ final class Devices {
     private final List<String> doubts = new ArrayList<>();
     private final int[] suctionNode;
     private final int[] suctionAccount;
+    private final int[] suctionEnd;
 
     private Devices(Scenario scenario, LayerGrid layer, AirState air, boolean fanOn) {
         this.scenario = scenario;
@@ -65,6 +66,7 @@ final class Devices {
         feeds = new LineFeeds(layer, discNode);
         suctionNode = new int[scenario.suctionPoints().size()];
         suctionAccount = new int[suctionNode.length];
+        suctionEnd = new int[suctionNode.length];
     }
 
     /**
@@ -72,6 +74,7 @@ final class Devices {
      *
      * @param suctionNode node of each suction point
      * @param suctionAccount account of each suction point that draws through a link, 0 for the others
+     * @param suctionEnd fixed node of the discharge of each suction point that has a fan, 0 for the others
      * @param discNode node of each of the layer's discs
      * @param tileLinks stretches of all tiles
      * @param doubts what could not be tied as drawn
@@ -80,6 +83,7 @@ final class Devices {
             Network network,
             int[] suctionNode,
             int[] suctionAccount,
+            int[] suctionEnd,
             int[] discNode,
             List<TileLink> tileLinks,
             List<String> doubts) {}
@@ -112,7 +116,7 @@ final class Devices {
         d.openOpenings();
         new WallCores(d.net, d.room, d.outdoors, d.feeds, d.tiles, layer.grid, air).build(scenario.blockWalls());
         d.connectSuction();
-        return new Built(d.net, d.suctionNode, d.suctionAccount, d.discNode, d.tileLinks, d.doubts);
+        return new Built(d.net, d.suctionNode, d.suctionAccount, d.suctionEnd, d.discNode, d.tileLinks, d.doubts);
     }
 
     private void tieDiscs() {
@@ -128,7 +132,8 @@ final class Devices {
                 if (open <= 0) continue;
                 double t = layer.transmissivity[cell], h = layer.thickness[cell];
                 double linear = 1 / (t * l.conductance() * open);
-                net.link(cell, node, resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open)), 0);
+                FlowLaw law = resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open));
+                net.link(cell, node, law, Network.WITHIN, cell, linear);
                 tied = true;
             }
             if (!tied) doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
@@ -166,7 +171,7 @@ final class Devices {
             for (LineFeeds.Feed f : feeds.of(piece)) {
                 double slots = tile.slotArea() * piece.length() * f.share();
                 Orifice law = Orifice.of(slots, Opening.Orifice.USUAL_COEFFICIENT, air.density());
-                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN);
+                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN, f.cell(), f.resistance());
             }
         }
         if (stretch.isClosed() && last != first)
@@ -217,7 +222,9 @@ final class Devices {
                                 f.node(),
                                 room,
                                 lineLaw(o, piece.length() * f.share() * left, whole, line.slab, f.resistance()),
-                                account);
+                                account,
+                                f.cell(),
+                                f.resistance());
         }
     }
 
@@ -293,7 +300,8 @@ final class Devices {
             if (source instanceof Source.Fan fan) {
                 if (!fanOn && !s.openWhenOff()) continue;
                 suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
-                net.link(node, net.addFixed(fan.discharge()), fanLaw(fan), suctionAccount[k]);
+                suctionEnd[k] = net.addFixed(fan.discharge());
+                net.link(node, suctionEnd[k], fanLaw(fan), suctionAccount[k]);
             } else if (fanOn && source instanceof Source.Pressure p) net.hold(node, p.pressure());
             else if (fanOn && source instanceof Source.Flow f) net.draw(node, f.flow());
         }

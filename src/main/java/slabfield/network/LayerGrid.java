@@ -173,10 +173,10 @@ final class LayerGrid {
             double r2 = fills.resistance(
                     alongX ? px + step / 2 : px, alongX ? py : py + step / 2, alongX, step / 2, air.viscosity());
             sum += 1 / (r1 + r2);
-            near += r1 / (r1 + r2);
+            near += r1 / ((r1 + r2) * (r1 + r2));
         }
         (alongX ? flow.east : flow.north)[a] = face * sum / lines;
-        (alongX ? flow.eastShare : flow.northShare)[a] = near / lines;
+        (alongX ? flow.eastShare : flow.northShare)[a] = near / sum;
     }
 
     /** True where the straight line between two places crosses the middle line of an impermeable barrier. */

@@ -27,8 +27,11 @@ final class LineFeeds {
         this.discNode = discNode;
     }
 
-    /** Where a piece of a line draws from: a node, its share of the piece and the resistance in between [Pa s/m3]. */
-    record Feed(int node, double share, double resistance) {}
+    /**
+     * Where a piece of a line draws from: a node, its share of the piece, the resistance in between [Pa s/m3] and the cell
+     * that this goes through, -1 for none.
+     */
+    record Feed(int node, double share, double resistance, int cell) {}
 
     /** Feeds of a piece; none where no layer is near. */
     List<Feed> of(Pieces.Piece piece) {
@@ -58,8 +61,8 @@ final class LineFeeds {
     }
 
     private Feed feed(Pieces.Piece piece, int cell, double share, double distance) {
-        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0);
-        return new Feed(cell, share, distance / (layer.transmissivity[cell] * share * piece.length()));
+        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0, -1);
+        return new Feed(cell, share, distance / (layer.transmissivity[cell] * share * piece.length()), cell);
     }
 
     private double across(Pieces.Piece piece, int cell) {

@@ -31,6 +31,7 @@ final class Network implements NonlinearSystem {
 
     private static final double ROUGH_STEP = 1e-3;
     private static final double CLOSE_STEP = 1e-10;
+    private static final double EXACT_STEP = 1e-12;
     private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
@@ -48,6 +49,10 @@ final class Network implements NonlinearSystem {
     private int[] to = new int[256];
     private int[] account = new int[256];
     private FlowLaw[] law = new FlowLaw[256];
+    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part [Pa s/m3]. */
+    private int[] seriesCell = new int[256];
+
+    private double[] series = new double[256];
     private int links;
 
     /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
@@ -118,16 +123,30 @@ final class Network implements NonlinearSystem {
 
     /** Ties two nodes and returns the link's number. */
     int link(int a, int b, FlowLaw flowLaw, int accountNumber) {
+        return link(a, b, flowLaw, accountNumber, -1, 0);
+    }
+
+    /**
+     * Ties two nodes by a law part of whose resistance lies in the layer.
+     *
+     * @param cell whose fill the part goes through
+     * @param resistance the part, linear and in series with the rest, included in the law [Pa s/m3]
+     */
+    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance) {
         if (links == from.length) {
             from = Arrays.copyOf(from, 2 * links);
             to = Arrays.copyOf(to, 2 * links);
             account = Arrays.copyOf(account, 2 * links);
             law = Arrays.copyOf(law, 2 * links);
+            seriesCell = Arrays.copyOf(seriesCell, 2 * links);
+            series = Arrays.copyOf(series, 2 * links);
         }
         from[links] = a;
         to[links] = b;
         law[links] = flowLaw;
         account[links] = accountNumber;
+        seriesCell[links] = cell;
+        series[links] = resistance;
         return links++;
     }
 
@@ -333,11 +352,7 @@ final class Network implements NonlinearSystem {
 
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
-        if (matrix == null) matrix = new NetworkMatrix(this, layer);
-        spread(at, rest);
-        matrix.clear();
-        layer.flow.addCurvature(all, allRest, matrix);
-        for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
+        assemble(at, rest);
         double[] right = new double[residual.length];
         double sum = 0;
         for (int i = 0; i < right.length; i++) {
@@ -346,6 +361,14 @@ final class Network implements NonlinearSystem {
         }
         boolean near = sum <= NEAR * scale(at, rest);
         return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
+    }
+
+    private void assemble(double[] at, double[] rest) {
+        if (matrix == null) matrix = new NetworkMatrix(this, layer);
+        spread(at, rest);
+        matrix.clear();
+        layer.flow.addCurvature(all, allRest, matrix);
+        for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
     }
 
     int cellUnknowns() {
@@ -385,5 +408,63 @@ final class Network implements NonlinearSystem {
             y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
         }
         return new double[][] {x, y};
+    }
+
+    /**
+     * Solves curvature(at) * x = right for the unknowns, to the last digits.
+     *
+     * @return false where the curvature is not positive definite
+     */
+    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x) {
+        assemble(at, rest);
+        return matrix.solve(right, x, EXACT_STEP);
+    }
+
+    /** Curvature between the unknowns and one fixed node, times a weight, added to a vector over the unknowns. */
+    void addCurvatureToFixed(int node, double weight, double[] at, double[] rest, double[] sum) {
+        spread(at, rest);
+        for (int k = 0; k < links; k++) {
+            int other = from[k] == node ? to(k) : to(k) == node ? from[k] : -1;
+            if (other >= 0 && unknown[other] >= 0) sum[unknown[other]] -= weight * law[k].slope(difference(k));
+        }
+    }
+
+    private int to(int link) {
+        return to[link];
+    }
+
+    /**
+     * Derivative of the sum of weight times outflow over all nodes, at fixed pressures, with respect to the logarithm of
+     * every cell's permeability and of every account's leak.
+     *
+     * @param weight of each node, cells first
+     * @param byPermeability receives the derivatives for the cells
+     * @param byAccount receives those for the accounts, the leak's own law scaled and the layer in series kept
+     * @return the derivative for the soil's leakance
+     */
+    double addGradient(
+            double[] weight, double[] at, double[] rest, double[] byPermeability, double[] byAccount) {
+        spread(at, rest);
+        layer.flow.addPermeabilityGradient(all, allRest, weight, byPermeability);
+        for (int k = 0; k < links; k++) {
+            double w = weight[from[k]] - weight[to[k]];
+            if (w == 0) continue;
+            double q = law[k].flow(difference(k)), slope = law[k].slope(difference(k));
+            if (seriesCell[k] >= 0) byPermeability[seriesCell[k]] += w * q * slope * series[k];
+            if (account[k] != WITHIN) byAccount[account[k]] += w * q * (1 - slope * series[k]);
+        }
+        double soil = 0;
+        for (int c = 0; c < cells(); c++)
+            if (layer.flow.soil[c] > 0 && unknown[c] >= 0)
+                soil += weight[c] * layer.flow.soil[c] * (all[c] - outdoors + allRest[c]);
+        return soil;
+    }
+
+    int nodes() {
+        return cells() + devices;
+    }
+
+    int unknownOf(int node) {
+        return unknown[node];
     }
 }

@@ -90,11 +90,13 @@ final class WallCores {
     private void tieToLayer(BlockWall wall, Pieces.Piece piece, int node) {
         if (wall.joint() > 0)
             for (LineFeeds.Feed f : feeds.of(piece))
-                tie(
+                net.link(
                         f.node(),
                         node,
-                        1 / (1 / (wall.joint() * piece.length() * f.share()) + f.resistance()),
-                        Network.WITHIN);
+                        new Conductance(1 / (1 / (wall.joint() * piece.length() * f.share()) + f.resistance())),
+                        Network.WITHIN,
+                        f.cell(),
+                        f.resistance());
         wall.tile().ifPresent(t -> {
             int station = tiles.get(t.tile()).nearest(new Point(piece.x(), piece.y()));
             if (station >= 0) tie(node, station, t.conductance() * piece.length(), Network.WITHIN);

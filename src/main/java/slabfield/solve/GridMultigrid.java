@@ -20,7 +20,8 @@ public final class GridMultigrid implements Preconditioner {
     private final RedBlackGrid grid;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
-    private final CycleRows[] scratch;
+    private final CycleRows[] cycles;
+    private final SystemRows[] systems;
     private final double[][] x;
     private final double[][] r;
     private final double[][] p;
@@ -48,8 +49,10 @@ public final class GridMultigrid implements Preconditioner {
         }
         hierarchy = new Hierarchy(columns, rows, cells, team);
         corners = new CornerWeights((rows + 1) / 2, grid.length);
-        scratch = new CycleRows[team.count()];
-        Arrays.setAll(scratch, w -> new CycleRows(grid, corners));
+        cycles = new CycleRows[team.count()];
+        Arrays.setAll(cycles, w -> new CycleRows(grid, corners));
+        systems = new SystemRows[team.count()];
+        Arrays.setAll(systems, w -> new SystemRows(grid));
         x = new double[rows + 2][grid.length];
         r = new double[rows + 2][grid.length];
         p = new double[rows + 2][grid.length];
@@ -114,7 +117,7 @@ public final class GridMultigrid implements Preconditioner {
         void work(int me) {
             int from = from(me);
             int to = to(me);
-            CycleRows rows = scratch[me];
+            SystemRows rows = systems[me];
             for (int j = from; j < to; j++) {
                 rows.takeRed(j, answer, x[j]);
             }
@@ -143,14 +146,14 @@ public final class GridMultigrid implements Preconditioner {
         private int iterate(int me, double start, double norm, int before) {
             int from = from(me);
             int to = to(me);
-            CycleRows rows = scratch[me];
+            SystemRows rows = systems[me];
             double scale = 1 / start;
             rows.round(r, scale, residual, from, to);
             int done = before;
             double rz = 0;
             while (true) {
                 cycle(me);
-                double rzNew = total(2, me, rows.correct(residual, hierarchy.first().x, correction, from, to)) / scale;
+                double rzNew = total(2, me, cycles[me].correct(residual, hierarchy.first().x, correction, from, to)) / scale;
                 rows.direction(correction, rz == 0 ? 0 : rzNew / rz, p, from, to);
                 rz = rzNew;
                 team.await(me);
@@ -174,7 +177,7 @@ public final class GridMultigrid implements Preconditioner {
     /** Restricts {@code residual} and cycles, so that the first level's x holds the coarse correction. */
     private void cycle(int me) {
         team.await(me);
-        scratch[me].restrict(residual, hierarchy.first().b, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
+        cycles[me].restrict(residual, hierarchy.first().b, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
         hierarchy.cycle(me);
     }
 
@@ -204,11 +207,11 @@ public final class GridMultigrid implements Preconditioner {
         team.run(me -> {
             int from = from(me);
             int to = to(me);
-            CycleRows rows = scratch[me];
+            SystemRows rows = systems[me];
             rows.reduce(given, r, from, to);
             rows.round(r, scale, residual, from, to);
             cycle(me);
-            rows.correct(residual, hierarchy.first().x, correction, from, to);
+            cycles[me].correct(residual, hierarchy.first().x, correction, from, to);
             rows.widen(correction, 1 / scale, p, from, to);
             team.await(me);
             rows.answer(given, p, z, from, to);

@@ -50,7 +50,7 @@ final class NinePoint {
         }
     }
 
-    /** Gives rows one after another; a row stays as it is until three more have been asked for. */
+    /** Gives rows one after another; a row stays as it is until four more have been asked for. Of the first, only couplings count. */
     interface Source {
         Row row(int j);
     }

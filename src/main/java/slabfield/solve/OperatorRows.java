@@ -5,7 +5,8 @@ import slabfield.solve.NinePoint.Row;
 
 /**
  * Reads a {@link GridOperator} row by row for the set-up: couplings of active cells alone, and the diagonal. Rows that are one
- * worker's own go into the red-black grid as they pass.
+ * worker's own go into the red-black grid as they pass. Rows are asked for in rising order; a diagonal needs the row
+ * below, so the first row asked for has one only if it is row 1.
  */
 final class OperatorRows implements NinePoint.Source {
     private static final int KEPT = 5;
@@ -16,7 +17,6 @@ final class OperatorRows implements NinePoint.Source {
     private final int to;
     private final Row[] ring = new Row[KEPT];
     private final Row none;
-    private int last = -2;
 
     /** @param from first own padded row; the own rows end before {@code to} */
     OperatorRows(GridOperator operator, RedBlackGrid grid, int from, int to) {
@@ -31,24 +31,15 @@ final class OperatorRows implements NinePoint.Source {
     @Override
     public Row row(int j) {
         if (j < 1 || j > operator.rows()) {
-            last = j;
             return none;
         }
         Row row = ring[j % KEPT];
-        double[] below = none.north;
-        if (j > 1) {
-            below = ring[(j - 1) % KEPT].north;
-            if (last != j - 1) {
-                links(j - 1, ring[(j - 1) % KEPT]);
-            }
-        }
         links(j, row);
-        diagonal(j, row, below);
+        diagonal(j, row, j > 1 ? ring[(j - 1) % KEPT].north : none.north);
         row.findRange(operator.columns());
         if (j >= from && j < to) {
             grid.load(j, row);
         }
-        last = j;
         return row;
     }
 

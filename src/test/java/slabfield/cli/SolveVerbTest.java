@@ -122,7 +122,7 @@ class SolveVerbTest {
         assertThat(ran).isEqualTo(new Ran(0, "", ""));
         JsonNode result = MAPPER.readTree(json.toFile());
         assertThat(keys(result)).containsExactly(
-                "scenario", "outcome", "massBalance_relative", "testHoles", "suctionPoints", "flows_m3_per_s", "coverage",
+                "writtenBy", "scenario", "outcome", "massBalance_relative", "testHoles", "suctionPoints", "flows_m3_per_s", "coverage",
                 "unreached", "doubts");
         assertThat(result.path("outcome").path("converged").asBoolean()).isTrue();
         assertThat(Files.readAllLines(csv)).hasSize(1 + 12 * 8).first().isEqualTo("x_m,y_m,pressure_Pa,kind");
@@ -143,10 +143,22 @@ class SolveVerbTest {
         String file = SmallHouse.in(folder), there = SmallHouse.put(folder, "r.json", "mine");
         Ran kept = Ran.of("solve", file, "--json", there);
         assertThat(kept.code()).isEqualTo(5);
-        assertThat(kept.err()).contains("--json " + there, "there is such a file already", "--force");
+        assertThat(kept.err()).contains("--json " + there, "a file that this program did not write", "--force");
         assertThat(Path.of(there)).hasContent("mine");
         assertThat(Ran.of("solve", file, "--json", there, "--force").code()).isZero();
         assertThat(MAPPER.readTree(Path.of(there).toFile()).path("scenario").asText()).isEqualTo("Small house");
+    }
+
+    /** The command of the README can be run again. */
+    @Test
+    void resultsOfThisProgramAreReplaced() throws IOException {
+        String file = SmallHouse.in(folder);
+        String[] command = {
+            "solve", file, "--json", folder.resolve("a.json").toString(), "--csv", folder.resolve("a.csv").toString(),
+            "--png", folder.resolve("a.png").toString()
+        };
+        assertThat(Ran.of(command).code()).isZero();
+        assertThat(Ran.of(command).code()).isZero();
     }
 
     @Test
@@ -177,7 +189,7 @@ class SolveVerbTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("into which no air can come").doesNotContain("\tat ");
         JsonNode result = MAPPER.readTree(json.toFile());
-        assertThat(keys(result)).containsExactly("scenario", "outcome", "massBalance_relative");
+        assertThat(keys(result)).containsExactly("writtenBy", "scenario", "outcome", "massBalance_relative");
         assertThat(result.path("outcome").path("converged").asBoolean()).isFalse();
         assertThat(result.path("outcome").path("reason").asText()).isNotBlank();
         assertThat(files()).containsExactly("r.json", "tight.json");
