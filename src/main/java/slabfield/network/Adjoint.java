@@ -46,7 +46,7 @@ public final class Adjoint {
         LayerGrid layer = new LayerGrid(scenario, air);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress);
+        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Adjoint(scenario, layer, state))
                 : Optional.empty();
