@@ -214,6 +214,15 @@ final class Entry {
         return pairs;
     }
 
+    /** Quantities of one kind; NaN where one cannot be read. */
+    List<Double> quantities(String key, Dimension dimension) {
+        List<Double> values = new ArrayList<>();
+        if (!isList(key, LONGEST_LIST)) return values;
+        for (JsonNode value : node.get(key))
+            values.add(quantity(pointer(key) + "/" + values.size(), value, dimension).orElse(Double.NaN));
+        return values;
+    }
+
     /** A place on the plan, to the nanometre; the origin where it is missing or cannot be read. */
     Point point(String key) {
         return node.has(key) ? point(pointer(key), node.get(key)) : new Point(0, 0);

@@ -21,6 +21,7 @@ import slabfield.model.Gap;
 import slabfield.model.Opening;
 import slabfield.model.Path;
 import slabfield.model.Point;
+import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
 import slabfield.model.Slab;
@@ -38,7 +39,8 @@ import slabfield.network.Network.Kind;
 final class Devices {
     private static final double SAME_PLACE = 0.01;
     private static final double TILES_MEET = 0.05;
-    private static final double IDLE = 1e-6;
+    /** Lifts nothing; the hair of a slope keeps the law rising where the pipe has no loss. */
+    private static final Source.FanCurve IDLE_FAN = new Source.FanCurve(List.of(0.0, 1.0), List.of(0.0, -1e-6));
 
     private final Scenario scenario;
     private final LayerGrid layer;
@@ -50,6 +52,7 @@ final class Devices {
     private final int outdoors;
     private final int[] discNode;
     private final Map<String, TileNodes> tiles = new HashMap<>();
+    private final Map<String, Integer> riserFoot = new HashMap<>();
     private final List<TileLink> tileLinks = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
     private final int[] suctionNode;
@@ -444,23 +447,43 @@ final class Devices {
             if (source instanceof Source.Fan fan) {
                 if (!fanOn && !s.openWhenOff()) continue;
                 suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
-                net.link(node, net.addFixed(fan.discharge()), fanLaw(fan), suctionAccount[k]);
+                lay(node, fan.run(), fanOn ? fan.curve() : IDLE_FAN, net.addFixed(fan.discharge()), suctionAccount[k]);
+            } else if (source instanceof Source.Branch branch) {
+                if (!fanOn && !s.openWhenOff()) continue;
+                suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
+                lay(node, branch.run(), IDLE_FAN, riserFoot(branch.riser(), s.at()), suctionAccount[k]);
             } else if (fanOn && source instanceof Source.Pressure p) net.hold(node, p.pressure());
             else if (fanOn && source instanceof Source.Flow f) net.draw(node, f.flow());
         }
     }
 
-    private FlowLaw fanLaw(Source.Fan fan) {
-        Source.Pipe pipe = fan.pipe();
-        double[] flows = fan.curve().flows().stream().mapToDouble(v -> v).toArray();
-        double[] rises = fan.curve().rises().stream().mapToDouble(v -> v).toArray();
-        if (!fanOn) {
-            // an idle fan lifts nothing; the hair of a slope keeps the law rising where the pipe has no loss
-            flows = new double[] {0, 1};
-            rises = new double[] {0, -IDLE};
+    /** Node at the foot of a riser, made with the riser's own pipe and fan when its first branch asks for it. */
+    private int riserFoot(String id, Point near) {
+        return riserFoot.computeIfAbsent(id, name -> {
+            Riser riser = scenario.equipment().riser(name).orElseThrow();
+            int foot = net.addNode(near.x(), near.y());
+            lay(foot, riser.run(), fanOn ? riser.curve() : IDLE_FAN, net.addFixed(riser.discharge()), Network.WITHIN);
+            return foot;
+        });
+    }
+
+    /** Lays stretches of pipe one after the other, the last with the fan; the first link has the account. */
+    private void lay(int from, List<Source.Pipe> run, Source.FanCurve curve, int to, int account) {
+        int at = from, first = account;
+        for (int i = 0; i + 1 < run.size(); i++) {
+            int next = net.addNode(net.x(from), net.y(from));
+            net.link(at, next, fanLaw(IDLE_FAN, run.get(i)), first);
+            first = Network.WITHIN;
+            at = next;
         }
+        net.link(at, to, fanLaw(curve, run.isEmpty() ? Source.Pipe.NONE : run.get(run.size() - 1)), first);
+    }
+
+    private FlowLaw fanLaw(Source.FanCurve curve, Source.Pipe pipe) {
+        double[] flows = curve.flows().stream().mapToDouble(v -> v).toArray();
+        double[] rises = curve.rises().stream().mapToDouble(v -> v).toArray();
         return new FanAndPipe(
-                flows, rises, pipe.diameter(), pipe.length(), pipe.ells(), pipe.fittings(), pipe.roughness(),
+                flows, rises, pipe.diameter(), pipe.lengthWithTurns(), pipe.ells(), pipe.coefficients(), pipe.roughness(),
                 air.viscosity(), air.density());
     }
 }

@@ -89,6 +89,15 @@ final class Network implements NonlinearSystem {
         return cells() + devices++;
     }
 
+    /** Place of a node [m]. */
+    double x(int node) {
+        return node < cells() ? layer.grid.x(node % layer.grid.columns()) : nodeX[node - cells()];
+    }
+
+    double y(int node) {
+        return node < cells() ? layer.grid.y(node / layer.grid.columns()) : nodeY[node - cells()];
+    }
+
     int addFixed(double pressure) {
         int node = addNode(layer.grid.left(), layer.grid.bottom());
         hold(node, pressure);
@@ -416,9 +425,8 @@ final class Network implements NonlinearSystem {
                 linkSlot[k] = matrix.slot(unknown[from[k]], unknown[to[k]]);
         double[] x = new double[size()], y = new double[size()];
         for (int u = 0; u < size(); u++) {
-            int node = nodeOf[u];
-            x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
-            y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
+            x[u] = x(nodeOf[u]);
+            y[u] = y(nodeOf[u]);
         }
         solver = new KeptFactor(matrix, NestedDissection.order(matrix, x, y));
     }

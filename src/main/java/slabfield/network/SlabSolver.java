@@ -226,7 +226,7 @@ public final class SlabSolver {
             int node = on.built.suctionNode()[k];
             double flow;
             if (node < 0) flow = 0;
-            else if (s.source() instanceof Source.Fan) flow = -accounts[on.built.suctionAccount()[k]];
+            else if (s.source() instanceof Source.Fan || s.source() instanceof Source.Branch) flow = -accounts[on.built.suctionAccount()[k]];
             else if (s.source() instanceof Source.Flow f) flow = f.flow();
             else flow = on.network.givenTo(node, on.at, on.rest);
             out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));
