@@ -86,7 +86,7 @@ public final class SlabSolver {
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
-    static AirState airOf(Scenario scenario) {
+    public static AirState airOf(Scenario scenario) {
         OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
         return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
     }
