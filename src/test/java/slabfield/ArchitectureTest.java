@@ -109,11 +109,11 @@ class ArchitectureTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "javafx..               | slabfield.desktop..",
-        "java.awt..             | slabfield.figure..",
+        "java.awt..             | slabfield.figure.. slabfield.desktop.view..",
         "javax.imageio..        | slabfield.figure..",
         "javax.swing..          |",
         "picocli..              | slabfield.cli..",
-        "com.fasterxml..        | slabfield.io..",
+        "com.fasterxml..        | slabfield.io.. slabfield.cli..",
         "org.ejml..             | slabfield.solve..",
         "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.."
     })

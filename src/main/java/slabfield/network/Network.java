@@ -6,10 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
-import slabfield.solve.KeptFactor;
-import slabfield.solve.NestedDissection;
 import slabfield.solve.NonlinearSystem;
-import slabfield.solve.SymmetricMatrix;
 
 /**
  * Nodes joined by links, each link with a flow law; the model is the mass balance at every node. The first nodes are the
@@ -57,14 +54,7 @@ final class Network implements NonlinearSystem {
     private double[] all;
     private double[] allRest;
     private double[] out;
-    private SymmetricMatrix matrix;
-    private KeptFactor solver;
-    private int[] eastSlot;
-    private int[] northSlot;
-    private int[] risingSlot;
-    private int[] fallingSlot;
-    private int[] diagonalSlot;
-    private int[] linkSlot;
+    private NetworkMatrix matrix;
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
@@ -342,103 +332,43 @@ final class Network implements NonlinearSystem {
 
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
-        if (matrix == null) shape();
+        if (matrix == null) matrix = new NetworkMatrix(this, layer);
         spread(at, rest);
         matrix.clear();
-        double[] v = matrix.values();
-        layer.flow.addCurvature(all, allRest, new LayerFlow.Curvature() {
-            @Override
-            public void link(int a, int b, double h) {
-                if (unknown[a] < 0) return;
-                v[diagonalSlot[unknown[a]]] += h;
-                v[diagonalSlot[unknown[b]]] += h;
-                int lo = Math.min(a, b);
-                v[Math.abs(a - b) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
-            }
-
-            @Override
-            public void cross(int c, int a, int b, double h) {
-                if (unknown[c] < 0) return;
-                v[diagonalSlot[unknown[c]]] += 2 * h;
-                link0(c, a, h);
-                link0(c, b, h);
-                int lo = Math.min(a, b);
-                v[Math.abs(a - b) == layer.grid.columns() + 1 ? risingSlot[lo] : fallingSlot[lo]] += h;
-            }
-
-            private void link0(int c, int a, double h) {
-                int lo = Math.min(a, c);
-                v[Math.abs(a - c) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
-            }
-
-            @Override
-            public void diagonal(int a, double h) {
-                if (unknown[a] >= 0) v[diagonalSlot[unknown[a]]] += h;
-            }
-        });
-        for (int k = 0; k < links; k++) {
-            int a = unknown[from[k]], b = unknown[to[k]];
-            if (a < 0 && b < 0) continue;
-            double h = law[k].slope(difference(k));
-            if (a >= 0) v[diagonalSlot[a]] += h;
-            if (b >= 0) v[diagonalSlot[b]] += h;
-            if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;
-        }
+        layer.flow.addCurvature(all, allRest, matrix);
+        for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         double[] right = new double[residual.length];
         for (int i = 0; i < right.length; i++) right[i] = -residual[i];
-        return solver.solve(right, step);
+        return matrix.solve(right, step);
     }
 
-    private void shape() {
+    int links() {
+        return links;
+    }
+
+    /** Unknown of the node at a link's first end, or -1. */
+    int unknownFrom(int link) {
+        return unknown[from[link]];
+    }
+
+    /** Unknown of the node at a link's second end, or -1. */
+    int unknownTo(int link) {
+        return unknown[to[link]];
+    }
+
+    /** Unknown of a cell, or -1. */
+    int unknownOfCell(int cell) {
+        return unknown[cell];
+    }
+
+    /** Where on the plan each unknown lies, as {x, y}. */
+    double[][] places() {
         int n = cells(), columns = layer.grid.columns();
-        SymmetricMatrix.Builder builder = new SymmetricMatrix.Builder(size());
-        boolean corners = layer.flow.inertial;
-        for (int c = 0; c < n; c++) {
-            if (unknown[c] < 0) continue;
-            if (layer.flow.east[c] > 0) builder.couple(unknown[c], unknown[c + 1]);
-            if (layer.flow.north[c] > 0) builder.couple(unknown[c], unknown[c + columns]);
-            if (!corners) continue;
-            if (joined(c, 1, columns)) builder.couple(unknown[c], unknown[c + columns + 1]);
-            if (joined(c, -1, columns)) builder.couple(unknown[c], unknown[c + columns - 1]);
-        }
-        for (int k = 0; k < links; k++)
-            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0) builder.couple(unknown[from[k]], unknown[to[k]]);
-        matrix = builder.build();
-        eastSlot = new int[n];
-        northSlot = new int[n];
-        risingSlot = new int[n];
-        fallingSlot = new int[n];
-        for (int c = 0; c < n; c++) {
-            eastSlot[c] = northSlot[c] = -1;
-            if (unknown[c] < 0) continue;
-            if (layer.flow.east[c] > 0) eastSlot[c] = matrix.slot(unknown[c], unknown[c + 1]);
-            if (layer.flow.north[c] > 0) northSlot[c] = matrix.slot(unknown[c], unknown[c + columns]);
-            if (!corners) continue;
-            if (joined(c, 1, columns)) risingSlot[c] = matrix.slot(unknown[c], unknown[c + columns + 1]);
-            if (joined(c, -1, columns)) fallingSlot[c] = matrix.slot(unknown[c], unknown[c + columns - 1]);
-        }
-        diagonalSlot = new int[size()];
-        for (int u = 0; u < size(); u++) diagonalSlot[u] = matrix.slot(u, u);
-        linkSlot = new int[links];
-        for (int k = 0; k < links; k++)
-            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0)
-                linkSlot[k] = matrix.slot(unknown[from[k]], unknown[to[k]]);
         double[] x = new double[size()], y = new double[size()];
         for (int u = 0; u < size(); u++) {
             x[u] = x(nodeOf[u]);
             y[u] = y(nodeOf[u]);
         }
-        solver = new KeptFactor(matrix, NestedDissection.order(matrix, x, y));
-    }
-
-    /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */
-    private boolean joined(int c, int side, int columns) {
-        int i = c % columns, other = c + columns + side;
-        if (i + side < 0 || i + side >= columns || other >= cells() || unknown[other] < 0) return false;
-        boolean below = side > 0 ? layer.flow.east[c] > 0 : layer.flow.east[c - 1] > 0;
-        boolean left = layer.flow.north[c] > 0;
-        boolean above = side > 0 ? layer.flow.east[c + columns] > 0 : layer.flow.east[c + columns - 1] > 0;
-        boolean right = layer.flow.north[c + side] > 0;
-        return (below && right) || (left && above);
+        return new double[][] {x, y};
     }
 }
