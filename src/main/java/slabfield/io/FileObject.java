@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The kinds of object in a scenario file and the keys that each may have. The schema describes the same keys. */
-enum FileObject {
+enum FileObject implements ObjectKind {
     SCENARIO(
             "the scenario",
             List.of("slabfield", "name", "lengthUnit", "slabs", "layer"),
@@ -86,8 +86,8 @@ enum FileObject {
         this.optional = optional;
     }
 
-    /** How messages call it. */
-    String noun() {
+    @Override
+    public String noun() {
         return noun;
     }
 
@@ -99,12 +99,13 @@ enum FileObject {
         return name.toString();
     }
 
-    List<String> required() {
+    @Override
+    public List<String> required() {
         return required;
     }
 
-    /** All keys, those that must be there first. */
-    List<String> keys() {
+    @Override
+    public List<String> keys() {
         List<String> all = new ArrayList<>(required);
         all.addAll(optional);
         return List.copyOf(all);
