@@ -115,7 +115,7 @@ class ArchitectureTest {
         "picocli..              | slabfield.cli..",
         "com.fasterxml..        | slabfield.io.. slabfield.cli..",
         "org.ejml..             | slabfield.solve..",
-        "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.."
+        "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.. slabfield.desktop.viewmodel.."
     })
     void libraryStaysInItsPackages(String library, String packages) {
         String[] allowed = packages == null ? new String[] {} : packages.split(" ");
@@ -144,7 +144,7 @@ class ArchitectureTest {
     void onlyTheFacesWriteToTheTerminal() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("slabfield", "slabfield.cli..", "slabfield.desktop")
+                .resideOutsideOfPackages("slabfield", "slabfield.cli..", "slabfield.desktop", "slabfield.benchmark")
                 .should(ACCESS_STANDARD_STREAMS)
                 .check(CLASSES);
     }

@@ -3,16 +3,20 @@ package slabfield;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine.Command;
@@ -24,6 +28,7 @@ class DocsTest {
     private static final Pattern NAME = Pattern.compile("`([A-Z](?=\\w*[a-z])\\w{2,})((?:\\.\\w+)*)`");
 
     private static final Pattern LINK = Pattern.compile("]\\(([^)\\s]+)\\)");
+    private static final Set<String> WRITES = Set.of("--png", "--json", "--csv", "--write");
     private static final Path README = Path.of("README.md");
     private static final Path DECISIONS = Path.of("docs", "decisions");
 
@@ -109,6 +114,33 @@ class DocsTest {
         assertThat(verbs).isNotEmpty().allSatisfy(verb -> assertThat(text(README))
                 .contains("| `" + verb + "` |")
                 .containsPattern("java -jar target/slabfield\\.jar " + verb + "\\b"));
+    }
+
+    static Stream<String> commands() {
+        return Pattern.compile("java -jar target/slabfield\\.jar (\\w.*)$", Pattern.MULTILINE)
+                .matcher(text(README))
+                .results()
+                .map(m -> m.group(1));
+    }
+
+    /** Runs what the README shows, with the files that it writes in a folder of the test's own. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandOfTheReadmeRuns(String command, @TempDir Path folder) {
+        String[] words = Pattern.compile("\"([^\"]*)\"|(\\S+)")
+                .matcher(command)
+                .results()
+                .map(m -> m.group(1) != null ? m.group(1) : m.group(2))
+                .toArray(String[]::new);
+        for (int i = 1; i < words.length; i++)
+            if (WRITES.contains(words[i - 1])) words[i] = folder.resolve(words[i]).toString();
+        PrintStream terminal = System.out;
+        System.setOut(new PrintStream(OutputStream.nullOutputStream()));
+        try {
+            assertThat(CommandLineFace.run(words)).as("exit code of %s", command).isZero();
+        } finally {
+            System.setOut(terminal);
+        }
     }
 
     @ParameterizedTest

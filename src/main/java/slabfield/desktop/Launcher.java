@@ -3,6 +3,8 @@ package slabfield.desktop;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Application;
 
 /** Opens the window, after a look whether there is a screen to open it on. */
@@ -24,6 +26,8 @@ public final class Launcher {
     public static int open(List<String> args) {
         if (!hasScreen(System.getProperty("os.name"), System.getenv())) return refused();
         System.setProperty("java.awt.headless", "true");
+        Logger toolkit = Logger.getLogger("javafx");
+        toolkit.setLevel(Level.SEVERE);
         try {
             Application.launch(Window.class, args.toArray(String[]::new));
             return 0;

@@ -1,6 +1,7 @@
 package slabfield.desktop;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -20,6 +21,9 @@ public final class Window extends Application {
                 new DaemonRunner("solve", Platform::runLater),
                 new DaemonRunner("compare", Platform::runLater),
                 new DaemonRunner("advise", Platform::runLater));
+        Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
+                "Something went wrong",
+                "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
         MainView view = new MainView(stage, bench, new DaemonRunner("paint", Platform::runLater));
         view.show();
         bench.solving().start();

@@ -26,6 +26,12 @@ final class Network implements NonlinearSystem {
 
     static final int WITHIN = 0;
     private static final double SEALED_SHARE = 1e-9;
+    /** Far from the answer a Newton step need not be exact; near it, it must, for the sake of weak vacuums. */
+    private static final double NEAR = 1e-5;
+
+    private static final double ROUGH_STEP = 1e-3;
+    private static final double CLOSE_STEP = 1e-10;
+    private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
     private final double outdoors;
@@ -51,6 +57,8 @@ final class Network implements NonlinearSystem {
     private int[] unknown;
 
     private int[] nodeOf;
+    /** Number of unknowns that are cells; they come first, in the grid's order. */
+    private int cellUnknowns;
     private double[] all;
     private double[] allRest;
     private double[] out;
@@ -182,16 +190,18 @@ final class Network implements NonlinearSystem {
                 }
             }
             parts++;
-            if (bounded)
-                for (int a : members) {
-                    nodeOf[count] = a;
-                    unknown[a] = count++;
-                }
+            if (bounded) for (int a : members) unknown[a] = NUMBERED_LATER;
             else if (cellsIn > 0 || sum > 0) {
                 islands.add(new Island(firstCell, cellsIn, area, sum));
                 for (int a : members) if (a < n) layer.kind[a] = CellKind.UNREACHED;
             }
         }
+        for (int a = 0; a < nodes; a++)
+            if (unknown[a] == NUMBERED_LATER) {
+                nodeOf[count] = a;
+                unknown[a] = count++;
+                if (a < n) cellUnknowns = count;
+            }
         nodeOf = Arrays.copyOf(nodeOf, count);
         all = new double[nodes];
         allRest = new double[nodes];
@@ -338,8 +348,21 @@ final class Network implements NonlinearSystem {
         layer.flow.addCurvature(all, allRest, matrix);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         double[] right = new double[residual.length];
-        for (int i = 0; i < right.length; i++) right[i] = -residual[i];
-        return matrix.solve(right, step);
+        double sum = 0;
+        for (int i = 0; i < right.length; i++) {
+            right[i] = -residual[i];
+            sum += Math.abs(residual[i]);
+        }
+        boolean near = sum <= NEAR * scale(at, rest);
+        return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
+    }
+
+    int cellUnknowns() {
+        return cellUnknowns;
+    }
+
+    int nodeOf(int unknownNumber) {
+        return nodeOf[unknownNumber];
     }
 
     int links() {

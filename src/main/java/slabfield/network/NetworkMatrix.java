@@ -1,7 +1,5 @@
 package slabfield.network;
 
-import slabfield.solve.KeptFactor;
-import slabfield.solve.NestedDissection;
 import slabfield.solve.SymmetricMatrix;
 
 /**
@@ -12,7 +10,7 @@ final class NetworkMatrix implements LayerFlow.Curvature {
     private final Network network;
     private final int columns;
     private final SymmetricMatrix matrix;
-    private final KeptFactor solver;
+    private final DirectOrGrid solver;
     private final double[] values;
     /** For each cell the entry that couples it with the cell to the right, above, above right and above left, or -1. */
     private final int[] east;
@@ -58,8 +56,7 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         for (int k = 0; k < links.length; k++)
             if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
                 links[k] = matrix.slot(network.unknownFrom(k), network.unknownTo(k));
-        double[][] places = network.places();
-        solver = new KeptFactor(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        solver = new DirectOrGrid(network, layer, matrix);
     }
 
     private int unknown(int cell) {
@@ -78,6 +75,7 @@ final class NetworkMatrix implements LayerFlow.Curvature {
 
     void clear() {
         matrix.clear();
+        solver.clear();
     }
 
     /** Adds a link's slope. */
@@ -86,6 +84,7 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         if (a >= 0) values[diagonal[a]] += slope;
         if (b >= 0) values[diagonal[b]] += slope;
         if (a >= 0 && b >= 0) values[links[k]] -= slope;
+        solver.link(k, a, b, slope);
     }
 
     @Override
@@ -93,7 +92,9 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         if (unknown(a) < 0) return;
         values[diagonal[unknown(a)]] += h;
         values[diagonal[unknown(b)]] += h;
-        values[neighbours(a, b)] -= h;
+        int entry = neighbours(a, b);
+        values[entry] -= h;
+        solver.gridLink(Math.min(a, b), entry == east[Math.min(a, b)], h);
     }
 
     @Override
@@ -108,7 +109,9 @@ final class NetworkMatrix implements LayerFlow.Curvature {
 
     @Override
     public void diagonal(int a, double h) {
-        if (unknown(a) >= 0) values[diagonal[unknown(a)]] += h;
+        if (unknown(a) < 0) return;
+        values[diagonal[unknown(a)]] += h;
+        solver.gridLeak(a, h);
     }
 
     private int neighbours(int a, int b) {
@@ -119,9 +122,10 @@ final class NetworkMatrix implements LayerFlow.Curvature {
     /**
      * Solves for the values added since the last {@link #clear}.
      *
+     * @param tolerance relative residual that is good enough
      * @return false where the matrix is not positive definite
      */
-    boolean solve(double[] right, double[] step) {
-        return solver.solve(right, step);
+    boolean solve(double[] right, double[] step, double tolerance) {
+        return solver.solve(right, step, tolerance);
     }
 }

@@ -57,18 +57,10 @@ final class CoarseGrid {
         return new float[rows + 2][columns + 3];
     }
 
-    /** Notes where row j has a diagonal above 0. */
-    void range(int j, double[] diagonal) {
-        int low = 1;
-        int high = columns + 1;
-        while (low < high && !(diagonal[low] > 0)) {
-            low++;
-        }
-        while (high > low && !(diagonal[high - 1] > 0)) {
-            high--;
-        }
-        first[j] = low < high ? (low - 1) / 2 * 2 + 1 : 1;
-        end[j] = low < high ? high : 1;
+    /** Notes where row j has points in use. */
+    void range(int j, int from, int to) {
+        first[j] = (from - 1) / 2 * 2 + 1;
+        end[j] = to;
     }
 
     /** First smoothing of the even rows among padded rows from .. to - 1, from x = 0. */

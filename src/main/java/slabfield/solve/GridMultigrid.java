@@ -124,16 +124,7 @@ public final class GridMultigrid implements Preconditioner {
             double last = Double.POSITIVE_INFINITY;
             while (true) {
                 double start = Math.sqrt(total(1, me, rows.residual(b, x, r, from, to)));
-                Ending end = null;
-                if (start <= tolerance * norm) {
-                    end = Ending.CONVERGED;
-                } else if (!goOn) {
-                    end = Ending.CANCELLED;
-                } else if (done >= limit) {
-                    end = Ending.ITERATION_LIMIT;
-                } else if (!(start < 0.5 * last)) {
-                    end = Ending.STALLED;
-                }
+                Ending end = ConjugateGradients.ending(start, tolerance * norm, last, goOn, done >= limit);
                 if (end != null) {
                     rows.answer(b, x, answer, from, to);
                     if (me == 0) {

@@ -8,9 +8,23 @@ import java.util.Arrays;
  */
 final class NinePoint {
     /** One row of it. */
-    record Row(double[] diagonal, double[] east, double[] north, double[] northEast, double[] northWest) {
+    static final class Row {
+        final double[] diagonal;
+        final double[] east;
+        final double[] north;
+        final double[] northEast;
+        final double[] northWest;
+        /** First element with a diagonal above 0, and one past the last; equal where there is none. */
+        int first = 1;
+
+        int end = 1;
+
         Row(int length) {
-            this(new double[length], new double[length], new double[length], new double[length], new double[length]);
+            diagonal = new double[length];
+            east = new double[length];
+            north = new double[length];
+            northEast = new double[length];
+            northWest = new double[length];
         }
 
         void clear() {
@@ -19,6 +33,20 @@ final class NinePoint {
             Arrays.fill(north, 0);
             Arrays.fill(northEast, 0);
             Arrays.fill(northWest, 0);
+        }
+
+        /** Finds {@link #first} and {@link #end} among elements 1 .. columns. */
+        void findRange(int columns) {
+            int low = 1;
+            int high = columns + 1;
+            while (low < high && !(diagonal[low] > 0)) {
+                low++;
+            }
+            while (high > low && !(diagonal[high - 1] > 0)) {
+                high--;
+            }
+            first = low < high ? low : 1;
+            end = low < high ? high : 1;
         }
     }
 
@@ -49,8 +77,9 @@ final class NinePoint {
     void round(CoarseGrid level, int from, int to) {
         for (int j = from; j < to; j++) {
             Row r = row[j];
-            level.range(j, r.diagonal);
-            for (int i = 0; i < columns + 3; i++) {
+            r.findRange(columns);
+            level.range(j, r.first, r.end);
+            for (int i = r.first; i < r.end; i++) {
                 level.east[j][i] = (float) r.east[i];
                 level.north[j][i] = (float) r.north[i];
                 level.northEast[j][i] = (float) r.northEast[i];

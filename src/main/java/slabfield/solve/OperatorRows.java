@@ -35,15 +35,16 @@ final class OperatorRows implements NinePoint.Source {
             return none;
         }
         Row row = ring[j % KEPT];
-        double[] below = none.north();
+        double[] below = none.north;
         if (j > 1) {
-            below = ring[(j - 1) % KEPT].north();
+            below = ring[(j - 1) % KEPT].north;
             if (last != j - 1) {
                 links(j - 1, ring[(j - 1) % KEPT]);
             }
         }
         links(j, row);
         diagonal(j, row, below);
+        row.findRange(operator.columns());
         if (j >= from && j < to) {
             grid.load(j, row);
         }
@@ -55,12 +56,12 @@ final class OperatorRows implements NinePoint.Source {
         int columns = operator.columns();
         boolean[] active = operator.active();
         int at = (j - 1) * columns - 1;
-        double[] e = row.east();
+        double[] e = row.east;
         double[] given = operator.east();
         for (int i = 1; i < columns; i++) {
             e[i] = active[at + i] & active[at + i + 1] ? given[at + i] : 0;
         }
-        double[] n = row.north();
+        double[] n = row.north;
         if (j == operator.rows()) {
             Arrays.fill(n, 0);
             return;
@@ -75,9 +76,9 @@ final class OperatorRows implements NinePoint.Source {
         int columns = operator.columns();
         boolean[] active = operator.active();
         int at = (j - 1) * columns - 1;
-        double[] d = row.diagonal();
-        double[] e = row.east();
-        double[] n = row.north();
+        double[] d = row.diagonal;
+        double[] e = row.east;
+        double[] n = row.north;
         double[] leak = operator.leak();
         for (int i = 1; i <= columns; i++) {
             d[i] = active[at + i] ? leak[at + i] + (e[i] + e[i - 1]) + (n[i] + below[i]) : 0;

@@ -63,12 +63,16 @@ final class RedBlackGrid {
     /** Takes over padded row j, given in natural order. */
     void load(int j, NinePoint.Row row) {
         boolean redFirst = (j & 1) != 0;
-        double[] d = row.diagonal();
-        double[] e = row.east();
-        double[] n = row.north();
+        double[] d = row.diagonal;
+        double[] e = row.east;
+        double[] n = row.north;
+        int a = (row.first + 1) / 2;
+        int b = row.end / 2 + 1;
+        first[j] = a;
+        end[j] = row.first < row.end ? b : a;
         double[] evenUp = redFirst ? redUp[j] : blackUp[j];
         double[] oddUp = redFirst ? blackUp[j] : redUp[j];
-        for (int k = 1; k < length - 1; k++) {
+        for (int k = a; k < b; k++) {
             int even = 2 * k - 1;
             inner[j][k] = e[even];
             evenUp[k] = n[even];
@@ -76,42 +80,28 @@ final class RedBlackGrid {
         }
         // From an odd column to the next even one: the black one of the two holds the link.
         int shift = redFirst ? 0 : 1;
-        for (int k = 1; k < length - 1; k++) {
+        for (int k = a; k < b; k++) {
             outer[j][k] = e[2 * (k - shift)];
         }
         double[] reds = red[j];
         double[] blacks = black[j];
-        for (int k = 1; k < length - 1; k++) {
+        for (int k = a; k < b; k++) {
             int at = 2 * k - 1;
-            double r = d[at + shift];
-            double b = d[at + 1 - shift];
-            reds[k] = r;
-            redF[j][k] = r > 0 ? (float) (1 / r) : 0;
-            blacks[k] = b > 0 ? 1 / b : 0;
+            double ofRed = d[at + shift];
+            double ofBlack = d[at + 1 - shift];
+            reds[k] = ofRed;
+            redF[j][k] = ofRed > 0 ? (float) (1 / ofRed) : 0;
+            blacks[k] = ofBlack > 0 ? 1 / ofBlack : 0;
         }
-        range(j, d);
-        round(inner[j], innerF[j]);
-        round(outer[j], outerF[j]);
-        round(redUp[j], redUpF[j]);
-        round(blackUp[j], blackUpF[j]);
-        round(blacks, blackF[j]);
+        round(inner[j], innerF[j], a, b);
+        round(outer[j], outerF[j], a, b);
+        round(redUp[j], redUpF[j], a, b);
+        round(blackUp[j], blackUpF[j], a, b);
+        round(blacks, blackF[j], a, b);
     }
 
-    private void range(int j, double[] diagonal) {
-        int low = 1;
-        int high = columns + 1;
-        while (low < high && !(diagonal[low] > 0)) {
-            low++;
-        }
-        while (high > low && !(diagonal[high - 1] > 0)) {
-            high--;
-        }
-        first[j] = low < high ? (low + 1) / 2 : 1;
-        end[j] = low < high ? high / 2 + 1 : 1;
-    }
-
-    private static void round(double[] from, float[] to) {
-        for (int k = 0; k < to.length; k++) {
+    private static void round(double[] from, float[] to, int first, int end) {
+        for (int k = first; k < end; k++) {
             to[k] = (float) from[k];
         }
     }

@@ -30,6 +30,7 @@ final class AdviceTab extends VBox {
         getStyleClass().add("tab-body");
         Advising advising = bench.advising();
         Button start = new Button("_Look for measures");
+        start.setMinWidth(USE_PREF_SIZE);
         start.disableProperty().bind(advising.searching());
         start.setOnAction(e -> advising.start());
         Button cancel = new Button("Cancel");
@@ -55,6 +56,7 @@ final class AdviceTab extends VBox {
         });
         advising.outOfDate().addListener((o, was, is) -> table.pseudoClassStateChanged(STALE, is));
         bench.units().shown().addListener((o, was, is) -> columns());
+        bench.look().presentation().addListener((o, was, is) -> columns());
         columns();
     }
 
@@ -62,19 +64,18 @@ final class AdviceTab extends VBox {
         String pressure = "\n[" + bench.units().pressure().get().symbol() + "]", flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
-                Parts.column("Measure", 262, s -> Advising.words(s.measure(), bench.units())),
+                Parts.column("Measure", 250, s -> Advising.words(s.measure(), bench.units())),
                 Parts.numbers("Weakest place" + pressure, 152, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
                 Parts.numbers("Meets\ntarget", 122, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
                 Parts.numbers("Exhaust" + flow, 112, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
                 Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 100, s -> flow(s.roomAirSaved())),
-                Parts.column("What it means", 120, AdviceTab::meaning));
-        table.getColumns().setAll(all);
+                Parts.column("Outcome", 120, AdviceTab::meaning));
+        Parts.fill(table, all, bench.look().presentation().get());
     }
 
     private TableColumn<Suggestion, String> apply() {
         TableColumn<Suggestion, String> column = Parts.column("", 70, s -> "");
         column.setMinWidth(76);
-        column.setMaxWidth(110);
         column.setCellFactory(c -> new TableCell<>() {
             private final Button button = new Button("Apply");
 
@@ -93,9 +94,9 @@ final class AdviceTab extends VBox {
     }
 
     private static String meaning(Suggestion s) {
-        if (s.doesNothing()) return "changes nothing that a meter shows";
-        if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "meets the target everywhere";
-        return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "makes it worse";
+        if (s.doesNothing()) return "no real change";
+        if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "all on target";
+        return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "worse";
     }
 
     private String pressure(double si) {

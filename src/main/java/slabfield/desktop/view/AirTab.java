@@ -21,11 +21,14 @@ final class AirTab extends VBox {
         getStyleClass().add("tab-body");
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().addAll(sums, table);
-        bench.solving().picture().addListener((o, was, is) -> update());
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (was.result() != is.result()) update();
+        });
         bench.units().shown().addListener((o, was, is) -> {
             columns();
             update();
         });
+        bench.look().presentation().addListener((o, was, is) -> columns());
         columns();
         update();
     }
@@ -35,7 +38,7 @@ final class AirTab extends VBox {
                 Parts.column("Air comes through", 320, AirShare::source),
                 Parts.numbers("Flow [" + bench.units().flow().get().symbol() + "]", 140, a -> bench.units().shown().get().flow(a.flow())),
                 Parts.numbers("Share of the exhaust", 160, AirShare::shareText));
-        table.getColumns().setAll(all);
+        Parts.fill(table, all, bench.look().presentation().get());
     }
 
     private void update() {

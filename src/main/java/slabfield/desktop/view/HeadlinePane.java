@@ -1,5 +1,6 @@
 package slabfield.desktop.view;
 
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -25,14 +26,16 @@ final class HeadlinePane extends GridPane {
             half.setPercentWidth(50);
             getColumnConstraints().add(half);
         }
-        bench.solving().picture().addListener((o, was, is) -> update());
+        bench.solving().picture().addListener((o, was, is) -> {
+            pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED);
+            if (was.result() != is.result()) update();
+        });
         bench.units().shown().addListener((o, was, is) -> update());
         update();
     }
 
     private void update() {
         Solving.Picture picture = bench.solving().picture().get();
-        pseudoClassStateChanged(STALE, picture.state() == Solving.State.FAILED);
         getChildren().clear();
         if (picture.solved().isEmpty()) {
             add(Parts.paragraph("The first numbers appear here once the house is solved.", "soft"), 0, 0, 2, 1);
@@ -59,8 +62,9 @@ final class HeadlinePane extends GridPane {
                 };
         int unit = fact.value().lastIndexOf(' ') + 1;
         Label number = Parts.label(fact.value().substring(0, unit), "value");
-        number.setMinWidth(USE_PREF_SIZE);
-        HBox first = new HBox(number, Parts.label(fact.value().substring(unit), "unit"), Parts.label(mark, "mark"));
+        Label symbol = Parts.label(fact.value().substring(unit), "unit"), sign = Parts.label(mark, "mark");
+        for (Label each : List.of(number, symbol, sign)) each.setMinWidth(USE_PREF_SIZE);
+        HBox first = new HBox(number, symbol, sign);
         first.setAlignment(Pos.BASELINE_LEFT);
         card.getChildren().addAll(Parts.paragraph(fact.title(), "title"), first, Parts.paragraph(fact.detail(), "detail"));
         card.setMaxHeight(Double.MAX_VALUE);

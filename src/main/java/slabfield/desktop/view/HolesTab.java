@@ -69,6 +69,7 @@ final class HolesTab extends VBox {
             columns();
             summarise();
         });
+        bench.look().presentation().addListener((o, was, is) -> columns());
         fillStages();
         columns();
         summarise();
@@ -92,15 +93,15 @@ final class HolesTab extends VBox {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
                 Parts.column("Hole", 58, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 92, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 92, r -> number(r.measured())),
-                Parts.numbers("Difference" + unit, 98, r -> number(r.difference())),
+                Parts.numbers("Predicted" + unit, 88, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 88, r -> number(r.measured())),
+                Parts.numbers("Difference" + unit, 92, r -> number(r.difference())),
                 Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
                 Parts.column("Verdict", 156, HoleRow::verdict),
                 Parts.numbers("Fan off, pred. /\nmeas." + unit.replace('\n', ' '), 122, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
                 Parts.column("Found", 100, HoleRow::found),
                 Parts.column("Place", 128, r -> bench.units().place(r.at())));
-        table.getColumns().setAll(all);
+        Parts.fill(table, all, bench.look().presentation().get());
     }
 
     private String number(OptionalDouble si) {

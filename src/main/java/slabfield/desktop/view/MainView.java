@@ -31,6 +31,8 @@ import slabfield.desktop.viewmodel.Workbench;
 public final class MainView {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    private static final double SCROLL_BAR = 30;
+    private static final double ROOM_FOR_KEY = 1600;
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
     private final Stage stage;
@@ -56,7 +58,10 @@ public final class MainView {
         bench.document().scenario().addListener((o, was, is) -> title());
         bench.document().dirty().addListener((o, was, is) -> title());
         bench.document().file().addListener((o, was, is) -> title());
-        bench.look().presentation().addListener((o, was, is) -> root.pseudoClassStateChanged(LARGE, is));
+        bench.look().presentation().addListener((o, was, is) -> {
+            root.pseudoClassStateChanged(LARGE, is);
+            keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
+        });
         title();
     }
 
@@ -76,12 +81,9 @@ public final class MainView {
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
         SplitPane.setResizableWithParent(left.getItems().get(1), false);
-        Node side = side();
-        SplitPane middle = new SplitPane(left, side);
-        middle.setDividerPositions(0.725);
-        SplitPane.setResizableWithParent(side, false);
         root.setTop(top);
-        root.setCenter(middle);
+        root.setCenter(left);
+        root.setRight(side());
         root.setBottom(new StatusRow(bench));
     }
 
@@ -111,7 +113,9 @@ public final class MainView {
             teaches.setText(scenario.teaches());
             Parts.tip(teaches, scenario.teaches());
         };
-        bench.document().scenario().addListener((o, was, is) -> update.run());
+        bench.document().scenario().addListener((o, was, is) -> {
+            if (!was.name().equals(is.name())) update.run();
+        });
         update.run();
         HBox head = new HBox(10, name, teaches);
         head.setAlignment(Pos.BASELINE_LEFT);
@@ -128,12 +132,12 @@ public final class MainView {
         image.setPreserveRatio(true);
         map.key().addListener((o, was, is) -> {
             image.setImage(is);
-            image.setFitWidth(MapPainter.KEY_WIDTH * bench.look().style().get().fontScale());
+            image.setFitWidth(MapPainter.keyWidth(bench.look().style().get()));
         });
         ScrollPane scroll = new ScrollPane(image);
+        scroll.minWidthProperty().bind(image.fitWidthProperty().add(SCROLL_BAR));
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("key");
-        scroll.setMinWidth(Region.USE_PREF_SIZE);
         scroll.setAccessibleText("Key of the map: colours, lines and signs");
         scroll.visibleProperty().bind(keyShown);
         scroll.managedProperty().bind(keyShown);

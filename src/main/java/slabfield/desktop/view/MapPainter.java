@@ -23,9 +23,8 @@ final class MapPainter {
     /** Pixels of the screen to a point of the page. */
     static final double PIXELS_PER_POINT = 96.0 / 72;
 
-    /** Width of a key [pixels], at a font scale of 1. */
-    static final double KEY_WIDTH = 174 * PIXELS_PER_POINT;
-
+    private static final double KEY_WIDTH = 174;
+    private static final double LARGEST_KEY = 1.25;
     private static final double LONGEST_KEY = 900;
 
     /**
@@ -85,11 +84,21 @@ final class MapPainter {
                 wanted.view().originY() / PIXELS_PER_POINT);
         Image map = drawn(width, height, wanted.fine(), canvas ->
                 VacuumMap.drawPlan(canvas, wanted.result(), wanted.style(), view, new Box(0, 0, width, height)));
-        double keyWidth = KEY_WIDTH / PIXELS_PER_POINT * wanted.style().fontScale();
-        double keyHeight = LONGEST_KEY * wanted.style().fontScale();
+        double keyWidth = keyWidth(wanted.style()) / PIXELS_PER_POINT, keyHeight = LONGEST_KEY * keyScale(wanted.style());
+        MapStyle style = wanted.style().withFontScale(keyScale(wanted.style()));
         Image key = drawn(keyWidth, keyHeight, wanted.fine(), canvas ->
-                VacuumMap.drawLegend(canvas, wanted.result(), wanted.style(), new Box(1, 2, keyWidth - 1, keyHeight)));
+                VacuumMap.drawLegend(canvas, wanted.result(), style, new Box(1, 2, keyWidth - 1, keyHeight)));
         return new Painted(wanted, map, key);
+    }
+
+    /** Width of the key of a map [pixels of the screen]. */
+    static double keyWidth(MapStyle style) {
+        return KEY_WIDTH * PIXELS_PER_POINT * keyScale(style);
+    }
+
+    /** A key grows less than a map, so that it does not take the room of the map. */
+    private static double keyScale(MapStyle style) {
+        return Math.min(LARGEST_KEY, style.fontScale());
     }
 
     /** An image of a page, cut below the last row on which something is drawn. */

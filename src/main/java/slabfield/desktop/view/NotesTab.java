@@ -24,7 +24,9 @@ final class NotesTab extends ScrollPane {
     static NotesTab doubts(Workbench bench) {
         NotesTab tab = new NotesTab("Doubts about the prediction");
         Runnable update = () -> tab.body.getChildren().setAll(doubts(bench, bench.solving().picture().get().solved().orElse(null)));
-        bench.solving().picture().addListener((o, was, is) -> update.run());
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (was.result() != is.result()) update.run();
+        });
         bench.units().shown().addListener((o, was, is) -> update.run());
         update.run();
         return tab;

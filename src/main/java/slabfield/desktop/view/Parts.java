@@ -15,6 +15,9 @@ import javafx.scene.layout.HBox;
 
 /** Small pieces of which the window is made. */
 final class Parts {
+    private static final double LARGE = 1.35;
+    private static final double SQUEEZE = 1.05;
+
     private Parts() {}
 
     /** A label with style classes. */
@@ -72,10 +75,25 @@ final class Parts {
         return column;
     }
 
+    /** Puts columns into a table, wider where the type is larger. */
+    static <S> void fill(TableView<S> table, List<TableColumn<S, ?>> columns, boolean large) {
+        for (TableColumn<S, ?> column : columns) column.setPrefWidth(column.getPrefWidth() * (large ? LARGE : 1));
+        table.getColumns().setAll(columns);
+        fit(table);
+    }
+
+    /** Columns fill the width where they have room in it; else they keep their own and the table scrolls. */
+    private static void fit(TableView<?> table) {
+        double wanted = table.getColumns().stream().mapToDouble(TableColumn::getPrefWidth).sum();
+        boolean room = wanted <= SQUEEZE * table.getWidth() || table.getWidth() < 1;
+        table.setColumnResizePolicy(room ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN : TableView.UNCONSTRAINED_RESIZE_POLICY);
+    }
+
     /** A table that fills its width. */
     static <S> TableView<S> table(String what, String whenEmpty) {
         TableView<S> table = new TableView<>();
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        table.widthProperty().addListener((o, was, is) -> fit(table));
         table.setPlaceholder(paragraph(whenEmpty, "soft"));
         table.setAccessibleText(what);
         return table;

@@ -3,12 +3,10 @@ package slabfield.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.Property;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Separator;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.FlowPane;
 import slabfield.desktop.viewmodel.MapLook;
 import slabfield.desktop.viewmodel.Units;
 import slabfield.desktop.viewmodel.Workbench;
@@ -16,16 +14,14 @@ import slabfield.figure.VacuumScale.Sense;
 import slabfield.quantity.Unit;
 
 /** What is used most: undo, units, colours. */
-final class ToolRow extends HBox {
+final class ToolRow extends FlowPane {
     ToolRow(Workbench bench, FileActions files, Property<Boolean> keyShown) {
         getStyleClass().add("tools");
-        setAlignment(Pos.CENTER_LEFT);
+        setRowValignment(javafx.geometry.VPos.CENTER);
         Units units = bench.units();
         MapLook look = bench.look();
         Button open = new Button("Open\u2026");
         open.setOnAction(e -> files.open());
-        Region gap = new Region();
-        HBox.setHgrow(gap, javafx.scene.layout.Priority.ALWAYS);
         getChildren().addAll(
                 open, step("\u21b6 Undo", "Undo", bench.document().undoLabel(), bench.document()::undo),
                 step("\u21b7 Redo", "Redo", bench.document().redoLabel(), bench.document()::redo), bar(),
@@ -33,7 +29,7 @@ final class ToolRow extends HBox {
                 Parts.choice("Flow", Units.FLOWS, Unit::symbol, units.flow()),
                 Parts.choice("Length", Units.LENGTHS, Unit::symbol, units.length()), bar(),
                 Parts.choice("Colours", List.of(Sense.values()), ToolRow::words, look.sense()), lock(bench),
-                toggle("Key", "Shows what colours and signs mean", keyShown), gap,
+                toggle("Key", "Shows what colours and signs mean", keyShown),
                 toggle("Large type", "Everything larger, to be seen from the back of a room", look.presentation()));
     }
 

@@ -47,7 +47,7 @@ public record Caution(String title, String text, String because) {
                                 + " backdrafting with all exhaust fans on, before start-up and after. If draft reverses: switch the"
                                 + " fan off, ventilate, call a qualified person. A working CO alarm belongs on each floor. This"
                                 + " program cannot judge combustion safety.",
-                        fan ? "a fan draws" : ""),
+                        fan ? "a fan draws" : s.suctionPoints().isEmpty() ? "" : "suction draws air out of the house"),
                 new Caution(
                         "Water and drainage",
                         "Keep the drainage working. Where a sump or drain is sealed or tile is used for suction, see that water still"

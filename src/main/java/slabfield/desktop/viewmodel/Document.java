@@ -19,14 +19,21 @@ public final class Document {
     private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper();
     private final ReadOnlyIntegerWrapper opened = new ReadOnlyIntegerWrapper();
     private History history;
+    private Scenario asOpened;
 
     public Document(Scenario first) {
         scenario = new ReadOnlyObjectWrapper<>(first);
         history = new History(first);
+        asOpened = first;
     }
 
     public ReadOnlyObjectProperty<Scenario> scenario() {
         return scenario.getReadOnlyProperty();
+    }
+
+    /** True where the house differs from what was opened. */
+    public boolean isChanged() {
+        return !scenario.get().equals(asOpened);
     }
 
     /** Where it was read from or saved to; empty for an example. */
@@ -57,6 +64,7 @@ public final class Document {
     /** Puts another scenario in place of this one, with a history of its own. */
     public void open(Scenario other, Optional<Path> from) {
         history = new History(other);
+        asOpened = other;
         file.set(from);
         opened.set(opened.get() + 1);
         publish();

@@ -23,6 +23,8 @@ import slabfield.readings.Comparison;
  * a solve of its own.
  */
 public final class Readings {
+    private static final String CHANGED = "You changed the house; the readings were taken before.";
+
     private final Document document;
     private final Solving solving;
     private final Solving.Solver solver;
@@ -138,7 +140,7 @@ public final class Readings {
         }
         rows.setAll(now);
         comparison.set(made);
-        note.set(words);
+        note.set(made.isPresent() && document.isChanged() ? (CHANGED + " " + words).strip() : words);
     }
 
     private static HoleRow compared(TestHole hole, Comparison.HoleComparison c) {

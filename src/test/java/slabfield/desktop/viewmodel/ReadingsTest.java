@@ -51,6 +51,16 @@ class ReadingsTest {
     }
 
     @Test
+    void readingsOlderThanAChangeOfTheHouseAreMarked() {
+        bench.solving().start();
+        assertThat(bench.readings().note().get()).isEmpty();
+        bench.seal("sump", SealState.SEALED);
+        assertThat(bench.readings().note().get()).contains("taken before");
+        bench.document().undo();
+        assertThat(bench.readings().note().get()).isEmpty();
+    }
+
+    @Test
     void withoutAStageThePredictionStandsAlone() {
         bench.solving().start();
         bench.readings().stage().set(Optional.empty());
