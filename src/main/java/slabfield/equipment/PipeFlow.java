@@ -26,7 +26,7 @@ public record PipeFlow(double flow, double least, double most) {
     public static final double STRAIGHT_BEHIND = 1.5;
 
     /** A pressure of this many steps of the display can be read: half a step in five is 10 %, so 5 % of the flow. */
-    private static final double READABLE_STEPS = 5;
+    public static final double READABLE_STEPS = 5;
 
     private static final double LAMINAR_UP_TO = 2300;
     private static final int ROUNDS = 60;

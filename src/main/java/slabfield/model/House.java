@@ -37,11 +37,8 @@ public record House(
             USUAL_TEMPERATURE, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), List.of(),
             Optional.empty(), Climate.UNKNOWN, List.of(), Optional.empty(), Optional.empty());
 
-    private static final double COLDEST = 213.15;
-    private static final double WARMEST = 333.15;
-
     public House {
-        temperature("indoorTemperature", indoorTemperature);
+        Check.temperature("indoorTemperature", indoorTemperature);
         Check.present("neutralLevel", neutralLevel).ifPresent(h -> Check.notNegative("neutralLevel", h));
         Check.present("blowerDoor", blowerDoor);
         Check.present("naturalFlow", naturalFlow).ifPresent(q -> Check.notNegative("naturalFlow", q));
@@ -51,11 +48,6 @@ public record House(
         limits = Check.list("limits", limits);
         Check.present("heating", heating);
         Check.present("tariff", tariff);
-    }
-
-    private static void temperature(String part, double value) {
-        Check.finite(part, value);
-        if (value < COLDEST || value > WARMEST) throw new ImpossibleValue(part, "must lie between -60 C and 60 C");
     }
 
     /**
@@ -103,7 +95,7 @@ public record House(
         public static final double USUAL_COEFFICIENT = 0.208;
 
         public DesignDay {
-            temperature("outdoorTemperature", outdoorTemperature);
+            Check.temperature("outdoorTemperature", outdoorTemperature);
             Check.notNegative("windSpeed", windSpeed);
             Check.notNegative("windCoefficient", windCoefficient);
         }
@@ -117,7 +109,7 @@ public record House(
      */
     public record Bin(double outdoorTemperature, double duration) {
         public Bin {
-            temperature("bins", outdoorTemperature);
+            Check.temperature("bins", outdoorTemperature);
             Check.positive("bins", duration);
         }
     }
@@ -138,7 +130,7 @@ public record House(
         public Climate {
             bins = Check.list("bins", bins);
             Check.present("degreeDays", degreeDays).ifPresent(d -> Check.notNegative("degreeDays", d));
-            temperature("balance", balance);
+            Check.temperature("balance", balance);
             if (bins.stream().mapToDouble(Bin::duration).sum() > LONGEST_YEAR)
                 throw new ImpossibleValue("bins", "must not add up to more than a year of 366 days");
         }

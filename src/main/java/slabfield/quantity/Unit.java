@@ -76,7 +76,7 @@ public enum Unit {
     JOULE(Dimension.ENERGY, "J", "1"),
     MEGAJOULE(Dimension.ENERGY, "MJ", "1e6"),
     KILOWATT_HOUR(Dimension.ENERGY, "kWh", "3.6e6"),
-    BRITISH_THERMAL_UNIT(Dimension.ENERGY, "Btu", "1055.05585262"),
+    BRITISH_THERMAL_UNIT(Dimension.ENERGY, "BTU", "1055.05585262"),
     THERM(Dimension.ENERGY, "therm", "105505585.262"),
     KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m3", "1"),
     POUND_PER_CUBIC_FOOT(Dimension.DENSITY, "lb/ft3", "0.45359237", "0.028316846592"),
