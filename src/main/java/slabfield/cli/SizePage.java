@@ -97,7 +97,7 @@ final class SizePage {
         Table table = new Table(
                 Table.words("run"), Table.number("inside"), Table.number("flow, " + shown.flowUnit().symbol()),
                 Table.number("speed, " + shown.speedUnit().symbol()), Table.number("friction"), Table.number("fittings"),
-                Table.number("total +/- 30 % of fittings"), Table.number("fall for water"));
+                Table.number("total"), Table.number("fall"));
         List<String> advice = new ArrayList<>();
         drawn.runs().forEach((run, stretches) -> {
             for (PipeLosses l : stretches) {
@@ -109,7 +109,7 @@ final class SizePage {
             }
         });
         page.table(table).list(advice);
-        page.text("Fall for water: how much what is not vertical must fall towards the pit, at 1/8 in to the foot.");
+        page.text("Total: fittings differ by some 30 % between handbooks. Fall: how much what is not vertical must fall towards the pit, at 1/8 in to the foot.");
     }
 
     private void worstDay(Page page) {
