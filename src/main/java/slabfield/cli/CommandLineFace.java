@@ -48,12 +48,16 @@ import slabfield.wording.Nearest;
             "3:no display for the window",
             "4:a solve did not converge",
             "5:a file cannot be written, or is there already",
+            "6:an open gate or a failed draft test blocks what was asked",
             "70:a fault of the program"
         },
         subcommands = {
             SolveVerb.class,
             CompareVerb.class,
             SuggestVerb.class,
+            SizeVerb.class,
+            FlowVerb.class,
+            ChecklistVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             CompletionVerb.class

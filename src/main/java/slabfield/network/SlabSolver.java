@@ -100,7 +100,7 @@ public final class SlabSolver {
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
-    static AirState airOf(Scenario scenario) {
+    public static AirState airOf(Scenario scenario) {
         OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
         return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
     }
@@ -241,7 +241,7 @@ public final class SlabSolver {
             int node = on.built.suctionNode()[k];
             double flow;
             if (node < 0) flow = 0;
-            else if (s.source() instanceof Source.Fan) flow = -accounts[on.built.suctionAccount()[k]];
+            else if (s.source() instanceof Source.Fan || s.source() instanceof Source.Branch) flow = -accounts[on.built.suctionAccount()[k]];
             else if (s.source() instanceof Source.Flow f) flow = f.flow();
             else flow = on.network.givenTo(node, on.at, on.rest);
             out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));
