@@ -113,7 +113,7 @@ class ArchitectureTest {
         "javax.imageio..        | slabfield.figure..",
         "javax.swing..          |",
         "picocli..              | slabfield.cli..",
-        "com.fasterxml..        | slabfield.io..",
+        "com.fasterxml..        | slabfield.io.. slabfield.validation..",
         "org.ejml..             | slabfield.solve..",
         "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.."
     })

@@ -47,6 +47,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "3:no display for the window",
             "4:a solve did not converge",
             "5:a file cannot be written, or is there already",
+            "6:a validation case is not green",
             "70:a fault of the program"
         },
         subcommands = {
@@ -55,6 +56,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SuggestVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
+            ValidateCommand.class,
             CompletionVerb.class
         })
 public final class CommandLineFace implements Callable<Integer> {
@@ -181,11 +183,14 @@ public final class CommandLineFace implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = CommandLineFace.class.getPackage().getImplementationVersion();
             return new String[] {
-                "Slabfield " + (version == null ? "(unpackaged build)" : version),
-                "Java " + Runtime.version() + ", " + System.getProperty("os.name")
+                "Slabfield " + number(), "Java " + Runtime.version() + ", " + System.getProperty("os.name")
             };
+        }
+
+        static String number() {
+            String version = CommandLineFace.class.getPackage().getImplementationVersion();
+            return version == null ? "(unpackaged build)" : version;
         }
     }
 }

@@ -11,6 +11,8 @@ public enum Exit {
     NOT_CONVERGED(4),
     /** A file cannot be written, or is there already. */
     CANNOT_WRITE(5),
+    /** A validation case is not green. */
+    CASE_FAILED(6),
     /** A fault of the program. */
     OUR_FAULT(70);
 
