@@ -10,9 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Changes to a tree: each has a place {@code at}, a JSON pointer in which * stands for every entry, and one of {@code set}
- * (another value), {@code times} (a factor on a number, or on the number of a quantity such as "2e-8 m2") and
- * {@code remove}.
+ * Changes to a tree: each has a place {@code at}, a JSON pointer in which * stands for every entry that has the rest of it,
+ * and one of {@code set} (another value), {@code times} (a factor on a number, or on the number of a quantity such as
+ * "2e-8 m2") and {@code remove}.
  */
 final class Edits {
     private static final Pattern AMOUNT = Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)(.*)");
@@ -26,20 +26,24 @@ final class Edits {
         for (JsonNode edit : edits) {
             String at = edit.path("at").asText();
             List<String> keys = List.of(at.substring(Math.min(1, at.length())).split("/"));
-            if (change(changed, keys, edit) == 0) throw new CaseProblem("nothing stands at " + at + " to be changed");
+            if (change(changed, keys, edit, !keys.contains("*")) == 0) throw new CaseProblem("nothing stands at " + at + " to be changed");
         }
         return changed;
     }
 
-    /** Number of places that were changed. */
-    private static int change(JsonNode node, List<String> keys, JsonNode edit) throws CaseProblem {
+    /**
+     * Number of places that were changed.
+     *
+     * @param mayAdd whether a key that is not there may be set
+     */
+    private static int change(JsonNode node, List<String> keys, JsonNode edit, boolean mayAdd) throws CaseProblem {
         String key = keys.get(0);
         int changed = 0;
         for (String each : "*".equals(key) ? keysOf(node) : List.of(key)) {
             if (keys.size() > 1) {
                 JsonNode child = child(node, each);
-                if (child != null) changed += change(child, keys.subList(1, keys.size()), edit);
-            } else if (child(node, each) != null || edit.has("set")) {
+                if (child != null) changed += change(child, keys.subList(1, keys.size()), edit, mayAdd);
+            } else if (child(node, each) != null || mayAdd && edit.has("set")) {
                 put(node, each, edit);
                 changed++;
             }
