@@ -16,6 +16,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import slabfield.wording.Nearest;
 
 /** The command line: what is said before a verb, and how a run ends. */
 @Command(
@@ -126,10 +127,18 @@ public final class CommandLineFace implements Callable<Integer> {
     private static int wrongUse(ParameterException e, String[] args) {
         CommandLine verb = e.getCommandLine();
         PrintWriter err = verb.getErr();
-        err.println(verb.getColorScheme().errorText(printable(e.getMessage())));
-        UnmatchedArgumentException.printSuggestions(e, err);
+        boolean noVerb = e instanceof UnmatchedArgumentException && verb.getParent() == null;
+        String message = noVerb ? noSuchVerb(verb, (UnmatchedArgumentException) e) : e.getMessage();
+        err.println(verb.getColorScheme().errorText(printable(message)));
+        if (!noVerb) UnmatchedArgumentException.printSuggestions(e, err);
         err.println("Try \"" + verb.getCommandSpec().qualifiedName() + " --help\".");
         return Exit.WRONG_INPUT.code();
+    }
+
+    private static String noSuchVerb(CommandLine root, UnmatchedArgumentException e) {
+        String word = e.getUnmatched().get(0);
+        if (word.startsWith("-")) return "There is no option \"" + word + "\" before a verb.";
+        return "There is no verb \"" + word + "\"; " + Nearest.hint(word, root.getSubcommands().keySet());
     }
 
     private int stopped(Exception e, CommandLine verb, ParseResult parsed) {

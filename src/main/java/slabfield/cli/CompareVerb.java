@@ -42,7 +42,7 @@ final class CompareVerb implements Callable<Integer> {
     @Option(names = "--json", paramLabel = "OUT", description = "Write the comparison as JSON; \"-\": to standard output.")
     private Optional<Path> json = Optional.empty();
 
-    @Option(names = "--force", description = "Replace a file that is there already.")
+    @Option(names = "--force", description = "Replace a file even if this program did not write it.")
     private boolean force;
 
     @Override

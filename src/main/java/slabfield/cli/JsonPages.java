@@ -9,6 +9,7 @@ import slabfield.advice.Measure;
 import slabfield.advice.Suggestion;
 import slabfield.field.Result;
 import slabfield.io.JsonText;
+import slabfield.io.OwnFile;
 import slabfield.model.Scenario;
 import slabfield.readings.Comparison;
 
@@ -20,7 +21,10 @@ final class JsonPages {
     private JsonPages() {}
 
     static String comparisons(Scenario scenario, List<CompareVerb.Compared> stages) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode().put("scenario", scenario.name());
+        ObjectNode root = JsonNodeFactory.instance
+                .objectNode()
+                .put(OwnFile.KEY, OwnFile.NAME)
+                .put("scenario", scenario.name());
         ArrayNode list = root.putArray("stages");
         for (CompareVerb.Compared one : stages) {
             ObjectNode node = list.addObject()
@@ -60,7 +64,10 @@ final class JsonPages {
     }
 
     static String suggestions(Scenario scenario, List<Suggestion> suggestions) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode().put("scenario", scenario.name());
+        ObjectNode root = JsonNodeFactory.instance
+                .objectNode()
+                .put(OwnFile.KEY, OwnFile.NAME)
+                .put("scenario", scenario.name());
         ArrayNode list = root.putArray("suggestions");
         for (Suggestion s : suggestions) {
             ObjectNode node = list.addObject().put("measure", s.measure().words());

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabfield.io.OwnFile;
 import slabfield.io.SafeFile;
 
 /** Files that the user asked for, by option; refused before anything is solved where writing one would lose another. */
@@ -30,7 +31,7 @@ final class Outputs {
      * Looks at each file before the work starts.
      *
      * @param source file that is read, which is never written to
-     * @param force whether a file that is there may be replaced
+     * @param force whether a file that this program did not write may be replaced
      */
     void check(Path source, boolean force) throws Refusal {
         List<String> reasons = new ArrayList<>();
@@ -51,7 +52,9 @@ final class Outputs {
         if (!Files.exists(file)) return Optional.empty();
         if (!Files.isRegularFile(file)) return Optional.of("this is no ordinary file; give a file name.");
         if (same(file, source)) return Optional.of("this is the scenario itself; give another name.");
-        return force ? Optional.empty() : Optional.of("there is such a file already; give another name, or --force.");
+        return force || OwnFile.is(file)
+                ? Optional.empty()
+                : Optional.of("there is a file that this program did not write; give another name, or --force.");
     }
 
     private static boolean same(Path file, Path source) {

@@ -76,7 +76,7 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--vacuum-only", description = "Colour vacuum alone, not pressures above the room's.")
     private boolean vacuumOnly;
 
-    @Option(names = "--force", description = "Replace files that are there already.")
+    @Option(names = "--force", description = "Replace files even if this program did not write them.")
     private boolean force;
 
     @Option(names = "--quiet", description = "Print no table.")

@@ -44,20 +44,20 @@ final class SuggestPage {
 
     private void measures(Page page) {
         Table table = new Table(
-                Table.number("#"), Table.words("measure"), Table.number("weakest"), Table.number("gain"),
+                Table.number("#"), Table.words("measure"), Table.number("weakest vacuum"), Table.number("gain"),
                 Table.number("area ok"), Table.number("exhaust"), Table.number("room air saved"));
         int rank = 0;
         for (Suggestion s : best)
             table.row(
-                    String.valueOf(++rank), words(s), shown.pressure(s.after().weakest()), shown.pressure(s.gain()),
+                    String.valueOf(++rank), words(s),
+                    shown.pressure(s.before().weakest()) + " -> " + shown.pressure(s.after().weakest()), shown.pressure(s.gain()),
                     Shown.percent(s.after().meeting()), shown.flow(s.flowsAfter().exhaust()), shown.flow(s.roomAirSaved()));
         String pressure = shown.pressureUnit().symbol();
         page.part("Best " + best.size() + " of " + tried + " measures, each by itself; vacuum in " + pressure + ", flow in "
                         + shown.flowUnit().symbol())
                 .table(table);
-        page.text("\"weakest\" is the vacuum at the weakest place after the measure, from "
-                + shown.pressureText(base.coverage().weakest())
-                + " before; positive = soil under vacuum relative to the room. \"area ok\" meets the target.");
+        page.text("Weakest vacuum = at the weakest place, before -> after; positive = soil under vacuum relative to the room."
+                + " Area ok = meets the target.");
         page.text("Sealed is taken to close " + Shown.percent(SealState.SEALED.assumedFraction()) + " of an opening, an"
                 + " assumption. A new point draws as \"" + first().orElse("the first") + "\" does.");
     }

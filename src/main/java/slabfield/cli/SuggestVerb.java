@@ -43,7 +43,7 @@ final class SuggestVerb implements Callable<Integer> {
     @Option(names = "--json", paramLabel = "OUT", description = "Write them as JSON; \"-\": to standard output.")
     private Optional<Path> json = Optional.empty();
 
-    @Option(names = "--force", description = "Replace a file that is there already.")
+    @Option(names = "--force", description = "Replace a file even if this program did not write it.")
     private boolean force;
 
     @Option(names = "--progress", description = "Show how far it is, also where no terminal seems to watch.")

@@ -66,6 +66,16 @@ public final class Figures {
         return bytes.toByteArray();
     }
 
+    /** The text chunk that names this program. */
+    private static IIOMetadataNode maker() {
+        IIOMetadataNode entry = new IIOMetadataNode("tEXtEntry");
+        entry.setAttribute("keyword", "Software");
+        entry.setAttribute("value", "Slabfield");
+        IIOMetadataNode text = new IIOMetadataNode("tEXt");
+        text.appendChild(entry);
+        return text;
+    }
+
     private static IIOMetadataNode resolution(int dpi) {
         String perMetre = Long.toString(Math.round(dpi / METRES_PER_INCH));
         IIOMetadataNode size = new IIOMetadataNode("pHYs");
@@ -74,6 +84,7 @@ public final class Figures {
         size.setAttribute("unitSpecifier", "meter");
         IIOMetadataNode root = new IIOMetadataNode(PNG);
         root.appendChild(size);
+        root.appendChild(maker());
         return root;
     }
 }

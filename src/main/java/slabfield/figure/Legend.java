@@ -61,9 +61,11 @@ final class Legend {
                 "target: vacuum of at least " + target + " (" + scenario.target().choice() + "), met under "
                         + percent(coverage.meeting()) + " of the area");
         if (style.hatch())
-            entry(hatched(Ink.SHORTFALL, 4.5, Math.PI / 4), "below target: " + percent(1 - coverage.meeting()) + " of the area");
+            entry(
+                    hatched(Ink.SHORTFALL, 4.5, Math.PI / 4),
+                    "below target: " + percent(1 - coverage.meeting()) + " of the area");
         if (!solved.unreached().isEmpty())
-            entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: nothing reaches this part of the layer");
+            entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: this part of the layer is cut off");
         if (!Double.isNaN(coverage.weakest()))
             entry((x, y, half) -> new Symbols(canvas, ink).weakest(x, y), "weakest place, to within a cell of "
                     + length(coverage.cell()));

@@ -88,7 +88,7 @@ final class Sheet {
         int leftOut = new Plan(canvas, result, style, view, room).draw();
         scaleBar();
         legend.draw(key.left(), key.top());
-        String foot = leftOut == 0 ? LIMITS : LIMITS + " " + leftOut + " labels found no room.";
+        String foot = leftOut == 0 ? LIMITS : LIMITS + " Labels without room: " + leftOut + ".";
         var fine = ink.fine(Ink.SOFT);
         String line = Words.cut(canvas, foot, page.width(), fine);
         canvas.text(line, page.left(), page.bottom(), Canvas.Anchor.START, 0, fine);

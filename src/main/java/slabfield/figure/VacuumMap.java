@@ -32,9 +32,13 @@ public final class VacuumMap {
         return Sheet.height(measure, width, result, style);
     }
 
-    /** The plan alone, in a box of the canvas, at a view of the caller's: field, house, symbols and labels. */
-    public static void drawPlan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
-        new Plan(canvas, result, style, view, box).draw();
+    /**
+     * The plan alone, in a box of the canvas, at a view of the caller's: field, house, symbols and labels.
+     *
+     * @return how many labels of suction points, holes and the target found no room
+     */
+    public static int drawPlan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
+        return new Plan(canvas, result, style, view, box).draw();
     }
 
     /** The legend alone: colour bar, target, signs, facts of the run; in as many columns as a box is

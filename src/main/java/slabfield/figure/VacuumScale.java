@@ -10,7 +10,8 @@ import slabfield.field.PressureField;
  * lightness in equal steps.
  *
  * <p>SIGNED: white-grey at 0 Pa, blue for vacuum, orange for soil that pushes into the room; a pascal is the same step
- * of colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its own.
+ * of colour on either side. VACUUM_ONLY: the stronger the darker; a pressure above the room's has one colour of its
+ * own.
  */
 public final class VacuumScale {
     /** Which pressures have colours. */

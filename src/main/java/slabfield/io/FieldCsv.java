@@ -8,12 +8,14 @@ import slabfield.field.PressureField;
 public final class FieldCsv {
     private static final String END = "\r\n";
 
+    static final String HEADER = "x_m,y_m,pressure_Pa,kind";
+
     private FieldCsv() {}
 
     /** The table; the pressure is empty where a cell has none. Cells under no slab are listed too. */
     public static String text(PressureField field) {
         Grid grid = field.grid();
-        StringBuilder text = new StringBuilder("x_m,y_m,pressure_Pa,kind").append(END);
+        StringBuilder text = new StringBuilder(HEADER).append(END);
         for (int row = 0; row < grid.rows(); row++)
             for (int column = 0; column < grid.columns(); column++) {
                 int cell = grid.index(column, row);

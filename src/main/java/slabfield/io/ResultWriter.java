@@ -21,6 +21,7 @@ public final class ResultWriter {
     /** The text of a result file. A result without a field has an outcome and a reason, and nothing of the field. */
     public static String json(Result result) {
         ObjectNode root = NODES.objectNode();
+        root.put(OwnFile.KEY, OwnFile.NAME);
         root.put("scenario", result.scenario().name());
         Convergence c = result.convergence();
         ObjectNode outcome = root.putObject("outcome");
@@ -69,9 +70,12 @@ public final class ResultWriter {
         number(node, "measured_Pa", measured(scenario, hole.id()).orElse(Double.NaN));
     }
 
-    /** Fan-on reading in the latest stage in which the house stood as drawn; the last one where a hole was read twice [Pa]. */
+    /**
+     * Fan-on reading at a hole in the latest stage with readings in which the house stood as drawn; the last one where the
+     * hole was read twice [Pa].
+     */
     public static OptionalDouble measured(Scenario scenario, String hole) {
-        List<Stage> drawn = scenario.stages().stream().filter(Stage::asDrawn).toList();
+        List<Stage> drawn = scenario.stages().stream().filter(s -> s.asDrawn() && !s.holes().isEmpty()).toList();
         if (drawn.isEmpty()) return OptionalDouble.empty();
         return drawn.get(drawn.size() - 1).holes().stream()
                 .filter(r -> r.hole().equals(hole) && r.fanOn().isPresent())

@@ -15,7 +15,6 @@ import slabfield.law.Orifice;
 import slabfield.law.PowerLaw;
 import slabfield.law.QuadraticResistance;
 import slabfield.law.TileFriction;
-import slabfield.model.BlockWall;
 import slabfield.model.DrainTile;
 import slabfield.model.Gap;
 import slabfield.model.Opening;
@@ -31,12 +30,9 @@ import slabfield.network.Network.Kind;
 /**
  * Ties what is drawn to the layer's cells: openings, drain tile, block walls, suction points.
  *
- * <p>A line is cut at the grid's lines; each piece draws from the cell middles around it with the weights of bilinear
- * interpolation, through the layer's resistance between the line and those middles: t (1-t) of a cell where both sides
- * feed it, t being its place between two middles, and the whole distance where only one side does, as at the slab's edge.
+ * <p>A line is cut at the grid's lines; {@link LineFeeds} says where each piece draws from.
  */
 final class Devices {
-    private static final double SAME_PLACE = 0.01;
     private static final double TILES_MEET = 0.05;
     private static final double IDLE = 1e-6;
 
@@ -49,36 +45,13 @@ final class Devices {
     private final int room;
     private final int outdoors;
     private final int[] discNode;
-    private final Map<String, TileNodes> tiles = new HashMap<>();
+    private final LineFeeds feeds;
+    private final Map<String, TileStations> tiles = new HashMap<>();
     private final List<TileLink> tileLinks = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
     private final int[] suctionNode;
     private final int[] suctionAccount;
-
-    /** Stations of a tile, one to each of its pieces. */
-    private static final class TileNodes {
-        private final List<Point> places = new ArrayList<>();
-        private final List<Integer> nodes = new ArrayList<>();
-
-        void add(Pieces.Piece piece, int node) {
-            places.add(new Point(piece.x(), piece.y()));
-            nodes.add(node);
-        }
-
-        /** Node of the station nearest to a place, or -1 where the tile has none. */
-        int nearest(Point at) {
-            int best = -1;
-            double distance = Double.MAX_VALUE;
-            for (int k = 0; k < places.size(); k++) {
-                double d = places.get(k).distanceTo(at);
-                if (d < distance) {
-                    distance = d;
-                    best = nodes.get(k);
-                }
-            }
-            return best;
-        }
-    }
+    private final int[] suctionEnd;
 
     private Devices(Scenario scenario, LayerGrid layer, AirState air, boolean fanOn) {
         this.scenario = scenario;
@@ -90,8 +63,10 @@ final class Devices {
         room = net.addFixed(0);
         outdoors = net.addFixed(scenario.outdoorPressure());
         discNode = new int[layer.discs.size()];
+        feeds = new LineFeeds(layer, discNode);
         suctionNode = new int[scenario.suctionPoints().size()];
         suctionAccount = new int[suctionNode.length];
+        suctionEnd = new int[suctionNode.length];
     }
 
     /**
@@ -99,6 +74,7 @@ final class Devices {
      *
      * @param suctionNode node of each suction point
      * @param suctionAccount account of each suction point that draws through a link, 0 for the others
+     * @param suctionEnd fixed node of the discharge of each suction point that has a fan, 0 for the others
      * @param discNode node of each of the layer's discs
      * @param tileLinks stretches of all tiles
      * @param doubts what could not be tied as drawn
@@ -107,6 +83,7 @@ final class Devices {
             Network network,
             int[] suctionNode,
             int[] suctionAccount,
+            int[] suctionEnd,
             int[] discNode,
             List<TileLink> tileLinks,
             List<String> doubts) {}
@@ -137,9 +114,9 @@ final class Devices {
         d.tieDiscs();
         d.layTiles();
         d.openOpenings();
-        d.buildWalls();
+        new WallCores(d.net, d.room, d.outdoors, d.feeds, d.tiles, layer.grid, air).build(scenario.blockWalls());
         d.connectSuction();
-        return new Built(d.net, d.suctionNode, d.suctionAccount, d.discNode, d.tileLinks, d.doubts);
+        return new Built(d.net, d.suctionNode, d.suctionAccount, d.suctionEnd, d.discNode, d.tileLinks, d.doubts);
     }
 
     private void tieDiscs() {
@@ -151,11 +128,12 @@ final class Devices {
             for (DiscTie.Link l : disc.tie().links) {
                 int cell = layer.cellAt(l.column(), l.row());
                 if (cell < 0 || layer.kind[cell] != CellKind.LAYER) continue;
-                double open = disc.tie().resolved ? layer.openness(l) : separated(disc.at(), cell) ? 0 : 1;
+                double open = disc.tie().resolved ? layer.openness(l) : feeds.separated(disc.at(), cell) ? 0 : 1;
                 if (open <= 0) continue;
                 double t = layer.transmissivity[cell], h = layer.thickness[cell];
                 double linear = 1 / (t * l.conductance() * open);
-                net.link(cell, node, resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open)), 0);
+                FlowLaw law = resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open));
+                net.link(cell, node, law, Network.WITHIN, cell, linear);
                 tied = true;
             }
             if (!tied) doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
@@ -166,74 +144,9 @@ final class Devices {
         return quadratic > 0 ? new QuadraticResistance(linear, quadratic) : new Conductance(1 / linear);
     }
 
-    private boolean separated(Point at, int cell) {
-        return layer.cut(at.x(), at.y(), grid.x(cell % grid.columns()), grid.y(cell / grid.columns()));
-    }
-
-    /** Where a piece of a line draws from: a node, its share of the piece and the resistance in between [Pa s/m3]. */
-    private record Feed(int node, double share, double resistance) {}
-
-    private List<Feed> feeds(Pieces.Piece piece) {
-        double fx = (piece.x() - grid.left()) / grid.width() - 0.5, fy = (piece.y() - grid.bottom()) / grid.height() - 0.5;
-        int i = (int) Math.floor(fx + 1e-9), j = (int) Math.floor(fy + 1e-9);
-        double tx = Math.max(0, fx - i), ty = Math.max(0, fy - j);
-        int[] cells = new int[4];
-        double[] weight = new double[4];
-        double sum = 0;
-        for (int k = 0; k < 4; k++) {
-            int a = k & 1, b = k >> 1;
-            cells[k] = layer.cellAt(i + a, j + b);
-            weight[k] = (a == 0 ? 1 - tx : tx) * (b == 0 ? 1 - ty : ty);
-            if (weight[k] < 1e-9 || !usable(cells[k], piece)) weight[k] = 0;
-            sum += weight[k];
-        }
-        if (sum <= 0) return nearestFeed(piece);
-        double both = piece.normalX() * piece.normalX() * tx * (1 - tx) * grid.width()
-                + piece.normalY() * piece.normalY() * ty * (1 - ty) * grid.height();
-        List<Feed> out = new ArrayList<>();
-        for (int k = 0; k < 4; k++) {
-            if (weight[k] == 0) continue;
-            double share = weight[k] / sum;
-            out.add(feed(piece, cells[k], share, sum > 1 - 1e-6 ? both : across(piece, cells[k])));
-        }
-        return out;
-    }
-
-    private Feed feed(Pieces.Piece piece, int cell, double share, double distance) {
-        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0);
-        return new Feed(cell, share, distance / (layer.transmissivity[cell] * share * piece.length()));
-    }
-
-    private double across(Pieces.Piece piece, int cell) {
-        double dx = grid.x(cell % grid.columns()) - piece.x(), dy = grid.y(cell / grid.columns()) - piece.y();
-        return Math.abs(dx * piece.normalX() + dy * piece.normalY());
-    }
-
-    private boolean usable(int cell, Pieces.Piece piece) {
-        return cell >= 0
-                && (layer.kind[cell] == CellKind.LAYER || layer.kind[cell] == CellKind.DISC)
-                && !separated(new Point(piece.x(), piece.y()), cell);
-    }
-
-    private List<Feed> nearestFeed(Pieces.Piece piece) {
-        int ci = grid.column(piece.x()), cj = grid.row(piece.y()), best = -1;
-        double distance = 1.6 * Math.max(grid.width(), grid.height());
-        for (int j = cj - 2; j <= cj + 2; j++)
-            for (int i = ci - 2; i <= ci + 2; i++) {
-                int cell = layer.cellAt(i, j);
-                if (!usable(cell, piece)) continue;
-                double d = Math.hypot(grid.x(i) - piece.x(), grid.y(j) - piece.y());
-                if (d < distance) {
-                    distance = d;
-                    best = cell;
-                }
-            }
-        return best < 0 ? List.of() : List.of(feed(piece, best, 1, distance));
-    }
-
     private void layTiles() {
         for (DrainTile tile : scenario.drainTiles()) {
-            TileNodes stations = new TileNodes();
+            TileStations stations = new TileStations();
             tiles.put(tile.id(), stations);
             List<Gap> gaps = new ArrayList<>(tile.breaks());
             gaps.addAll(tile.waterFilled());
@@ -242,7 +155,7 @@ final class Devices {
         joinTiles();
     }
 
-    private void layStretch(DrainTile tile, Path stretch, TileNodes stations) {
+    private void layStretch(DrainTile tile, Path stretch, TileStations stations) {
         int first = -1, last = -1;
         double firstAlong = 0, lastAlong = 0;
         for (Pieces.Piece piece : Pieces.cut(stretch.points(), grid)) {
@@ -255,10 +168,10 @@ final class Devices {
             }
             last = node;
             lastAlong = piece.along();
-            for (Feed f : feeds(piece)) {
+            for (LineFeeds.Feed f : feeds.of(piece)) {
                 double slots = tile.slotArea() * piece.length() * f.share();
                 Orifice law = Orifice.of(slots, Opening.Orifice.USUAL_COEFFICIENT, air.density());
-                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN);
+                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN, f.cell(), f.resistance());
             }
         }
         if (stretch.isClosed() && last != first)
@@ -304,12 +217,14 @@ final class Devices {
             double whole = lineLength(o);
             for (LineOnSlab line : lines(o))
                 for (Pieces.Piece piece : Pieces.cut(line.points, grid))
-                    for (Feed f : feeds(piece))
+                    for (LineFeeds.Feed f : feeds.of(piece))
                         net.link(
                                 f.node(),
                                 room,
                                 lineLaw(o, piece.length() * f.share() * left, whole, line.slab, f.resistance()),
-                                account);
+                                account,
+                                f.cell(),
+                                f.resistance());
         }
     }
 
@@ -369,65 +284,6 @@ final class Devices {
                 .orElseThrow();
     }
 
-    /** The two ends of a wall's row of core nodes. */
-    private record WallEnd(BlockWall wall, Point at, int node, double half) {}
-
-    private void buildWalls() {
-        List<WallEnd> ends = new ArrayList<>();
-        for (BlockWall w : scenario.blockWalls()) {
-            int tops = net.addAccount(w.id() + ": block tops", Kind.ROOM);
-            int inside = net.addAccount(w.id() + ": inside face", Kind.ROOM);
-            int outside = net.addAccount(w.id() + ": outside face", Kind.OUTDOORS);
-            List<Pieces.Piece> pieces = Pieces.cut(w.path().points(), grid);
-            int last = -1, first = -1;
-            double lastAlong = 0;
-            for (Pieces.Piece piece : pieces) {
-                int node = net.addNode(piece.x(), piece.y());
-                double length = piece.length();
-                if (last >= 0 && w.along() > 0)
-                    net.link(last, node, new Conductance(w.along() / (piece.along() - lastAlong)), 0);
-                if (first < 0) first = node;
-                last = node;
-                lastAlong = piece.along();
-                if (w.joint() > 0)
-                    for (Feed f : feeds(piece))
-                        net.link(
-                                f.node(),
-                                node,
-                                new Conductance(1 / (1 / (w.joint() * length * f.share()) + f.resistance())),
-                                0);
-                double topArea = w.topArea() * w.tops().remaining() * length;
-                if (topArea > 0)
-                    net.link(
-                            node,
-                            room,
-                            Orifice.of(topArea, Opening.Orifice.USUAL_COEFFICIENT, air.density()),
-                            tops);
-                if (w.faceToRoom() > 0)
-                    net.link(node, room, new Conductance(w.faceToRoom() * w.height() * length), inside);
-                if (w.faceToOutdoors() > 0)
-                    net.link(node, outdoors, new Conductance(w.faceToOutdoors() * w.height() * length), outside);
-                w.tile().ifPresent(t -> {
-                    int station = tiles.get(t.tile()).nearest(new Point(piece.x(), piece.y()));
-                    if (station >= 0) net.link(node, station, new Conductance(t.conductance() * length), 0);
-                });
-            }
-            if (first < 0) continue;
-            List<Point> points = w.path().points();
-            ends.add(new WallEnd(w, points.get(0), first, pieces.get(0).along()));
-            ends.add(new WallEnd(w, points.get(points.size() - 1), last, w.path().length() - lastAlong));
-        }
-        for (int a = 0; a < ends.size(); a++)
-            for (int b = a + 1; b < ends.size(); b++) join(ends.get(a), ends.get(b));
-    }
-
-    private void join(WallEnd a, WallEnd b) {
-        if (a.at.distanceTo(b.at) > SAME_PLACE || a.node == b.node) return;
-        if (!a.wall.joinsAtCorners() || !b.wall.joinsAtCorners()) return;
-        if (a.wall.along() <= 0 || b.wall.along() <= 0) return;
-        net.link(a.node, b.node, new Conductance(1 / (a.half / a.wall.along() + b.half / b.wall.along())), 0);
-    }
-
     private void connectSuction() {
         int disc = 0;
         for (int k = 0; k < suctionNode.length; k++) {
@@ -444,7 +300,8 @@ final class Devices {
             if (source instanceof Source.Fan fan) {
                 if (!fanOn && !s.openWhenOff()) continue;
                 suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
-                net.link(node, net.addFixed(fan.discharge()), fanLaw(fan), suctionAccount[k]);
+                suctionEnd[k] = net.addFixed(fan.discharge());
+                net.link(node, suctionEnd[k], fanLaw(fan), suctionAccount[k]);
             } else if (fanOn && source instanceof Source.Pressure p) net.hold(node, p.pressure());
             else if (fanOn && source instanceof Source.Flow f) net.draw(node, f.flow());
         }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import slabfield.field.PressureField;
 import slabfield.field.Result;
 import slabfield.model.Barrier;
+import slabfield.model.BlockWall;
 import slabfield.model.Scenario;
 
 /** What a reader of the answer must know: where it rests on an assumption or leaves the model's range. */
@@ -26,6 +27,15 @@ final class Doubts {
         inertialDoubt(scenario, field, inertial).ifPresent(out::add);
         for (Barrier b : scenario.barriers())
             if (!b.known()) out.add("Barrier \"" + b.id() + "\" is only suspected; it is solved as if it were there.");
+        for (BlockWall w : scenario.blockWalls())
+            if (w.tops().assumed() && w.tops().fraction() > 0)
+                out.add(String.format(
+                        Locale.ROOT,
+                        "The block tops of \"%s\" are taken as %.0f %% closed, which still leaves %.0f cm2 open per metre of"
+                                + " wall; where they are filled solid, give a sealedFraction nearer to 100 %%.",
+                        w.id(),
+                        100 * w.tops().fraction(),
+                        1e4 * w.topArea() * w.tops().remaining()));
         for (Result.Suction s : suctions)
             if (Math.abs(s.pressure()) > DEEP_SUCTION)
                 out.add(String.format(

@@ -165,6 +165,30 @@ final class LayerFlow {
     }
 
     /**
+     * Adds the derivative of the sum of weight times outflow with respect to the logarithm of each cell's permeability,
+     * at fixed pressures and inertial coefficients.
+     *
+     * @param weight of each cell, at least as long as p
+     */
+    void addPermeabilityGradient(double[] p, double[] rest, double[] weight, double[] to) {
+        if (inertial) {
+            new PermeabilityGradient(this).add(p, rest, weight, to);
+            return;
+        }
+        for (int c = 0; c < soil.length; c++) {
+            if (east[c] > 0) share(c, c + 1, east[c], eastShare[c], p, rest, weight, to);
+            if (north[c] > 0) share(c, c + columns, north[c], northShare[c], p, rest, weight, to);
+        }
+    }
+
+    private static void share(
+            int a, int b, double link, double near, double[] p, double[] rest, double[] weight, double[] to) {
+        double w = (weight[a] - weight[b]) * link * (p[a] - p[b] + (rest[a] - rest[b]));
+        to[a] += w * near;
+        to[b] += w * (1 - near);
+    }
+
+    /**
      * Speed of the air in a cell, averaged over its faces.
      *
      * @param p pressure of each cell

@@ -13,7 +13,6 @@ import slabfield.model.Path;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
-import slabfield.model.Zone;
 
 /**
  * A scenario's layer laid on a grid: which cells are layer, how much of each cell and each face is open, and the linear
@@ -76,7 +75,7 @@ final class LayerGrid {
             middleLines.add(middleLine(b));
         }
         classify(new Region(slabs), new Region(open), new Region(unbuilt));
-        Fills fills = new Fills(scenario, grid);
+        Fills fills = new Fills(scenario);
         fillCells(fills);
         link(new Region(open), fills);
         for (int c = 0; c < n; c++) flow.soil[c] = kind[c] == CellKind.LAYER ? scenario.soilLeakance() * openArea[c] : 0;
@@ -174,10 +173,10 @@ final class LayerGrid {
             double r2 = fills.resistance(
                     alongX ? px + step / 2 : px, alongX ? py : py + step / 2, alongX, step / 2, air.viscosity());
             sum += 1 / (r1 + r2);
-            near += r1 / (r1 + r2);
+            near += r1 / ((r1 + r2) * (r1 + r2));
         }
         (alongX ? flow.east : flow.north)[a] = face * sum / lines;
-        (alongX ? flow.eastShare : flow.northShare)[a] = near / lines;
+        (alongX ? flow.eastShare : flow.northShare)[a] = near / sum;
     }
 
     /** True where the straight line between two places crosses the middle line of an impermeable barrier. */
@@ -261,69 +260,5 @@ final class LayerGrid {
                 ? drag[c]
                 : Forchheimer.wardInertial(flow.mobility[c] * air.viscosity()) * air.density();
         return beta * flow.mobility[c] * speed;
-    }
-
-    /** Which fill lies where. */
-    private static final class Fills {
-        private final Fill base;
-        private final List<Fill> fills = new ArrayList<>();
-        private final List<Region> regions = new ArrayList<>();
-        private final List<double[][]> boxes = new ArrayList<>();
-
-        Fills(Scenario scenario, Grid grid) {
-            base = scenario.layer().fill();
-            for (Zone z : scenario.layer().zones()) add(Shapes.area(z.outline()), z.fill());
-            for (Barrier b : scenario.barriers())
-                if (b.permeability() > 0)
-                    add(Shapes.strip(b), Fill.of(base.thickness(), b.permeability(), 0));
-        }
-
-        private void add(Geometry g, Fill fill) {
-            if (g.isEmpty()) return;
-            fills.add(fill);
-            regions.add(new Region(g));
-            var e = g.getEnvelopeInternal();
-            boxes.add(new double[][] {{e.getMinX(), e.getMaxX()}, {e.getMinY(), e.getMaxY()}});
-        }
-
-        boolean uniform() {
-            return fills.isEmpty();
-        }
-
-        Fill at(double x, double y) {
-            for (int k = fills.size() - 1; k >= 0; k--) {
-                double[][] box = boxes.get(k);
-                if (x < box[0][0] || x > box[0][1] || y < box[1][0] || y > box[1][1]) continue;
-                if (regions.get(k).contains(x, y)) return fills.get(k);
-            }
-            return base;
-        }
-
-        /** Resistance per length of face of the stretch from a place on, along x or y [Pa s m/m3]. */
-        double resistance(double x, double y, boolean alongX, double length, double viscosity) {
-            if (fills.isEmpty()) return length * viscosity / (base.permeability() * base.thickness());
-            double from = alongX ? x : y, to = from + length, across = alongX ? y : x;
-            double[] cuts = {from, to};
-            for (int k = 0; k < fills.size(); k++) {
-                double[][] box = boxes.get(k);
-                int main = alongX ? 0 : 1;
-                if (across < box[1 - main][0] || across > box[1 - main][1]) continue;
-                if (to < box[main][0] || from > box[main][1]) continue;
-                double[] all = alongX ? regions.get(k).alongY(across) : regions.get(k).alongX(across);
-                for (double v : all)
-                    if (v > from && v < to) {
-                        cuts = java.util.Arrays.copyOf(cuts, cuts.length + 1);
-                        cuts[cuts.length - 1] = v;
-                    }
-            }
-            java.util.Arrays.sort(cuts);
-            double sum = 0;
-            for (int i = 1; i < cuts.length; i++) {
-                double middle = (cuts[i] + cuts[i - 1]) / 2;
-                Fill f = alongX ? at(middle, across) : at(across, middle);
-                sum += (cuts[i] - cuts[i - 1]) * viscosity / (f.permeability() * f.thickness());
-            }
-            return sum;
-        }
     }
 }

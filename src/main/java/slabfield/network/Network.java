@@ -6,10 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
-import slabfield.solve.KeptFactor;
-import slabfield.solve.NestedDissection;
 import slabfield.solve.NonlinearSystem;
-import slabfield.solve.SymmetricMatrix;
 
 /**
  * Nodes joined by links, each link with a flow law; the model is the mass balance at every node. The first nodes are the
@@ -29,6 +26,13 @@ final class Network implements NonlinearSystem {
 
     static final int WITHIN = 0;
     private static final double SEALED_SHARE = 1e-9;
+    /** Far from the answer a Newton step need not be exact; near it, it must, for the sake of weak vacuums. */
+    private static final double NEAR = 1e-5;
+
+    private static final double ROUGH_STEP = 1e-3;
+    private static final double CLOSE_STEP = 1e-10;
+    private static final double EXACT_STEP = 1e-12;
+    private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
     private final double outdoors;
@@ -45,6 +49,10 @@ final class Network implements NonlinearSystem {
     private int[] to = new int[256];
     private int[] account = new int[256];
     private FlowLaw[] law = new FlowLaw[256];
+    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part [Pa s/m3]. */
+    private int[] seriesCell = new int[256];
+
+    private double[] series = new double[256];
     private int links;
 
     /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
@@ -54,17 +62,12 @@ final class Network implements NonlinearSystem {
     private int[] unknown;
 
     private int[] nodeOf;
+    /** Number of unknowns that are cells; they come first, in the grid's order. */
+    private int cellUnknowns;
     private double[] all;
     private double[] allRest;
     private double[] out;
-    private SymmetricMatrix matrix;
-    private KeptFactor solver;
-    private int[] eastSlot;
-    private int[] northSlot;
-    private int[] risingSlot;
-    private int[] fallingSlot;
-    private int[] diagonalSlot;
-    private int[] linkSlot;
+    private NetworkMatrix matrix;
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
@@ -120,16 +123,30 @@ final class Network implements NonlinearSystem {
 
     /** Ties two nodes and returns the link's number. */
     int link(int a, int b, FlowLaw flowLaw, int accountNumber) {
+        return link(a, b, flowLaw, accountNumber, -1, 0);
+    }
+
+    /**
+     * Ties two nodes by a law part of whose resistance lies in the layer.
+     *
+     * @param cell whose fill the part goes through
+     * @param resistance the part, linear and in series with the rest, included in the law [Pa s/m3]
+     */
+    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance) {
         if (links == from.length) {
             from = Arrays.copyOf(from, 2 * links);
             to = Arrays.copyOf(to, 2 * links);
             account = Arrays.copyOf(account, 2 * links);
             law = Arrays.copyOf(law, 2 * links);
+            seriesCell = Arrays.copyOf(seriesCell, 2 * links);
+            series = Arrays.copyOf(series, 2 * links);
         }
         from[links] = a;
         to[links] = b;
         law[links] = flowLaw;
         account[links] = accountNumber;
+        seriesCell[links] = cell;
+        series[links] = resistance;
         return links++;
     }
 
@@ -183,16 +200,18 @@ final class Network implements NonlinearSystem {
                 }
             }
             parts++;
-            if (bounded)
-                for (int a : members) {
-                    nodeOf[count] = a;
-                    unknown[a] = count++;
-                }
+            if (bounded) for (int a : members) unknown[a] = NUMBERED_LATER;
             else if (cellsIn > 0 || sum > 0) {
                 islands.add(new Island(firstCell, cellsIn, area, sum));
                 for (int a : members) if (a < n) layer.kind[a] = CellKind.UNREACHED;
             }
         }
+        for (int a = 0; a < nodes; a++)
+            if (unknown[a] == NUMBERED_LATER) {
+                nodeOf[count] = a;
+                unknown[a] = count++;
+                if (a < n) cellUnknowns = count;
+            }
         nodeOf = Arrays.copyOf(nodeOf, count);
         all = new double[nodes];
         allRest = new double[nodes];
@@ -333,104 +352,119 @@ final class Network implements NonlinearSystem {
 
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
-        if (matrix == null) shape();
-        spread(at, rest);
-        matrix.clear();
-        double[] v = matrix.values();
-        layer.flow.addCurvature(all, allRest, new LayerFlow.Curvature() {
-            @Override
-            public void link(int a, int b, double h) {
-                if (unknown[a] < 0) return;
-                v[diagonalSlot[unknown[a]]] += h;
-                v[diagonalSlot[unknown[b]]] += h;
-                int lo = Math.min(a, b);
-                v[Math.abs(a - b) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
-            }
-
-            @Override
-            public void cross(int c, int a, int b, double h) {
-                if (unknown[c] < 0) return;
-                v[diagonalSlot[unknown[c]]] += 2 * h;
-                link0(c, a, h);
-                link0(c, b, h);
-                int lo = Math.min(a, b);
-                v[Math.abs(a - b) == layer.grid.columns() + 1 ? risingSlot[lo] : fallingSlot[lo]] += h;
-            }
-
-            private void link0(int c, int a, double h) {
-                int lo = Math.min(a, c);
-                v[Math.abs(a - c) == 1 && eastSlot[lo] >= 0 ? eastSlot[lo] : northSlot[lo]] -= h;
-            }
-
-            @Override
-            public void diagonal(int a, double h) {
-                if (unknown[a] >= 0) v[diagonalSlot[unknown[a]]] += h;
-            }
-        });
-        for (int k = 0; k < links; k++) {
-            int a = unknown[from[k]], b = unknown[to[k]];
-            if (a < 0 && b < 0) continue;
-            double h = law[k].slope(difference(k));
-            if (a >= 0) v[diagonalSlot[a]] += h;
-            if (b >= 0) v[diagonalSlot[b]] += h;
-            if (a >= 0 && b >= 0) v[linkSlot[k]] -= h;
-        }
+        assemble(at, rest);
         double[] right = new double[residual.length];
-        for (int i = 0; i < right.length; i++) right[i] = -residual[i];
-        return solver.solve(right, step);
+        double sum = 0;
+        for (int i = 0; i < right.length; i++) {
+            right[i] = -residual[i];
+            sum += Math.abs(residual[i]);
+        }
+        boolean near = sum <= NEAR * scale(at, rest);
+        return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
     }
 
-    private void shape() {
+    private void assemble(double[] at, double[] rest) {
+        if (matrix == null) matrix = new NetworkMatrix(this, layer);
+        spread(at, rest);
+        matrix.clear();
+        layer.flow.addCurvature(all, allRest, matrix);
+        for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
+    }
+
+    int cellUnknowns() {
+        return cellUnknowns;
+    }
+
+    int nodeOf(int unknownNumber) {
+        return nodeOf[unknownNumber];
+    }
+
+    int links() {
+        return links;
+    }
+
+    /** Unknown of the node at a link's first end, or -1. */
+    int unknownFrom(int link) {
+        return unknown[from[link]];
+    }
+
+    /** Unknown of the node at a link's second end, or -1. */
+    int unknownTo(int link) {
+        return unknown[to[link]];
+    }
+
+    /** Unknown of a cell, or -1. */
+    int unknownOfCell(int cell) {
+        return unknown[cell];
+    }
+
+    /** Where on the plan each unknown lies, as {x, y}. */
+    double[][] places() {
         int n = cells(), columns = layer.grid.columns();
-        SymmetricMatrix.Builder builder = new SymmetricMatrix.Builder(size());
-        boolean corners = layer.flow.inertial;
-        for (int c = 0; c < n; c++) {
-            if (unknown[c] < 0) continue;
-            if (layer.flow.east[c] > 0) builder.couple(unknown[c], unknown[c + 1]);
-            if (layer.flow.north[c] > 0) builder.couple(unknown[c], unknown[c + columns]);
-            if (!corners) continue;
-            if (joined(c, 1, columns)) builder.couple(unknown[c], unknown[c + columns + 1]);
-            if (joined(c, -1, columns)) builder.couple(unknown[c], unknown[c + columns - 1]);
-        }
-        for (int k = 0; k < links; k++)
-            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0) builder.couple(unknown[from[k]], unknown[to[k]]);
-        matrix = builder.build();
-        eastSlot = new int[n];
-        northSlot = new int[n];
-        risingSlot = new int[n];
-        fallingSlot = new int[n];
-        for (int c = 0; c < n; c++) {
-            eastSlot[c] = northSlot[c] = -1;
-            if (unknown[c] < 0) continue;
-            if (layer.flow.east[c] > 0) eastSlot[c] = matrix.slot(unknown[c], unknown[c + 1]);
-            if (layer.flow.north[c] > 0) northSlot[c] = matrix.slot(unknown[c], unknown[c + columns]);
-            if (!corners) continue;
-            if (joined(c, 1, columns)) risingSlot[c] = matrix.slot(unknown[c], unknown[c + columns + 1]);
-            if (joined(c, -1, columns)) fallingSlot[c] = matrix.slot(unknown[c], unknown[c + columns - 1]);
-        }
-        diagonalSlot = new int[size()];
-        for (int u = 0; u < size(); u++) diagonalSlot[u] = matrix.slot(u, u);
-        linkSlot = new int[links];
-        for (int k = 0; k < links; k++)
-            if (unknown[from[k]] >= 0 && unknown[to[k]] >= 0)
-                linkSlot[k] = matrix.slot(unknown[from[k]], unknown[to[k]]);
         double[] x = new double[size()], y = new double[size()];
         for (int u = 0; u < size(); u++) {
             int node = nodeOf[u];
             x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
             y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
         }
-        solver = new KeptFactor(matrix, NestedDissection.order(matrix, x, y));
+        return new double[][] {x, y};
     }
 
-    /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */
-    private boolean joined(int c, int side, int columns) {
-        int i = c % columns, other = c + columns + side;
-        if (i + side < 0 || i + side >= columns || other >= cells() || unknown[other] < 0) return false;
-        boolean below = side > 0 ? layer.flow.east[c] > 0 : layer.flow.east[c - 1] > 0;
-        boolean left = layer.flow.north[c] > 0;
-        boolean above = side > 0 ? layer.flow.east[c + columns] > 0 : layer.flow.east[c + columns - 1] > 0;
-        boolean right = layer.flow.north[c + side] > 0;
-        return (below && right) || (left && above);
+    /**
+     * Solves curvature(at) * x = right for the unknowns, to the last digits.
+     *
+     * @return false where the curvature is not positive definite
+     */
+    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x) {
+        assemble(at, rest);
+        return matrix.solve(right, x, EXACT_STEP);
+    }
+
+    /** Curvature between the unknowns and one fixed node, times a weight, added to a vector over the unknowns. */
+    void addCurvatureToFixed(int node, double weight, double[] at, double[] rest, double[] sum) {
+        spread(at, rest);
+        for (int k = 0; k < links; k++) {
+            int other = from[k] == node ? to(k) : to(k) == node ? from[k] : -1;
+            if (other >= 0 && unknown[other] >= 0) sum[unknown[other]] -= weight * law[k].slope(difference(k));
+        }
+    }
+
+    private int to(int link) {
+        return to[link];
+    }
+
+    /**
+     * Derivative of the sum of weight times outflow over all nodes, at fixed pressures, with respect to the logarithm of
+     * every cell's permeability and of every account's leak.
+     *
+     * @param weight of each node, cells first
+     * @param byPermeability receives the derivatives for the cells
+     * @param byAccount receives those for the accounts, the leak's own law scaled and the layer in series kept
+     * @return the derivative for the soil's leakance
+     */
+    double addGradient(
+            double[] weight, double[] at, double[] rest, double[] byPermeability, double[] byAccount) {
+        spread(at, rest);
+        layer.flow.addPermeabilityGradient(all, allRest, weight, byPermeability);
+        for (int k = 0; k < links; k++) {
+            double w = weight[from[k]] - weight[to[k]];
+            if (w == 0) continue;
+            double q = law[k].flow(difference(k)), slope = law[k].slope(difference(k));
+            if (seriesCell[k] >= 0) byPermeability[seriesCell[k]] += w * q * slope * series[k];
+            if (account[k] != WITHIN) byAccount[account[k]] += w * q * (1 - slope * series[k]);
+        }
+        double soil = 0;
+        for (int c = 0; c < cells(); c++)
+            if (layer.flow.soil[c] > 0 && unknown[c] >= 0)
+                soil += weight[c] * layer.flow.soil[c] * (all[c] - outdoors + allRest[c]);
+        return soil;
+    }
+
+    int nodes() {
+        return cells() + devices;
+    }
+
+    int unknownOf(int node) {
+        return unknown[node];
     }
 }

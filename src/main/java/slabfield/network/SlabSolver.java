@@ -112,7 +112,7 @@ public final class SlabSolver {
     }
 
     /** One solved network. */
-    private record State(
+    record State(
             Devices.Built built,
             Network network,
             double[] at,

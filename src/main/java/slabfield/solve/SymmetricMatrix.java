@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>Each entry is stored once. Slots 0 to {@code size()-1} of {@link #values()} are the diagonal; then come the
  * entries above the diagonal, row by row, columns rising. Every diagonal entry belongs to the pattern.
  */
-public final class SymmetricMatrix {
+public final class SymmetricMatrix implements LinearOperator {
     private final int size;
     /** Where each row's entries above the diagonal begin in {@code column}; length size + 1. */
     private final int[] start;
@@ -23,6 +23,7 @@ public final class SymmetricMatrix {
     }
 
     /** Number of rows. */
+    @Override
     public int size() {
         return size;
     }
@@ -88,6 +89,12 @@ public final class SymmetricMatrix {
             }
             y[i] = sum;
         }
+    }
+
+    /** {@inheritDoc} The same as {@link #multiply}. */
+    @Override
+    public void apply(double[] x, double[] y) {
+        multiply(x, y);
     }
 
     /** First position in {@link #column(int)} of a row's entries above the diagonal; {@code first(size())} is the end. */

@@ -6,6 +6,8 @@ import static slabfield.figure.HeatMapTest.field;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import slabfield.figure.Contours.Isoline;
 
 class ContoursTest {
@@ -52,16 +54,24 @@ class ContoursTest {
         assertThat(lines).isEmpty();
     }
 
-    @Test
-    void aSaddleIsJoinedByItsMiddle() {
-        List<Isoline> high = Contours.of(field(2, 2, (x, y) -> x < 1 == y < 1 ? 3 : -1), List.of(0.0));
-        // the middle lies at 1, above the level: each low corner is cut off by a line of its own
-        assertThat(high).hasSize(2);
-        for (Isoline line : high) {
-            double side = Math.signum(line.line()[0] - line.line()[1]);
-            for (int i = 0; i < line.line().length; i += 2)
-                assertThat(Math.signum(line.line()[i] - line.line()[i + 1])).isEqualTo(side);
+    @ParameterizedTest
+    @CsvSource({"9.5,true", "8.5,false"})
+    void aSaddleIsJoinedByItsMiddle(double farCorner, boolean highCornersJoined) {
+        // between the cells 1 and farCorner on one diagonal and -3 on the other stands a quarter with the corners
+        // 1, -1, (1 - 3 - 3 + farCorner) / 4, -1, whose middle is above 0 for a far corner above 9
+        List<Isoline> lines = Contours.of(
+                field(2, 2, (x, y) -> x != y ? -3 : x < 1 ? 1 : farCorner), List.of(0.0));
+        assertThat(lines).hasSize(2);
+        for (Isoline line : lines) assertThat(crossesDiagonal(line.line())).isEqualTo(!highCornersJoined);
+    }
+
+    private static boolean crossesDiagonal(double[] line) {
+        boolean above = false, below = false;
+        for (int i = 0; i < line.length; i += 2) {
+            above |= line[i + 1] > line[i] + 1e-9;
+            below |= line[i + 1] < line[i] - 1e-9;
         }
+        return above && below;
     }
 
     @Test

@@ -100,6 +100,15 @@ class PlacementTest {
     }
 
     @Test
+    void hatchingsOfNeighboursFallOnTheSameLines() {
+        for (double left : new double[] {0, 13.7, 101.3})
+            for (double[] line : Hatching.across(List.of(new Box(left, 3.1, left + 50, 60).ring()), 7, 0.6)) {
+                double across = -Math.sin(0.6) * line[0] + Math.cos(0.6) * line[1];
+                assertThat(across / 7).isEqualTo(Math.rint(across / 7), within(1e-9));
+            }
+    }
+
+    @Test
     void hatchingOfARegionEndsAtItsEdge() {
         var lines = Hatching.across(PAGE, (x, y) -> Math.hypot(x - 200, y - 150) < 80, 7, Math.PI / 4);
         assertThat(lines).isNotEmpty();

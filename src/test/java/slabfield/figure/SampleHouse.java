@@ -55,7 +55,7 @@ final class SampleHouse {
                 3,
                 Air.STANDARD,
                 List.of(new SuctionPoint("S1", SUCTION, Optional.empty(), new SuctionPoint.Pit(0.25), new Source.Pressure(-120), false)),
-                List.of(hole("T1", 1, 1), hole("T2", 6.1, 8.1), hole("T3", 6.9, 1.4), hole("T4", 11.2, 5.2), hole("T5", 10.6, 1), hole("T6", 11.1, 4.9)),
+                List.of(hole("T1", 1, 1), hole("T2", 6.1, 8.1), hole("T3", 6.9, 1.4), hole("T4", 11.2, 5.2), hole("T5", 10.6, 1), hole("T6", 10.9, 5.1)),
                 stages(),
                 Target.COMMON_PRACTICE,
                 0.1);

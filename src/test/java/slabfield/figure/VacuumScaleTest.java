@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import slabfield.field.PressureField;
 import slabfield.figure.VacuumScale.Law;
 import slabfield.figure.VacuumScale.Range;
 import slabfield.figure.VacuumScale.Sense;
@@ -142,9 +143,12 @@ class VacuumScaleTest {
 
     @Test
     void theRangeOfAFieldLeavesOutWhatDoesNotCount() {
-        Range range = VacuumScale.rangeOf(SampleHouse.field(0.1), Sense.SIGNED, 1);
-        assertThat(range).isEqualTo(new Range(-150, 1.5));
-        assertThat(VacuumScale.rangeOf(SampleHouse.field(0.1), Sense.VACUUM_ONLY, 1)).isEqualTo(new Range(-150, 0));
+        PressureField field = HeatMapTest.field(10, 1, (x, y) -> x < 1 ? -900 : x > 9 ? 40 : 6 - 3 * x);
+        field.counts()[0] = false;
+        field.counts()[9] = false;
+        // cells that count run from 6 - 3 * 8.5 to 6 - 3 * 1.5
+        assertThat(VacuumScale.rangeOf(field, Sense.SIGNED, 1)).isEqualTo(new Range(-20, 1.5));
+        assertThat(VacuumScale.rangeOf(field, Sense.VACUUM_ONLY, 1)).isEqualTo(new Range(-20, 0));
     }
 
     @Test
@@ -156,7 +160,7 @@ class VacuumScaleTest {
     @ParameterizedTest
     @CsvSource({"0xFFFF0000,0.628,0.225,0.126", "0xFFFFFFFF,1,0,0", "0xFF0000FF,0.452,-0.032,-0.312"})
     void okLabAgreesWithItsAuthorsFigures(String argb, double l, double a, double b) {
-        // red and blue: values listed for OKLab with the sRGB primaries (Ottosson 2020 matrices), to three digits
+        // coordinates of sRGB red, white and blue as commonly listed, to three digits
         OkLab colour = OkLab.ofArgb(Long.decode(argb).intValue());
         assertThat(colour.distanceTo(new OkLab(l, a, b))).isLessThan(1e-3);
         assertThat(colour.argb()).isEqualTo(Long.decode(argb).intValue());

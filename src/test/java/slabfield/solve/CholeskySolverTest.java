@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CholeskySolverTest {
     private static CholeskySolver solver(Graphs graph) {
@@ -78,21 +80,21 @@ class CholeskySolverTest {
                 .isCloseTo(after, within(1e-3 * after));
     }
 
-    @Test
-    void namesANodeOfAnIslandWithoutLeak() {
+    /** Rounding makes the last pivot of such an island a little above or below 0, by chance. */
+    @ParameterizedTest
+    @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19})
+    void namesANodeOfAnIslandWithoutLeak(long seed) {
         // Nodes 0 to 2 leak; nodes 3 to 5 are joined to each other alone, so any pressure there would do.
-        var matrix = new SymmetricMatrix.Builder(6).couple(0, 1).couple(1, 2).couple(3, 4).couple(4, 5).build();
-        double[] values = matrix.values();
-        for (int i = 0; i < 5; i++) {
-            if (i != 2) {
-                double conductance = 0.1 + i;
-                values[matrix.slot(i, i + 1)] = -conductance;
-                values[i] += conductance;
-                values[i + 1] += conductance;
-            }
+        var matrix = new SymmetricMatrix.Builder(6).couple(0, 1).couple(1, 2).couple(3, 4).couple(4, 5).couple(3, 5).build();
+        var random = new Random(seed);
+        for (int[] pair : new int[][] {{0, 1}, {1, 2}, {3, 4}, {4, 5}, {3, 5}}) {
+            double conductance = random.nextDouble();
+            matrix.values()[matrix.slot(pair[0], pair[1])] = -conductance;
+            matrix.values()[pair[0]] += conductance;
+            matrix.values()[pair[1]] += conductance;
         }
         for (int i = 0; i < 3; i++) {
-            values[i] += 1;
+            matrix.values()[i] += 1;
         }
         var solver = new CholeskySolver(matrix, IntStream.range(0, 6).toArray());
 

@@ -1,0 +1,32 @@
+package slabfield.desktop;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import slabfield.desktop.view.MainView;
+import slabfield.desktop.viewmodel.DaemonRunner;
+import slabfield.desktop.viewmodel.Example;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.io.ExampleScenarios;
+
+/** The program with a window: puts the parts together. */
+public final class Window extends Application {
+    @Override
+    public void start(Stage stage) {
+        Workbench bench = new Workbench(
+                ExampleScenarios.all().stream().map(e -> new Example(e.file(), e.scenario())).toList(),
+                SettingsFile.ofUser(),
+                new DaemonRunner("solve", Platform::runLater),
+                new DaemonRunner("compare", Platform::runLater),
+                new DaemonRunner("advise", Platform::runLater));
+        Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
+                "Something went wrong",
+                "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
+        MainView view = new MainView(stage, bench, new DaemonRunner("paint", Platform::runLater));
+        view.show();
+        bench.solving().start();
+        getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(bench::open);
+    }
+}

@@ -1,0 +1,113 @@
+package slabfield.desktop.view;
+
+import java.util.List;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import slabfield.advice.Suggestion;
+import slabfield.desktop.viewmodel.Advising;
+import slabfield.desktop.viewmodel.Workbench;
+
+/** Measures that were tried, and what each would change. */
+final class AdviceTab extends VBox {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+    private static final String ARROW = " \u2192 ";
+
+    private final Workbench bench;
+    private final TableView<Suggestion> table = Parts.table("Suggested measures", "Press \"Look for measures\".");
+
+    AdviceTab(Workbench bench) {
+        this.bench = bench;
+        getStyleClass().add("tab-body");
+        Advising advising = bench.advising();
+        Button start = new Button("_Look for measures");
+        start.setMinWidth(USE_PREF_SIZE);
+        start.disableProperty().bind(advising.searching());
+        start.setOnAction(e -> advising.start());
+        Button cancel = new Button("Cancel");
+        cancel.visibleProperty().bind(advising.searching());
+        cancel.managedProperty().bind(advising.searching());
+        cancel.setOnAction(e -> advising.cancel());
+        ProgressBar progress = new ProgressBar();
+        progress.progressProperty().bind(advising.progress());
+        progress.visibleProperty().bind(advising.searching());
+        progress.managedProperty().bind(advising.searching());
+        progress.setAccessibleText("Search for measures");
+        Label message = Parts.paragraph("", "soft");
+        message.textProperty().bind(advising.message());
+        HBox.setHgrow(message, Priority.ALWAYS);
+        HBox first = new HBox(8, start, cancel, progress, message);
+        first.setAlignment(Pos.CENTER_LEFT);
+        VBox.setVgrow(table, Priority.ALWAYS);
+        getChildren().addAll(first, table);
+        table.setItems(advising.suggestions());
+        table.setOnKeyPressed(e -> {
+            Suggestion chosen = table.getSelectionModel().getSelectedItem();
+            if (e.getCode() == KeyCode.ENTER && chosen != null) advising.apply(chosen);
+        });
+        advising.outOfDate().addListener((o, was, is) -> table.pseudoClassStateChanged(STALE, is));
+        bench.units().shown().addListener((o, was, is) -> columns());
+        bench.look().presentation().addListener((o, was, is) -> columns());
+        columns();
+    }
+
+    private void columns() {
+        String pressure = "\n[" + bench.units().pressure().get().symbol() + "]", flow = "\n[" + bench.units().flow().get().symbol() + "]";
+        List<TableColumn<Suggestion, ?>> all = List.of(
+                apply(),
+                Parts.column("Measure", 250, s -> Advising.words(s.measure(), bench.units())),
+                Parts.numbers("Weakest place" + pressure, 152, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
+                Parts.numbers("Meets\ntarget", 122, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
+                Parts.numbers("Exhaust" + flow, 112, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
+                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 100, s -> flow(s.roomAirSaved())),
+                Parts.column("Outcome", 120, AdviceTab::meaning));
+        Parts.fill(table, all, bench.look().presentation().get());
+    }
+
+    private TableColumn<Suggestion, String> apply() {
+        TableColumn<Suggestion, String> column = Parts.column("", 70, s -> "");
+        column.setMinWidth(76);
+        column.setCellFactory(c -> new TableCell<>() {
+            private final Button button = new Button("Apply");
+
+            @Override
+            protected void updateItem(String text, boolean empty) {
+                super.updateItem(text, empty);
+                button.getStyleClass().add("small");
+                Suggestion suggestion = empty ? null : getTableRow().getItem();
+                setGraphic(suggestion == null ? null : button);
+                if (suggestion == null) return;
+                button.setAccessibleText("Apply: " + Advising.words(suggestion.measure(), bench.units()));
+                button.setOnAction(e -> bench.advising().apply(suggestion));
+            }
+        });
+        return column;
+    }
+
+    private static String meaning(Suggestion s) {
+        if (s.doesNothing()) return "no real change";
+        if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "all on target";
+        return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "worse";
+    }
+
+    private String pressure(double si) {
+        return bench.units().pressureNumber(si);
+    }
+
+    private String flow(double si) {
+        return bench.units().shown().get().flow(si);
+    }
+
+    private static String percent(double part) {
+        return Math.round(100 * part) + " %";
+    }
+}

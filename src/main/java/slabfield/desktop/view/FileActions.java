@@ -1,0 +1,138 @@
+package slabfield.desktop.view;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Scene;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.TextArea;
+import javafx.scene.input.TransferMode;
+import javafx.stage.FileChooser;
+import javafx.stage.FileChooser.ExtensionFilter;
+import javafx.stage.Stage;
+import slabfield.desktop.viewmodel.Example;
+import slabfield.desktop.viewmodel.Workbench;
+
+/** Opens, saves and exports, and asks before anything would be lost. */
+final class FileActions {
+    private static final ExtensionFilter SCENARIOS = new ExtensionFilter("Scenario files", "*.json");
+    private static final ExtensionFilter PICTURES = new ExtensionFilter("PNG pictures", "*.png");
+
+    private final Stage stage;
+    private final Workbench bench;
+
+    FileActions(Stage stage, Workbench bench) {
+        this.stage = stage;
+        this.bench = bench;
+        bench.trouble().addListener((o, was, is) -> is.ifPresent(this::show));
+        stage.setOnCloseRequest(e -> {
+            if (!mayLeave()) e.consume();
+        });
+    }
+
+    void open() {
+        if (!mayLeave()) return;
+        File file = chooser("Open a scenario", SCENARIOS).showOpenDialog(stage);
+        if (file != null) bench.open(file.toPath());
+    }
+
+    void open(Path file) {
+        if (mayLeave()) bench.open(file);
+    }
+
+    void open(Example example) {
+        if (mayLeave()) bench.open(example);
+    }
+
+    boolean save() {
+        Optional<Path> file = bench.document().file().get();
+        return file.isPresent() ? bench.save(file.get()) : saveAs();
+    }
+
+    boolean saveAs() {
+        FileChooser chooser = chooser("Save the scenario", SCENARIOS);
+        chooser.setInitialFileName(fileName() + ".json");
+        File file = chooser.showSaveDialog(stage);
+        return file != null && bench.save(file.toPath());
+    }
+
+    /** Writes the map with title and key as a picture. */
+    void exportPicture() {
+        FileChooser chooser = chooser("Export the map", PICTURES);
+        chooser.setInitialFileName(fileName() + ".png");
+        File file = chooser.showSaveDialog(stage);
+        if (file != null) bench.exportMap(file.toPath());
+    }
+
+    private String fileName() {
+        return bench.document().scenario().get().name().strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    }
+
+    private FileChooser chooser(String title, ExtensionFilter filter) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters().addAll(filter, new ExtensionFilter("All files", "*"));
+        bench.document().file().get().map(Path::toAbsolutePath).map(Path::getParent).map(Path::toFile)
+                .filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
+        return chooser;
+    }
+
+    /** Takes files that are dropped on the window. */
+    void acceptDrops(Scene scene) {
+        scene.setOnDragOver(e -> {
+            if (e.getDragboard().hasFiles()) e.acceptTransferModes(TransferMode.COPY);
+            e.consume();
+        });
+        scene.setOnDragDropped(e -> {
+            List<File> files = e.getDragboard().getFiles();
+            e.setDropCompleted(!files.isEmpty());
+            e.consume();
+            if (!files.isEmpty()) open(files.get(0).toPath());
+        });
+    }
+
+    /** True where nothing would be lost, or the user has decided. */
+    boolean mayLeave() {
+        if (!bench.document().dirty().get()) return true;
+        ButtonType save = new ButtonType("Save", ButtonData.YES), leave = new ButtonType("Do not save", ButtonData.NO);
+        Alert ask = alert(Alert.AlertType.CONFIRMATION, "Changes are not saved");
+        ask.setContentText("\u201c" + bench.document().scenario().get().name() + "\u201d was changed. Save the changes?");
+        ask.getButtonTypes().setAll(save, leave, ButtonType.CANCEL);
+        ButtonType answer = ask.showAndWait().orElse(ButtonType.CANCEL);
+        if (answer == save) return save();
+        return answer == leave;
+    }
+
+    private void show(Workbench.Trouble trouble) {
+        Alert alert = alert(Alert.AlertType.ERROR, trouble.title());
+        TextArea text = new TextArea(trouble.text());
+        text.setEditable(false);
+        text.setWrapText(true);
+        text.setPrefColumnCount(60);
+        text.setPrefRowCount((int) Math.min(16, 2 + trouble.text().lines().count() + trouble.text().length() / 70));
+        alert.getDialogPane().setContent(text);
+        alert.showAndWait();
+        bench.trouble().set(Optional.empty());
+    }
+
+    private Alert alert(Alert.AlertType type, String title) {
+        Alert alert = new Alert(type);
+        alert.initOwner(stage);
+        alert.setTitle("Slabfield");
+        alert.setHeaderText(title);
+        alert.getDialogPane().getStylesheets().setAll(stage.getScene().getStylesheets());
+        return alert;
+    }
+
+    /** Shows a text to read. */
+    void tell(String title, String words) {
+        Alert alert = alert(Alert.AlertType.INFORMATION, title);
+        alert.getDialogPane().setContent(Parts.paragraph(words));
+        alert.getDialogPane().setPrefWidth(560);
+        alert.showAndWait();
+    }
+}

@@ -1,0 +1,149 @@
+package slabfield.desktop.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableRow;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import slabfield.desktop.viewmodel.HoleRow;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.model.Stage;
+import slabfield.readings.Comparison;
+
+/** Test holes: prediction beside the readings of a stage. The same values as on the map, for those who do not see it. */
+final class HolesTab extends VBox {
+    private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
+
+    private final Workbench bench;
+    private final ComboBox<Optional<Stage>> stage = new ComboBox<>();
+    private final TableView<HoleRow> table = Parts.table("Test holes", "No test hole is drawn.");
+    private final Label note = Parts.paragraph("", "soft");
+    private final Label summary = Parts.paragraph("", "remarks");
+
+    HolesTab(Workbench bench) {
+        this.bench = bench;
+        getStyleClass().add("tab-body");
+        stage.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Optional<Stage> chosen) {
+                return chosen == null ? "" : chosen.map(HolesTab::title).orElse("prediction alone");
+            }
+
+            @Override
+            public Optional<Stage> fromString(String text) {
+                return Optional.empty();
+            }
+        });
+        stage.setAccessibleText("Stage whose readings are shown");
+        note.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(note, Priority.ALWAYS);
+        Label title = Parts.label("Readings of stage");
+        title.setMinWidth(USE_PREF_SIZE);
+        stage.setMinWidth(USE_PREF_SIZE);
+        HBox first = new HBox(8, title, stage, note);
+        first.setAlignment(Pos.CENTER_LEFT);
+        VBox.setVgrow(table, Priority.ALWAYS);
+        table.setRowFactory(t -> new Row());
+        getChildren().addAll(first, table, summary);
+        table.setItems(bench.readings().rows());
+        bench.readings().note().addListener((o, was, is) -> summarise());
+        bench.readings().stages().addListener((ListChangeListener<Stage>) c -> fillStages());
+        bench.readings().stage().addListener((o, was, is) -> stage.setValue(is));
+        stage.valueProperty().addListener((o, was, is) -> {
+            if (is != null) bench.readings().stage().set(is);
+        });
+        bench.readings().comparison().addListener((o, was, is) -> summarise());
+        bench.units().shown().addListener((o, was, is) -> {
+            columns();
+            summarise();
+        });
+        bench.look().presentation().addListener((o, was, is) -> columns());
+        fillStages();
+        columns();
+        summarise();
+    }
+
+    private static String title(Stage stage) {
+        String kind = stage.kind().words();
+        return stage.id().toLowerCase(Locale.ROOT).contains(kind) ? stage.id() : stage.id() + " (" + kind + ")";
+    }
+
+    private void fillStages() {
+        List<Optional<Stage>> choices = new ArrayList<>(List.of(Optional.empty()));
+        bench.readings().stages().forEach(s -> choices.add(Optional.of(s)));
+        Optional<Stage> chosen = bench.readings().stage().get();
+        stage.setItems(FXCollections.observableArrayList(choices));
+        stage.setValue(chosen);
+        stage.setDisable(choices.size() == 1);
+    }
+
+    private void columns() {
+        String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
+        List<TableColumn<HoleRow, ?>> all = List.of(
+                Parts.column("Hole", 58, HoleRow::hole),
+                Parts.numbers("Predicted" + unit, 88, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 88, r -> number(r.measured())),
+                Parts.numbers("Difference" + unit, 92, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
+                Parts.column("Verdict", 156, HoleRow::verdict),
+                Parts.numbers("Fan off, pred. /\nmeas." + unit.replace('\n', ' '), 122, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Found", 100, HoleRow::found),
+                Parts.column("Place", 128, r -> bench.units().place(r.at())));
+        Parts.fill(table, all, bench.look().presentation().get());
+    }
+
+    private String number(OptionalDouble si) {
+        return si.isPresent() ? bench.units().pressureNumber(si.getAsDouble()) : "\u2013";
+    }
+
+    private void summarise() {
+        String mean = bench.readings().comparison().get().map(this::mean).orElse("");
+        note.setText((mean + " " + bench.readings().note().get()).strip());
+        String words = bench.readings().comparison().get().map(this::words).orElse("");
+        summary.setText(words);
+        summary.setManaged(!words.isEmpty());
+        summary.setVisible(!words.isEmpty());
+    }
+
+    private String mean(Comparison c) {
+        if (c.bias().isEmpty() || c.scatter().isEmpty()) return "";
+        return "Mean difference " + bench.units().pressure(c.bias().getAsDouble()) + ", root mean square "
+                + bench.units().pressure(c.scatter().getAsDouble()) + ".";
+    }
+
+    private String words(Comparison c) {
+        List<String> lines = new ArrayList<>();
+        for (Comparison.SystemComparison s : c.systems()) lines.add(system(s));
+        lines.addAll(c.remarks());
+        return String.join("\n", lines);
+    }
+
+    private String system(Comparison.SystemComparison s) {
+        List<String> parts = new ArrayList<>();
+        s.measuredFlow().ifPresent(q -> parts.add("flow " + bench.units().flow(q) + " measured, " + bench.units().flow(s.predictedFlow()) + " predicted"));
+        s.measuredPressure().ifPresent(p -> parts.add("pressure " + bench.units().pressure(p) + " measured, " + bench.units().pressure(s.predictedPressure()) + " predicted"));
+        return s.suctionPoint() + ": " + String.join("; ", parts) + ".";
+    }
+
+    /** A row that stands out where reading and prediction disagree. */
+    private static final class Row extends TableRow<HoleRow> {
+        @Override
+        protected void updateItem(HoleRow row, boolean empty) {
+            super.updateItem(row, empty);
+            pseudoClassStateChanged(OFF, !empty && row != null && row.off());
+        }
+    }
+}

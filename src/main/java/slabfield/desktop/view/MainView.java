@@ -1,0 +1,181 @@
+package slabfield.desktop.view;
+
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.collections.ListChangeListener;
+import javafx.css.PseudoClass;
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import slabfield.advice.Suggestion;
+import slabfield.desktop.viewmodel.Caution;
+import slabfield.desktop.viewmodel.HoleRow;
+import slabfield.desktop.viewmodel.TaskRunner;
+import slabfield.desktop.viewmodel.Workbench;
+
+/** The whole window. */
+public final class MainView {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+    private static final double SCROLL_BAR = 30;
+    private static final double ROOM_FOR_KEY = 1600;
+    private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
+
+    private final Stage stage;
+    private final Workbench bench;
+    private final FileActions files;
+    private final MapPane map;
+    private final BorderPane root = new BorderPane();
+    private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
+
+    /**
+     * @param painting one after the other; of maps
+     */
+    public MainView(Stage stage, Workbench bench, TaskRunner painting) {
+        this.stage = stage;
+        this.bench = bench;
+        Scene scene = new Scene(root, WIDTH, HEIGHT);
+        scene.getStylesheets().add(MainView.class.getResource("/slabfield/desktop/window.css").toExternalForm());
+        stage.setScene(scene);
+        this.files = new FileActions(stage, bench);
+        this.map = new MapPane(bench, painting);
+        files.acceptDrops(scene);
+        scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), bench.document()::redo);
+        build();
+        bench.document().scenario().addListener((o, was, is) -> title());
+        bench.document().dirty().addListener((o, was, is) -> title());
+        bench.document().file().addListener((o, was, is) -> title());
+        bench.look().presentation().addListener((o, was, is) -> {
+            root.pseudoClassStateChanged(LARGE, is);
+            keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
+        });
+        title();
+    }
+
+    public void show() {
+        stage.show();
+        map.requestFocus();
+    }
+
+    private void title() {
+        stage.setTitle(bench.title());
+    }
+
+    private void build() {
+        root.getStyleClass().add("window");
+        VBox top = new VBox(new MenuRow(bench, files, map, keyShown), new ToolRow(bench, files, keyShown), banner());
+        SplitPane left = new SplitPane(mapPart(), tabs());
+        left.setOrientation(Orientation.VERTICAL);
+        left.setDividerPositions(0.61);
+        SplitPane.setResizableWithParent(left.getItems().get(1), false);
+        root.setTop(top);
+        root.setCenter(left);
+        root.setRight(side());
+        root.setBottom(new StatusRow(bench));
+    }
+
+    private Node banner() {
+        Label words = Parts.paragraph(Caution.LICENCE.text() + " Read the Safety tab before you drill, core or start a fan.");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button accept = new Button("I have read this");
+        accept.setMinWidth(Region.USE_PREF_SIZE);
+        accept.setOnAction(e -> bench.accept());
+        HBox banner = new HBox(12, words, accept);
+        banner.setAlignment(Pos.CENTER_LEFT);
+        banner.getStyleClass().add("banner");
+        banner.visibleProperty().bind(bench.accepted().not());
+        banner.managedProperty().bind(bench.accepted().not());
+        return banner;
+    }
+
+    private Node mapPart() {
+        Label name = Parts.label("", "house-name");
+        Label teaches = Parts.label("", "soft");
+        teaches.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(teaches, Priority.ALWAYS);
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        Runnable update = () -> {
+            var scenario = bench.document().scenario().get();
+            name.setText(scenario.name());
+            teaches.setText(scenario.teaches());
+            Parts.tip(teaches, scenario.teaches());
+        };
+        bench.document().scenario().addListener((o, was, is) -> {
+            if (!was.name().equals(is.name())) update.run();
+        });
+        update.run();
+        HBox head = new HBox(10, name, teaches);
+        head.setAlignment(Pos.BASELINE_LEFT);
+        head.getStyleClass().add("map-head");
+        BorderPane part = new BorderPane(map);
+        part.setTop(head);
+        part.setRight(key());
+        part.getStyleClass().add("map-part");
+        return part;
+    }
+
+    private Node key() {
+        ImageView image = new ImageView();
+        image.setPreserveRatio(true);
+        map.key().addListener((o, was, is) -> {
+            image.setImage(is);
+            image.setFitWidth(MapPainter.keyWidth(bench.look().style().get()));
+        });
+        ScrollPane scroll = new ScrollPane(image);
+        scroll.minWidthProperty().bind(image.fitWidthProperty().add(SCROLL_BAR));
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("key");
+        scroll.setAccessibleText("Key of the map: colours, lines and signs");
+        scroll.visibleProperty().bind(keyShown);
+        scroll.managedProperty().bind(keyShown);
+        return scroll;
+    }
+
+    private Node side() {
+        VBox content = new VBox(new HeadlinePane(bench), new HousePane(bench));
+        content.getStyleClass().add("side");
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("side-scroll");
+        return scroll;
+    }
+
+    private Node tabs() {
+        Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench)),
+                air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
+                safety = tab("Safety", NotesTab.cautions(bench));
+        bench.readings().rows().addListener((ListChangeListener<HoleRow>) c ->
+                holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
+        bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
+                advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
+        bench.solving().picture().addListener((o, was, is) ->
+                doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
+        TabPane tabs = new TabPane(holes, advice, air, doubts, safety);
+        bench.advising().searching().addListener((o, was, is) -> {
+            if (is) tabs.getSelectionModel().select(advice);
+        });
+        return tabs;
+    }
+
+    private static Tab tab(String title, Node content) {
+        Tab tab = new Tab(title, content);
+        tab.setClosable(false);
+        return tab;
+    }
+}

@@ -1,0 +1,238 @@
+package slabfield.desktop.view;
+
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.css.PseudoClass;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
+import slabfield.desktop.viewmodel.Headline;
+import slabfield.desktop.viewmodel.Probe;
+import slabfield.desktop.viewmodel.Solving;
+import slabfield.desktop.viewmodel.TaskRunner;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.figure.Bounds;
+import slabfield.figure.PlanView;
+import slabfield.model.Point;
+import slabfield.model.SuctionPoint;
+
+/** The map: the painted figure, handles above it, what is under the pointer, and a stamp while it is out of date. */
+final class MapPane extends Region {
+    private static final double NEAR = 9;
+    private static final Duration BEFORE_STAMP = Duration.millis(150);
+
+    private final Workbench bench;
+    private final ViewPort port = new ViewPort();
+    private final MapPainter painter;
+    private final ImageView map = new ImageView();
+    private final Canvas overlay = new Canvas();
+    private final Region ring = new Region();
+    private final Label stamp = new Label();
+    private final Label reading = new Label();
+    private final ObjectProperty<Optional<Point>> probe = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Image> key = new SimpleObjectProperty<>();
+    private final PauseTransition beforeStamp = new PauseTransition(BEFORE_STAMP);
+    private PlanView painted = port.view().get();
+    private boolean anotherHouse;
+    private double paintedWidth = 1;
+    private double paintedHeight = 1;
+
+    MapPane(Workbench bench, TaskRunner runner) {
+        this.bench = bench;
+        this.painter = new MapPainter(runner, this::show);
+        getStyleClass().add("map");
+        stamp.getStyleClass().add("stamp");
+        reading.getStyleClass().add("reading");
+        for (Label label : new Label[] {stamp, reading}) {
+            label.setManaged(false);
+            label.setMouseTransparent(true);
+            label.setVisible(false);
+        }
+        map.setSmooth(true);
+        overlay.setMouseTransparent(true);
+        ring.getStyleClass().add("ring");
+        ring.setManaged(false);
+        ring.setMouseTransparent(true);
+        ring.visibleProperty().bind(focusedProperty());
+        getChildren().addAll(map, overlay, reading, stamp, ring);
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure. N selects the next suction point, which the"
+                + " arrow keys then move. The same values stand in the table of test holes.");
+        clip();
+        new MapGestures(this, bench, port, probe);
+        listen();
+        port.house(Bounds.of(bench.document().scenario().get()));
+    }
+
+    private void clip() {
+        Rectangle inside = new Rectangle();
+        inside.widthProperty().bind(widthProperty());
+        inside.heightProperty().bind(heightProperty());
+        setClip(inside);
+    }
+
+    private void listen() {
+        bench.document().opened().addListener((o, was, is) -> {
+            probe.set(Optional.empty());
+            anotherHouse = true;
+        });
+        bench.document().scenario().addListener((o, was, is) -> {
+            if (anotherHouse) port.house(Bounds.of(is));
+            anotherHouse = false;
+            drawOverlay();
+        });
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (was.result() != is.result()) repaint();
+            restamp();
+            describe();
+            drawOverlay();
+        });
+        bench.solving().dragging().addListener((o, was, is) -> {
+            restamp();
+            drawOverlay();
+        });
+        bench.look().style().addListener((o, was, is) -> {
+            repaint();
+            drawOverlay();
+        });
+        bench.moves().selected().addListener((o, was, is) -> drawOverlay());
+        focusedProperty().addListener((o, was, is) -> drawOverlay());
+        probe.addListener((o, was, is) -> drawOverlay());
+        port.view().addListener((o, was, is) -> {
+            place();
+            repaint();
+            drawOverlay();
+        });
+        beforeStamp.setOnFinished(e -> stamp());
+        describe();
+    }
+
+    ViewPort port() {
+        return port;
+    }
+
+    /** The key of the map as it was last painted. */
+    ObjectProperty<Image> key() {
+        return key;
+    }
+
+    /** Pixels of an image to one of the screen. */
+    double fine() {
+        return getScene() == null || getScene().getWindow() == null ? 1 : getScene().getWindow().getOutputScaleX();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = Math.max(1, getWidth()), height = Math.max(1, getHeight());
+        if (width != overlay.getWidth() || height != overlay.getHeight()) {
+            overlay.setWidth(width);
+            overlay.setHeight(height);
+            port.size(width, height);
+        }
+        ring.resizeRelocate(0, 0, width, height);
+        stamp.autosize();
+        stamp.relocate(Math.max(0, (width - stamp.getWidth()) / 2), 10);
+    }
+
+    private void repaint() {
+        if (getWidth() < 2 || getHeight() < 2) return;
+        painter.paint(new MapPainter.Wanted(
+                bench.solving().picture().get().result(), bench.look().style().get(), port.view().get(), port.width(),
+                port.height(), fine()));
+    }
+
+    private void show(MapPainter.Painted now) {
+        painted = now.wanted().view();
+        paintedWidth = now.wanted().width();
+        paintedHeight = now.wanted().height();
+        map.setImage(now.map());
+        map.setViewport(new Rectangle2D(0, 0, now.map().getWidth(), now.map().getHeight()));
+        key.set(now.key());
+        place();
+    }
+
+    /** Puts the image where it belongs in the present view, which may have moved on since it was painted. */
+    private void place() {
+        if (map.getImage() == null) return;
+        double factor = port.view().get().scale() / painted.scale();
+        map.setFitWidth(paintedWidth * factor);
+        map.setFitHeight(map.getImage().getHeight() * paintedWidth / map.getImage().getWidth() * factor);
+        map.setX(port.view().get().originX() - painted.originX() * factor);
+        map.setY(port.view().get().originY() - painted.originY() * factor);
+    }
+
+    private void restamp() {
+        Solving.Picture picture = bench.solving().picture().get();
+        if (picture.state() == Solving.State.SOLVING && !stamp.isVisible() && !bench.solving().dragging().get())
+            beforeStamp.playFromStart();
+        else {
+            beforeStamp.stop();
+            stamp();
+        }
+    }
+
+    private void stamp() {
+        Solving.Picture picture = bench.solving().picture().get();
+        boolean dragging = bench.solving().dragging().get();
+        boolean shown = picture.solved().isPresent();
+        String words =
+                switch (picture.state()) {
+                    case FAILED -> shown ? "OUT OF DATE: not solved as it is now" : "NOT SOLVED";
+                    case SOLVING -> dragging ? "following on a coarse grid" : shown ? "OUT OF DATE: solving" : "solving";
+                    case UP_TO_DATE -> picture.quick() ? "following on a coarse grid" : "";
+                };
+        boolean stale = shown && picture.state() != Solving.State.UP_TO_DATE && !dragging;
+        map.setOpacity(stale ? 0.55 : 1);
+        stamp.setText(words);
+        stamp.setVisible(!words.isEmpty());
+        stamp.pseudoClassStateChanged(PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
+        requestLayout();
+    }
+
+    private void describe() {
+        setAccessibleText(Headline.summary(bench.solving().picture().get(), bench.units()));
+    }
+
+    private void drawOverlay() {
+        var scenario = bench.document().scenario().get();
+        MapOverlay.draw(overlay, port, scenario, bench.moves().selected().get(), isFocused() ? probe.get() : Optional.empty(), bench.look().style().get().fontScale());
+        Optional<SuctionPoint> dragged = bench.solving().dragging().get()
+                ? bench.moves().selected().get().flatMap(scenario::suctionPoint) : Optional.empty();
+        reading.setVisible(probe.get().isPresent() || dragged.isPresent());
+        probe.get().ifPresent(this::read);
+        dragged.ifPresent(p -> write(p.id() + ": " + bench.units().place(p.at()) + "\n" + follows(), p.at()));
+    }
+
+    private String follows() {
+        return bench.solving().picture().get().solved()
+                .map(s -> "weakest place " + bench.units().pressure(-s.coverage().weakest()) + "\n" + Math.round(100 * s.coverage().meeting())
+                        + " % on target")
+                .orElse("");
+    }
+
+    private void read(Point at) {
+        Probe found = Probe.at(bench.solving().picture().get().result(), at, port.metres(NEAR));
+        String value = found.pressure().isPresent() ? bench.units().bothPressures(found.pressure().getAsDouble()) : "no pressure";
+        String words = value + "\n" + String.join("\n", found.what()) + "\n" + bench.units().place(at);
+        write(words, at);
+        if (isFocused()) setAccessibleText(words.replace('\n', ','));
+    }
+
+    private void write(String words, Point at) {
+        reading.setText(words);
+        reading.autosize();
+        double x = port.x(at) + 16, y = port.y(at) + 16;
+        if (x + reading.getWidth() > getWidth()) x = port.x(at) - 16 - reading.getWidth();
+        if (y + reading.getHeight() > getHeight()) y = port.y(at) - 16 - reading.getHeight();
+        reading.relocate(Math.max(2, x), Math.max(2, y));
+    }
+}

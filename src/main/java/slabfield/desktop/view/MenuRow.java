@@ -1,0 +1,167 @@
+package slabfield.desktop.view;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.Property;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.CustomMenuItem;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import slabfield.desktop.viewmodel.Example;
+import slabfield.desktop.viewmodel.MapLook;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.figure.VacuumScale.Law;
+
+/** All commands, with their keys. */
+final class MenuRow extends MenuBar {
+    private static final double EXAMPLE = 480;
+    private static final double WIDE_EXAMPLE = 700;
+    private static final String KEYS =
+            """
+            On the map
+            drag a suction point: the map follows
+            drag elsewhere: move the plan; wheel or + and \u2212: zoom; 0: whole plan
+            right click on an opening: open it or close it
+            arrow keys: move a cross-hair that reads the pressure (with Shift ten times as far)
+            N: select the next suction point; arrow keys then move it; Esc: let go
+
+            In tables
+            arrow keys choose a row; Enter applies a chosen measure
+
+            Everywhere
+            Tab and Shift+Tab go from part to part; F10 goes to the menus""";
+
+    private final Workbench bench;
+    private final FileActions files;
+    private final MapPane map;
+
+    MenuRow(Workbench bench, FileActions files, MapPane map, Property<Boolean> keyShown) {
+        this.bench = bench;
+        this.files = files;
+        this.map = map;
+        getMenus().addAll(file(), edit(), view(keyShown), examples(), help());
+    }
+
+    private Menu file() {
+        Menu recent = new Menu("Open _recent");
+        bench.recent().addListener((ListChangeListener<Path>) c -> fillRecent(recent));
+        fillRecent(recent);
+        MenuItem save = item("_Save", "Shortcut+S", files::save);
+        save.disableProperty().bind(bench.document().dirty().not());
+        return new Menu("_File", null,
+                item("_Open\u2026", "Shortcut+O", files::open), recent, save,
+                item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs), new SeparatorMenuItem(),
+                item("_Export the map as PNG\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
+                item("_Quit", "Shortcut+Q", () -> {
+                    if (files.mayLeave()) Platform.exit();
+                }));
+    }
+
+    private void fillRecent(Menu recent) {
+        recent.getItems().setAll(bench.recent().stream().map(f -> {
+            MenuItem item = new MenuItem(f.toString());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> files.open(f));
+            return item;
+        }).toList());
+        recent.setDisable(bench.recent().isEmpty());
+    }
+
+    private Menu edit() {
+        MenuItem undo = item("Undo", "Shortcut+Z", bench.document()::undo);
+        MenuItem redo = item("Redo", "Shortcut+Shift+Z", bench.document()::redo);
+        named(undo, "Undo", bench.document().undoLabel().get());
+        named(redo, "Redo", bench.document().redoLabel().get());
+        bench.document().undoLabel().addListener((o, was, is) -> named(undo, "Undo", is));
+        bench.document().redoLabel().addListener((o, was, is) -> named(redo, "Redo", is));
+        return new Menu("_Edit", null, undo, redo, new SeparatorMenuItem(),
+                item("Select the _next suction point", "Shortcut+J", () -> {
+                    map.requestFocus();
+                    bench.moves().selectNext();
+                }),
+                new SeparatorMenuItem(),
+                item("_Look for measures", "Shortcut+L", bench.advising()::start));
+    }
+
+    private static void named(MenuItem item, String what, Optional<String> label) {
+        item.setMnemonicParsing(false);
+        item.setText(label.map(l -> what + ": " + l).orElse(what));
+        item.setDisable(label.isEmpty());
+    }
+
+    private Menu view(Property<Boolean> keyShown) {
+        MapLook look = bench.look();
+        Menu law = new Menu("_Colours follow the pressure");
+        ToggleGroup group = new ToggleGroup();
+        for (Law each : Law.values()) {
+            RadioMenuItem item = new RadioMenuItem(words(each));
+            item.setToggleGroup(group);
+            item.setSelected(look.law().get() == each);
+            item.setOnAction(e -> look.law().set(each));
+            law.getItems().add(item);
+        }
+        return new Menu("_View", null,
+                check("_Isolines", "Shortcut+I", look.isolines()), check("_Labels", null, look.labels()),
+                check("_Hatch below target", "Shortcut+H", look.hatch()), check("_Greys", null, look.greys()),
+                check("_Key of the map", "Shortcut+K", keyShown), law, new SeparatorMenuItem(),
+                item("_Whole plan", "Shortcut+0", map.port()::fit), new SeparatorMenuItem(),
+                check("L_arge type", "F11", look.presentation()));
+    }
+
+    private static String words(Law law) {
+        return switch (law) {
+            case LINEAR -> "evenly";
+            case SQUARE_ROOT -> "by its square root";
+            case SYMMETRIC_LOG -> "by its logarithm";
+        };
+    }
+
+    private Menu examples() {
+        Menu menu = new Menu("E_xamples");
+        for (Example example : bench.examples()) {
+            Text teaches = new Text(example.teaches());
+            teaches.getStyleClass().add("teaches");
+            teaches.wrappingWidthProperty().bind(
+                    Bindings.when(bench.look().presentation()).then(WIDE_EXAMPLE).otherwise(EXAMPLE));
+            VBox words = new VBox(Parts.label(example.name(), "name"), teaches);
+            words.getStyleClass().add("example");
+            words.setAccessibleText(example.name() + ". " + example.teaches());
+            CustomMenuItem item = new CustomMenuItem(words);
+            item.setOnAction(e -> files.open(example));
+            menu.getItems().add(item);
+        }
+        return menu;
+    }
+
+    private Menu help() {
+        return new Menu("_Help", null,
+                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KEYS)),
+                item("_About", null, () -> files.tell("Slabfield", "Predicts how far the vacuum of a suction point reaches under a"
+                        + " slab: steady air flow in one layer, seen from above, with leaks, walls, tile and fan. An aid for people"
+                        + " who know the work; it approves no design and cannot judge combustion safety.")));
+    }
+
+    private static MenuItem item(String text, String keys, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        if (keys != null) item.setAccelerator(KeyCombination.keyCombination(keys));
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    private static CheckMenuItem check(String text, String keys, Property<Boolean> property) {
+        CheckMenuItem item = new CheckMenuItem(text);
+        if (keys != null) item.setAccelerator(KeyCombination.keyCombination(keys));
+        item.selectedProperty().bindBidirectional(property);
+        return item;
+    }
+}

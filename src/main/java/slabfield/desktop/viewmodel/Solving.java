@@ -1,0 +1,162 @@
+package slabfield.desktop.viewmodel;
+
+import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import slabfield.field.Convergence;
+import slabfield.field.Progress;
+import slabfield.field.Result;
+import slabfield.model.Scenario;
+import slabfield.model.Shapes;
+import slabfield.network.SlabSolver.Extent;
+
+/**
+ * Keeps a prediction for the document. Every change cancels the solve under way and starts another; a result lands only
+ * if nothing was asked for since. While the user drags, solves on a coarse grid follow one another without being
+ * cancelled, so that the map moves along; the solve of the whole follows when the drag ends.
+ */
+public final class Solving {
+    /** Smallest cell while dragging [m]. */
+    public static final double QUICK_CELL = 0.2;
+
+    private static final int QUICK_CELLS = 4000;
+    private static final Convergence NOT_YET =
+            new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN);
+
+    /** How things stand. */
+    public enum State {
+        /** The map shows the document as it is. */
+        UP_TO_DATE,
+        /** A solve is under way; the map is out of date. */
+        SOLVING,
+        /** The document as it is has no prediction; the map, if any, is out of date. */
+        FAILED
+    }
+
+    /** What computes a prediction. */
+    public interface Solver {
+        Result solve(Scenario scenario, Extent extent, Progress progress);
+    }
+
+    /**
+     * What there is to show.
+     *
+     * @param result the last prediction; before the first one of a document, the plan without a field
+     * @param state whether it is of the document as it is
+     * @param quick true for the coarse grid of a drag
+     * @param reason why there is no newer one, where the state is FAILED; else empty
+     */
+    public record Picture(Result result, State state, boolean quick, String reason) {
+        public Optional<Result.Solved> solved() {
+            return result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
+        }
+
+        /** The whole prediction of the document as it is. */
+        public Optional<Result.Solved> current() {
+            return state == State.UP_TO_DATE && !quick ? solved() : Optional.empty();
+        }
+    }
+
+    private final Document document;
+    private final Solver solver;
+    private final TaskRunner runner;
+    private final BooleanProperty dragging = new SimpleBooleanProperty();
+    private final ReadOnlyObjectWrapper<Picture> picture;
+    private Optional<TaskRunner.Task> running = Optional.empty();
+    private boolean quickUnderWay;
+    private boolean anotherHouse;
+    private long asked;
+    private long shown;
+
+    public Solving(Document document, Solver solver, TaskRunner runner) {
+        this.document = document;
+        this.solver = solver;
+        this.runner = runner;
+        this.picture = new ReadOnlyObjectWrapper<>(planOnly());
+        document.opened().addListener((o, was, is) -> {
+            anotherHouse = true;
+            quickUnderWay = false;
+            dragging.set(false);
+        });
+        document.scenario().addListener((o, was, is) -> changed());
+        dragging.addListener((o, was, is) -> {
+            if (!is) changed();
+        });
+    }
+
+    /** What there is to show. */
+    public ReadOnlyObjectProperty<Picture> picture() {
+        return picture.getReadOnlyProperty();
+    }
+
+    /** True while the user drags something. */
+    public BooleanProperty dragging() {
+        return dragging;
+    }
+
+    /** Asks for the first prediction. */
+    public void start() {
+        changed();
+    }
+
+    private void changed() {
+        asked++;
+        Picture last = anotherHouse ? planOnly() : picture.get();
+        anotherHouse = false;
+        picture.set(new Picture(last.result(), State.SOLVING, last.quick(), ""));
+        if (!(dragging.get() && quickUnderWay)) solve();
+    }
+
+    private void solve() {
+        running.ifPresent(TaskRunner.Task::cancel);
+        boolean quick = dragging.get();
+        quickUnderWay = quick;
+        long number = asked;
+        Scenario drawn = document.scenario().get();
+        Scenario scenario = quick ? drawn.withCellSize(quickCell(drawn)) : drawn;
+        Extent extent = quick ? Extent.FAN_ON_ONLY : Extent.FULL;
+        running = Optional.of(runner.run(progress -> solver.solve(scenario, extent, progress), new TaskRunner.Outcome<>() {
+            @Override
+            public void done(Result result) {
+                landed(number, quick, result);
+            }
+
+            @Override
+            public void failed(Throwable reason) {
+                String words = reason instanceof OutOfMemoryError
+                        ? "There is not enough memory for this grid; give the scenario larger cells."
+                        : "The solve failed: " + reason.getMessage();
+                landed(number, quick, new Result.Unsolved(scenario, NOT_YET, words));
+            }
+        }));
+    }
+
+    /** The coarsest of the scenario's own cell, {@link #QUICK_CELL} and what keeps the number of cells small [m]. */
+    static double quickCell(Scenario scenario) {
+        double area = Shapes.union(scenario.slabs()).getEnvelope().getArea();
+        return Math.max(Math.max(QUICK_CELL, scenario.cellSize()), Math.sqrt(area / QUICK_CELLS));
+    }
+
+    private void landed(long number, boolean quick, Result result) {
+        boolean newest = number == asked;
+        boolean follows = quick && dragging.get() && number > shown;
+        if (quick && dragging.get()) quickUnderWay = false;
+        if (newest || follows) show(number, quick, newest, result);
+        if (quick && dragging.get() && !newest) solve();
+    }
+
+    private void show(long number, boolean quick, boolean newest, Result result) {
+        shown = number;
+        if (result instanceof Result.Unsolved unsolved) {
+            Result last = picture.get().solved().isPresent() ? picture.get().result() : unsolved;
+            State state = newest ? State.FAILED : State.SOLVING;
+            picture.set(new Picture(last, state, picture.get().quick(), newest ? unsolved.reason() : ""));
+        } else picture.set(new Picture(result, newest ? State.UP_TO_DATE : State.SOLVING, quick, ""));
+    }
+
+    private Picture planOnly() {
+        return new Picture(new Result.Unsolved(document.scenario().get(), NOT_YET, ""), State.SOLVING, false, "");
+    }
+}

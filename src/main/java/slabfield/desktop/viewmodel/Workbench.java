@@ -1,0 +1,197 @@
+package slabfield.desktop.viewmodel;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import slabfield.advice.Advisor;
+import slabfield.figure.Figures;
+import slabfield.io.SafeFile;
+import slabfield.io.ScenarioProblems;
+import slabfield.io.ScenarioReader;
+import slabfield.io.ScenarioWriter;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
+import slabfield.network.SlabSolver;
+
+/** Everything behind one window. */
+public final class Workbench {
+    /** Something that went wrong and that the user must see. */
+    public record Trouble(String title, String text) {}
+
+    private static final int PICTURE_WIDTH = 2400;
+    private static final int PICTURE_DPI = 200;
+
+    private final Document document;
+    private final Units units = new Units();
+    private final MapLook look = new MapLook(units);
+    private final Solving solving;
+    private final Readings readings;
+    private final Advising advising;
+    private final SuctionMoves moves;
+    private final List<Example> examples;
+    private final Memory memory;
+    private final ObservableList<Path> recent = FXCollections.observableArrayList();
+    private final BooleanProperty accepted = new SimpleBooleanProperty();
+    private final ObjectProperty<Optional<Trouble>> trouble = new SimpleObjectProperty<>(Optional.empty());
+
+    /** A workbench over the solver and the search for measures of this program. */
+    public Workbench(List<Example> examples, Memory memory, TaskRunner solves, TaskRunner compares, TaskRunner advises) {
+        this(examples, memory, SlabSolver::solve, Advisor::suggest, solves, compares, advises);
+    }
+
+    /**
+     * @param examples at least one; the first is open at the start
+     * @param solves one after the other; the map's
+     * @param compares one after the other; of stages
+     * @param advises one after the other
+     */
+    Workbench(
+            List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, TaskRunner solves,
+            TaskRunner compares, TaskRunner advises) {
+        this.examples = List.copyOf(examples);
+        this.memory = memory;
+        this.document = new Document(examples.get(0).scenario());
+        this.solving = new Solving(document, solver, solves);
+        this.readings = new Readings(document, solving, solver, compares);
+        this.advising = new Advising(document, search, advises);
+        this.moves = new SuctionMoves(document, solving, units);
+        units.take(document.scenario().get().display());
+        recent.setAll(memory.recent());
+        accepted.set(memory.accepted());
+    }
+
+    public Document document() {
+        return document;
+    }
+
+    public Units units() {
+        return units;
+    }
+
+    public MapLook look() {
+        return look;
+    }
+
+    public Solving solving() {
+        return solving;
+    }
+
+    public Readings readings() {
+        return readings;
+    }
+
+    public Advising advising() {
+        return advising;
+    }
+
+    public SuctionMoves moves() {
+        return moves;
+    }
+
+    public List<Example> examples() {
+        return examples;
+    }
+
+    /** Files opened lately, the latest first. */
+    public ObservableList<Path> recent() {
+        return recent;
+    }
+
+    /** True once the user has accepted {@link Caution#LICENCE}, in this run or an earlier one. */
+    public ReadOnlyBooleanProperty accepted() {
+        return accepted;
+    }
+
+    /** What went wrong last; the window shows it and sets it empty. */
+    public ObjectProperty<Optional<Trouble>> trouble() {
+        return trouble;
+    }
+
+    public void accept() {
+        memory.accept();
+        accepted.set(true);
+    }
+
+    public void open(Example example) {
+        look.unlock();
+        units.take(example.scenario().display());
+        document.open(example.scenario(), Optional.empty());
+    }
+
+    /** Opens a file; where it cannot be read the document stays as it is. */
+    public void open(Path file) {
+        try {
+            var scenario = ScenarioReader.read(file);
+            look.unlock();
+            units.take(scenario.display());
+            document.open(scenario, Optional.of(file));
+            remember(file);
+        } catch (ScenarioProblems problems) {
+            if (!Files.exists(file)) memory.forget(file);
+            recent.setAll(memory.recent());
+            trouble.set(Optional.of(new Trouble("This file cannot be opened", problems.getMessage())));
+        }
+    }
+
+    /** Writes the document to a file; returns whether that was done. */
+    public boolean save(Path file) {
+        try {
+            SafeFile.write(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
+            document.savedTo(file);
+            remember(file);
+            return true;
+        } catch (IOException reason) {
+            trouble.set(Optional.of(new Trouble("This file cannot be saved", reason.getMessage())));
+            return false;
+        }
+    }
+
+    /** Writes the map with title and key to a PNG file. */
+    public void exportMap(Path file) {
+        try {
+            byte[] png = Figures.png(
+                    solving.picture().get().result(), look.style().get().withFontScale(1), PICTURE_WIDTH, PICTURE_DPI);
+            SafeFile.write(file, png);
+        } catch (IOException reason) {
+            trouble.set(Optional.of(new Trouble("The picture cannot be saved", reason.getMessage())));
+        }
+    }
+
+    private void remember(Path file) {
+        memory.remember(file);
+        recent.setAll(memory.recent());
+    }
+
+    /** Closes an opening so far as a word says. */
+    public void seal(String opening, SealState state) {
+        document.edit(Edit.of(state.word() + ": " + opening, s -> s.opening(opening)
+                .filter(o -> o.seal().state() != state)
+                .map(o -> s.withSeal(opening, Seal.of(state)))
+                .orElse(s)));
+    }
+
+    /** Closes the tops of a block wall so far as a word says. */
+    public void closeTops(String wall, SealState state) {
+        document.edit(Edit.of(state.word() + ": tops of " + wall, s -> s.blockWalls().stream()
+                .filter(w -> w.id().equals(wall) && w.tops().state() != state)
+                .findFirst()
+                .map(w -> s.withTops(wall, Seal.of(state)))
+                .orElse(s)));
+    }
+
+    /** Name of the document, marked where something is not saved. */
+    public String title() {
+        String name = document.file().get().map(f -> f.getFileName().toString()).orElse(document.scenario().get().name());
+        return (document.dirty().get() ? "\u2022 " : "") + name + " \u2013 Slabfield";
+    }
+}

@@ -1,0 +1,32 @@
+package slabfield.io;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Tells a result that this program wrote, which it may replace, from any other file, which it may not. */
+public final class OwnFile {
+    /** Stands as the first key of every result in JSON, and in a picture's text chunk. */
+    public static final String KEY = "writtenBy";
+
+    public static final String NAME = "Slabfield";
+
+    private static final int LOOKED_AT = 400;
+    private static final List<String> SIGNS =
+            List.of("\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, "tEXtSoftware\0" + NAME);
+
+    private OwnFile() {}
+
+    /** True where the file's beginning shows that it is a result of this program. */
+    public static boolean is(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            String start = new String(in.readNBytes(LOOKED_AT), StandardCharsets.ISO_8859_1);
+            return SIGNS.stream().anyMatch(start::contains);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+}

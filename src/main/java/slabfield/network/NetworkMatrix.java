@@ -1,0 +1,131 @@
+package slabfield.network;
+
+import slabfield.solve.SymmetricMatrix;
+
+/**
+ * The curvature of a network's potential as a sparse matrix: five entries a cell, nine where the fill has an inertial
+ * part, and those of the links. The pattern is made once; values are added anew for each Newton step.
+ */
+final class NetworkMatrix implements LayerFlow.Curvature {
+    private final Network network;
+    private final int columns;
+    private final SymmetricMatrix matrix;
+    private final DirectOrGrid solver;
+    private final double[] values;
+    /** For each cell the entry that couples it with the cell to the right, above, above right and above left, or -1. */
+    private final int[] east;
+
+    private final int[] north;
+    private final int[] rising;
+    private final int[] falling;
+    private final int[] diagonal;
+    private final int[] links;
+
+    NetworkMatrix(Network network, LayerGrid layer) {
+        this.network = network;
+        columns = layer.grid.columns();
+        int n = layer.grid.cells();
+        LayerFlow flow = layer.flow;
+        SymmetricMatrix.Builder builder = new SymmetricMatrix.Builder(network.size());
+        for (int c = 0; c < n; c++) {
+            if (unknown(c) < 0) continue;
+            if (flow.east[c] > 0) builder.couple(unknown(c), unknown(c + 1));
+            if (flow.north[c] > 0) builder.couple(unknown(c), unknown(c + columns));
+            if (joined(flow, c, 1)) builder.couple(unknown(c), unknown(c + columns + 1));
+            if (joined(flow, c, -1)) builder.couple(unknown(c), unknown(c + columns - 1));
+        }
+        for (int k = 0; k < network.links(); k++)
+            if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
+                builder.couple(network.unknownFrom(k), network.unknownTo(k));
+        matrix = builder.build();
+        values = matrix.values();
+        east = new int[n];
+        north = new int[n];
+        rising = new int[n];
+        falling = new int[n];
+        for (int c = 0; c < n; c++) {
+            boolean has = unknown(c) >= 0;
+            east[c] = has && flow.east[c] > 0 ? matrix.slot(unknown(c), unknown(c + 1)) : -1;
+            north[c] = has && flow.north[c] > 0 ? matrix.slot(unknown(c), unknown(c + columns)) : -1;
+            rising[c] = has && joined(flow, c, 1) ? matrix.slot(unknown(c), unknown(c + columns + 1)) : -1;
+            falling[c] = has && joined(flow, c, -1) ? matrix.slot(unknown(c), unknown(c + columns - 1)) : -1;
+        }
+        diagonal = new int[network.size()];
+        for (int u = 0; u < diagonal.length; u++) diagonal[u] = matrix.slot(u, u);
+        links = new int[network.links()];
+        for (int k = 0; k < links.length; k++)
+            if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
+                links[k] = matrix.slot(network.unknownFrom(k), network.unknownTo(k));
+        solver = new DirectOrGrid(network, layer, matrix);
+    }
+
+    private int unknown(int cell) {
+        return network.unknownOfCell(cell);
+    }
+
+    /** True where the cell and the one diagonally above it (to the right for 1, left for -1) share a quadrant. */
+    private boolean joined(LayerFlow flow, int c, int side) {
+        int i = c % columns, other = c + columns + side;
+        if (!flow.inertial || i + side < 0 || i + side >= columns) return false;
+        if (other >= flow.east.length || unknown(other) < 0) return false;
+        boolean below = side > 0 ? flow.east[c] > 0 : flow.east[c - 1] > 0;
+        boolean above = side > 0 ? flow.east[c + columns] > 0 : flow.east[c + columns - 1] > 0;
+        return (below && flow.north[c + side] > 0) || (flow.north[c] > 0 && above);
+    }
+
+    void clear() {
+        matrix.clear();
+        solver.clear();
+    }
+
+    /** Adds a link's slope. */
+    void link(int k, double slope) {
+        int a = network.unknownFrom(k), b = network.unknownTo(k);
+        if (a >= 0) values[diagonal[a]] += slope;
+        if (b >= 0) values[diagonal[b]] += slope;
+        if (a >= 0 && b >= 0) values[links[k]] -= slope;
+        solver.link(k, a, b, slope);
+    }
+
+    @Override
+    public void link(int a, int b, double h) {
+        if (unknown(a) < 0) return;
+        values[diagonal[unknown(a)]] += h;
+        values[diagonal[unknown(b)]] += h;
+        int entry = neighbours(a, b);
+        values[entry] -= h;
+        solver.gridLink(Math.min(a, b), entry == east[Math.min(a, b)], h);
+    }
+
+    @Override
+    public void cross(int c, int a, int b, double h) {
+        if (unknown(c) < 0) return;
+        values[diagonal[unknown(c)]] += 2 * h;
+        values[neighbours(c, a)] -= h;
+        values[neighbours(c, b)] -= h;
+        int low = Math.min(a, b);
+        values[Math.abs(a - b) == columns + 1 ? rising[low] : falling[low]] += h;
+    }
+
+    @Override
+    public void diagonal(int a, double h) {
+        if (unknown(a) < 0) return;
+        values[diagonal[unknown(a)]] += h;
+        solver.gridLeak(a, h);
+    }
+
+    private int neighbours(int a, int b) {
+        int low = Math.min(a, b);
+        return Math.abs(a - b) == 1 && east[low] >= 0 ? east[low] : north[low];
+    }
+
+    /**
+     * Solves for the values added since the last {@link #clear}.
+     *
+     * @param tolerance relative residual that is good enough
+     * @return false where the matrix is not positive definite
+     */
+    boolean solve(double[] right, double[] step, double tolerance) {
+        return solver.solve(right, step, tolerance);
+    }
+}
