@@ -113,7 +113,7 @@ class ArchitectureTest {
         "javax.imageio..        | slabfield.figure..",
         "javax.swing..          |",
         "picocli..              | slabfield.cli..",
-        "com.fasterxml..        | slabfield.io.. slabfield.cli..",
+        "com.fasterxml..        | slabfield.io.. slabfield.cli.. slabfield.validation..",
         "org.ejml..             | slabfield.solve..",
         "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.. slabfield.desktop.viewmodel.."
     })

@@ -49,6 +49,7 @@ import slabfield.wording.Nearest;
             "4:a solve did not converge",
             "5:a file cannot be written, or is there already",
             "6:an open gate or a failed draft test blocks what was asked",
+            "7:a validation case is not green",
             "70:a fault of the program"
         },
         subcommands = {
@@ -60,6 +61,7 @@ import slabfield.wording.Nearest;
             ChecklistVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
+            ValidateVerb.class,
             CompletionVerb.class
         })
 public final class CommandLineFace implements Callable<Integer> {
@@ -194,11 +196,14 @@ public final class CommandLineFace implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = CommandLineFace.class.getPackage().getImplementationVersion();
             return new String[] {
-                "Slabfield " + (version == null ? "(unpackaged build)" : version),
-                "Java " + Runtime.version() + ", " + System.getProperty("os.name")
+                "Slabfield " + number(), "Java " + Runtime.version() + ", " + System.getProperty("os.name")
             };
+        }
+
+        static String number() {
+            String version = CommandLineFace.class.getPackage().getImplementationVersion();
+            return version == null ? "(unpackaged build)" : version;
         }
     }
 }

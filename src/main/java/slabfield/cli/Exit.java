@@ -13,6 +13,8 @@ public enum Exit {
     CANNOT_WRITE(5),
     /** A gate of the job record blocks what was asked. */
     BLOCKED(6),
+    /** A validation case is not green. */
+    CASE_FAILED(7),
     /** A fault of the program. */
     OUR_FAULT(70);
 
