@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
@@ -49,6 +50,7 @@ public final class Workbench {
     private final Readings readings;
     private final Advising advising;
     private final SystemSizing sizing;
+    private final Checklist checklist;
     private final SuctionMoves moves;
     private final List<Example> examples;
     private final Memory memory;
@@ -86,6 +88,7 @@ public final class Workbench {
         this.readings = new Readings(document, solving, stages, runners.compares());
         this.advising = new Advising(document, search, runners.advises());
         this.sizing = new SystemSizing(document, units, SystemSizing::size, runners.sizes());
+        this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
@@ -118,6 +121,10 @@ public final class Workbench {
 
     public SystemSizing sizing() {
         return sizing;
+    }
+
+    public Checklist checklist() {
+        return checklist;
     }
 
     public SuctionMoves moves() {
