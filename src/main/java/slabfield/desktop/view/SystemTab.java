@@ -41,7 +41,7 @@ final class SystemTab extends VBox {
         scroll.setFitToWidth(true);
         scroll.setAccessibleText("Sizes of the system");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(first(), headline, choice, scroll);
+        getChildren().addAll(first(), headline, scroll);
         bench.sizing().search().found().addListener((o, was, is) -> update());
         bench.sizing().search().outOfDate().addListener((o, was, is) -> body.pseudoClassStateChanged(STALE, is));
         bench.units().shown().addListener((o, was, is) -> update());
@@ -66,10 +66,11 @@ final class SystemTab extends VBox {
             shown.visibleProperty().bind(sizing.search().searching());
             shown.managedProperty().bind(sizing.search().searching());
         }
+        choice.setMinWidth(USE_PREF_SIZE);
         Label message = Parts.paragraph("", "soft");
         message.textProperty().bind(sizing.search().message());
         HBox.setHgrow(message, Priority.ALWAYS);
-        HBox first = new HBox(8, start, cancel, progress, message);
+        HBox first = new HBox(8, start, cancel, progress, choice, message);
         first.setAlignment(Pos.CENTER_LEFT);
         return first;
     }

@@ -6,7 +6,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import slabfield.equipment.FanRanking;
 import slabfield.equipment.HousePressure;
 import slabfield.equipment.Sizing;
-import slabfield.equipment.WorstDay;
 import slabfield.field.Progress;
 import slabfield.model.NominalPipe;
 import slabfield.model.Scenario;
@@ -94,14 +93,9 @@ public final class SystemSizing {
                     + ". Look for values far outside the usual.";
         FanRanking.Ranked best = sizing.chosen().get();
         String name = "\u201c" + best.fan().offer().id() + "\u201d";
-        String fan = best.meets()
-                ? (best.watts().isPresent() ? "The fan of least power that holds " : "The fan that draws least and holds ") + target + " is " + name
-                : "No fan holds " + target + "; " + name + " comes nearest";
-        String day = best.worstDay().isPresent() ? ", worst day counted." : ", as drawn; the worst day is not known.";
-        return fan + day + sizing.heldDownTo().map(h -> " With it the target " + down(h) + ".").orElse("");
-    }
-
-    private String down(WorstDay.HeldDownTo held) {
-        return SystemPages.down(held, units);
+        String least = best.watts().isPresent() ? " holds " + target + " with the least power" : " holds " + target + " with the least exhaust";
+        String fan = name + (best.meets() ? least : " comes nearest to " + target + ", which no fan holds");
+        String day = best.worstDay().isPresent() ? " on the worst day." : " as drawn; the worst day is not known.";
+        return fan + day + sizing.heldDownTo().map(h -> " The target " + SystemPages.down(h, units) + ".").orElse("");
     }
 }
