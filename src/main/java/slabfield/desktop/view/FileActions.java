@@ -141,6 +141,11 @@ final class FileActions {
         return alert;
     }
 
+    /** Shows what the program was held against. */
+    void showValidation() {
+        ValidationWindow.open(stage, bench.look().presentation().get());
+    }
+
     /** Shows a text to read. */
     void tell(String title, String words) {
         Alert alert = alert(Alert.AlertType.INFORMATION, title);

@@ -147,6 +147,7 @@ final class MenuRow extends MenuBar {
     private Menu help() {
         return new Menu("_Help", null,
                 item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KEYS)),
+                item("_Validation\u2026", null, files::showValidation),
                 item("_About", null, () -> files.tell("Slabfield", "Predicts how far the vacuum of a suction point reaches under a"
                         + " slab: steady air flow in one layer, seen from above, with leaks, walls, tile and fan. An aid for people"
                         + " who know the work; it approves no design and cannot judge combustion safety.")));
