@@ -44,6 +44,7 @@ final class ChecklistTab extends BorderPane {
     private final DraftTestForm form;
     private final TextField result = new TextField();
     private final ObjectProperty<String> chosen = new SimpleObjectProperty<>(TITLES.get(0));
+    private final Node by, when;
     private final VBox entry;
     private final ScrollPane side;
 
@@ -51,12 +52,15 @@ final class ChecklistTab extends BorderPane {
         this.bench = bench;
         this.checklist = bench.checklist();
         this.form = new DraftTestForm(checklist);
+        this.by = who("By", "name", checklist.by());
+        this.when = who("When", "now", checklist.time());
         getStyleClass().addAll("tab-body", "checklist");
         Arrays.stream(Gate.values()).forEach(g -> (g.mustBeAnswered() ? gates : notices).add(new GateRow(checklist, g)));
         saveAs.setOnAction(e -> files.saveAs());
         note.textProperty().bind(checklist.note());
+        note.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(note, Priority.ALWAYS);
-        HBox top = new HBox(10, note, saveAs);
+        HBox top = new HBox(10, note, saveAs, by, when);
         top.setAlignment(Pos.CENTER_LEFT);
         setTop(top);
         side = standing();
@@ -82,8 +86,8 @@ final class ChecklistTab extends BorderPane {
         complete.setOnAction(e -> checklist.complete());
         standing.getStyleClass().add("standing-part");
         standing.getChildren().addAll(
-                Parts.label("Record", "heading"), state, open, complete, Parts.label("Fan", "heading"), fan, blocked, start,
-                Parts.label("Radon test", "heading"), radon);
+                Parts.label("Record", "heading"), state, complete, Parts.label("Fan", "heading"), fan, blocked, start,
+                Parts.label("Still open", "heading"), open, Parts.label("Radon test", "heading"), radon);
         ScrollPane scroll = new ScrollPane(standing);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -93,23 +97,22 @@ final class ChecklistTab extends BorderPane {
     }
 
     private VBox entry() {
-        HBox first = new HBox(8, Parts.choice("Part of the checklist", TITLES, t -> t, chosen), who("By", "name", checklist.by(), 8),
-                who("When", "now, or 2026-01-20 14:05", checklist.time(), 13));
-        first.setAlignment(Pos.CENTER_LEFT);
+        HBox choice = Parts.choice("Part of the checklist", TITLES, t -> t, chosen);
         ScrollPane scroll = new ScrollPane(body);
         scroll.setFitToWidth(true);
         scroll.setAccessibleText("Answers");
         body.getStyleClass().add("answers");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        VBox all = new VBox(first, scroll);
+        VBox all = new VBox(choice, scroll);
         all.getStyleClass().add("entry");
         return all;
     }
 
-    private static Node who(String title, String prompt, StringProperty text, int columns) {
+    private static Node who(String title, String prompt, StringProperty text) {
         TextField field = new TextField();
         field.setPromptText(prompt);
-        field.setPrefColumnCount(columns);
+        field.setPrefColumnCount(10);
+        field.setMinWidth(USE_PREF_SIZE);
         field.setAccessibleText(title);
         field.textProperty().bindBidirectional(text);
         Label label = Parts.label(title);
@@ -121,7 +124,7 @@ final class ChecklistTab extends BorderPane {
 
     private void update() {
         boolean there = checklist.record().get().isPresent();
-        for (Node node : List.of(side, entry)) node.setVisible(there);
+        for (Node node : List.of(side, entry, by, when)) node.setVisible(there);
         saveAs.setVisible(bench.document().file().get().isEmpty());
         saveAs.setManaged(saveAs.isVisible());
         checklist.record().get().ifPresent(record -> {
@@ -137,7 +140,7 @@ final class ChecklistTab extends BorderPane {
         state.setText(RecordWords.state(record) + "; gates: " + RecordWords.unanswered(record));
         state.pseudoClassStateChanged(OPEN, !openNow.isEmpty());
         complete.setDisable(!openNow.isEmpty() || record.completed().isPresent());
-        open.getChildren().setAll(openNow.stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
+        open.getChildren().setAll((openNow.isEmpty() ? List.of("Nothing is open in this record.") : openNow).stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
         fan.setText(RecordWords.fan(record));
         fan.pseudoClassStateChanged(OPEN, !blocking.isEmpty());
         start.setDisable(!blocking.isEmpty());
@@ -160,18 +163,19 @@ final class ChecklistTab extends BorderPane {
         TableView<DraftTest> table = Parts.table("Draft tests", "");
         String pressure = "\n[" + bench.units().pressure().get().symbol() + "]";
         Parts.fill(table, List.of(
-                Parts.column("Appliance", 110, DraftTest::appliance),
-                Parts.column("Radon\nfan", 64, t -> t.fanRunning() ? "running" : "off"),
-                Parts.column("Outcome", 70, t -> t.outcome().word()),
-                Parts.numbers("House" + pressure, 60, t -> pressure(t.housePressure())),
-                Parts.numbers("Draft" + pressure, 60, t -> pressure(t.draft())),
-                Parts.numbers("Spillage\n[s]", 66, t -> plain(t.spillage())),
-                Parts.numbers("CO\n[ppm]", 52, t -> plain(t.carbonMonoxide())),
-                Parts.column("When, by", 170, t -> (RecordWords.time(t.time()) + " " + t.by()).strip()),
-                Parts.column("Steps open", 140, RecordWords::openSteps)), bench.look().presentation().get());
+                Parts.column("Appliance", 102, DraftTest::appliance),
+                Parts.column("Radon\nfan", 62, t -> t.fanRunning() ? "running" : "off"),
+                Parts.column("Outcome", 72, t -> t.outcome().word()),
+                Parts.numbers("House" + pressure, 56, t -> pressure(t.housePressure())),
+                Parts.numbers("Draft" + pressure, 54, t -> pressure(t.draft())),
+                Parts.numbers("Spill\n[s]", 46, t -> plain(t.spillage())),
+                Parts.numbers("CO\n[ppm]", 56, t -> plain(t.carbonMonoxide())),
+                Parts.column("When, by", 168, t -> (RecordWords.time(t.time()) + " " + t.by()).strip())),
+                bench.look().presentation().get());
         table.getItems().setAll(record.draftTests());
         Parts.asHighAsItsRows(table);
-        return List.of(table, form);
+        DraftTest last = record.draftTests().get(record.draftTests().size() - 1);
+        return List.of(table, Parts.paragraph("Steps of the last one that are open: " + RecordWords.openSteps(last) + ".", "soft"), form);
     }
 
     private List<Node> radonTests(JobRecord record) {

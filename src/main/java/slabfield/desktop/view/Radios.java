@@ -9,16 +9,19 @@ import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 
-/** Radio buttons in a row, one of which is down. */
-final class Radios<T> extends HBox {
+/** Radio buttons in a row, one of which is down; where there is no room they wrap. */
+final class Radios<T> extends FlowPane {
+    private static final double ONE_ROW = 1000;
+
     private final Map<T, RadioButton> buttons = new LinkedHashMap<>();
 
     /** @param chosen is told what the user chooses */
     Radios(String what, List<T> values, Function<T, String> words, Consumer<T> chosen) {
         getStyleClass().add("radios");
         setAlignment(Pos.CENTER_LEFT);
+        setPrefWrapLength(ONE_ROW);
         ToggleGroup group = new ToggleGroup();
         for (T value : values) {
             RadioButton button = new RadioButton(words.apply(value));

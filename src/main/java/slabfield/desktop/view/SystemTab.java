@@ -67,8 +67,10 @@ final class SystemTab extends VBox {
             shown.managedProperty().bind(sizing.search().searching());
         }
         choice.setMinWidth(USE_PREF_SIZE);
-        Label message = Parts.paragraph("", "soft");
+        Label message = Parts.label("", "soft");
+        message.setMaxWidth(Double.MAX_VALUE);
         message.textProperty().bind(sizing.search().message());
+        message.textProperty().addListener((o, was, is) -> Parts.tip(message, is));
         HBox.setHgrow(message, Priority.ALWAYS);
         HBox first = new HBox(8, start, cancel, progress, choice, message);
         first.setAlignment(Pos.CENTER_LEFT);

@@ -8,6 +8,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -30,8 +32,8 @@ final class ValidationWindow {
         this.large = large;
         PrintedReports.Index index = PrintedReports.index();
         Parts.fill(cases, List.of(
-                Parts.column("Case", 330, Line::title), Parts.column("Kind", 84, Line::kind), Parts.column("Verdict", 70, Line::verdict),
-                Parts.numbers("Worst, parts\nof tolerance", 96, Line::worst), Parts.column("Source", 260, Line::source),
+                Parts.column("Case", 350, Line::title), Parts.column("Kind", 84, Line::kind), Parts.column("Verdict", 70, Line::verdict),
+                Parts.numbers("Worst, parts\nof tolerance", 112, Line::worst), Parts.column("Source", 260, Line::source),
                 Parts.column("Control, which must turn it red", 280, Line::control)), large);
         cases.setRowFactory(t -> new TableRow<>() {
             @Override
@@ -55,6 +57,7 @@ final class ValidationWindow {
         stage.setTitle("Validation \u2013 Slabfield");
         Scene scene = new Scene(window.content(), WIDTH, HEIGHT);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.ESCAPE), stage::close);
         stage.setScene(scene);
         stage.show();
     }

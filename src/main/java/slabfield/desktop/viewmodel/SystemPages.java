@@ -80,6 +80,8 @@ final class SystemPages {
         sizing.ranking().unsolved().forEach(u -> notes.add(u + ": its solve did not settle; it is not ranked."));
         if (sizing.inventedOnly())
             notes.add("These classes are invented and only give an idea. " + key("fans", "equipment", "with your own fans"));
+        if (!sizing.inventedOnly() && sizing.scenario().equipment().fans().isEmpty())
+            notes.add("Only the fan that is drawn was tried. " + key("fans", "equipment", "to have others ranked"));
         if (sizing.ranking().fans().stream().anyMatch(r -> r.watts().isEmpty()))
             notes.add("A fan without \"power\" has no watts here; give it one value for each point of its curve.");
         if (!sizing.missing().isEmpty()) notes.add("The worst day is not worked out: see that part.");

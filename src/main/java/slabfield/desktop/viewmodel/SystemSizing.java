@@ -93,9 +93,12 @@ public final class SystemSizing {
                     + ". Look for values far outside the usual.";
         FanRanking.Ranked best = sizing.chosen().get();
         String name = "\u201c" + best.fan().offer().id() + "\u201d";
-        String least = best.watts().isPresent() ? " holds " + target + " with the least power" : " holds " + target + " with the least exhaust";
-        String fan = name + (best.meets() ? least : " comes nearest to " + target + ", which no fan holds");
-        String day = best.worstDay().isPresent() ? " on the worst day." : " as drawn; the worst day is not known.";
-        return fan + day + sizing.heldDownTo().map(h -> " The target " + SystemPages.down(h, units) + ".").orElse("");
+        String day = best.worstDay().isPresent() ? " on the worst day" : "";
+        String least = best.watts().isPresent() ? "least power" : "least exhaust";
+        String outcome = best.meets()
+                ? name + " holds " + target + day + " with the " + least + "."
+                : "No fan holds " + target + day + "; " + name + " comes nearest.";
+        String unknown = best.worstDay().isPresent() ? "" : " The worst day is not known.";
+        return outcome + unknown + sizing.heldDownTo().map(h -> " The target " + SystemPages.down(h, units) + ".").orElse("");
     }
 }
