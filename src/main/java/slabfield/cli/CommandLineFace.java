@@ -48,16 +48,20 @@ import slabfield.wording.Nearest;
             "3:no display for the window",
             "4:a solve did not converge",
             "5:a file cannot be written, or is there already",
-            "6:a validation case is not green",
+            "6:an open gate or a failed draft test blocks what was asked",
+            "7:a validation case is not green",
             "70:a fault of the program"
         },
         subcommands = {
             SolveVerb.class,
             CompareVerb.class,
             SuggestVerb.class,
+            SizeVerb.class,
+            FlowVerb.class,
+            ChecklistVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
-            ValidateCommand.class,
+            ValidateVerb.class,
             CompletionVerb.class
         })
 public final class CommandLineFace implements Callable<Integer> {

@@ -11,8 +11,10 @@ public enum Exit {
     NOT_CONVERGED(4),
     /** A file cannot be written, or is there already. */
     CANNOT_WRITE(5),
+    /** A gate of the job record blocks what was asked. */
+    BLOCKED(6),
     /** A validation case is not green. */
-    CASE_FAILED(6),
+    CASE_FAILED(7),
     /** A fault of the program. */
     OUR_FAULT(70);
 

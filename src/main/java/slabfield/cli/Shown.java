@@ -65,10 +65,42 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
         return Quantity.format(si, lengthUnit, 2);
     }
 
+    /** A length of the size of a pipe, with its unit. */
+    String smallLength(double si) {
+        return imperial() ? Quantity.formatDecimals(si, Unit.INCH, 2) : Quantity.formatDecimals(si, Unit.MILLIMETRE, 0);
+    }
+
     /** An area with its unit. */
     String area(double si) {
-        boolean imperial = lengthUnit == Unit.FOOT || lengthUnit == Unit.INCH;
-        return Quantity.format(si, imperial ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, 3);
+        return Quantity.format(si, imperial() ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, 3);
+    }
+
+    private boolean imperial() {
+        return lengthUnit == Unit.FOOT || lengthUnit == Unit.INCH;
+    }
+
+    Unit speedUnit() {
+        return imperial() ? Unit.FOOT_PER_MINUTE : Unit.METRE_PER_SECOND;
+    }
+
+    /** A speed without its unit. */
+    String speed(double si) {
+        return number(si, speedUnit(), imperial() ? Unit.FOOT_PER_MINUTE.toSi(10) : 0.1);
+    }
+
+    /** A temperature with its unit, to the degree. */
+    String temperature(double si) {
+        return Double.isFinite(si) ? Quantity.formatDecimals(si, imperial() ? Unit.FAHRENHEIT : Unit.CELSIUS, 0) : "-";
+    }
+
+    /** A number of kilowatt hours without its unit. */
+    static String kilowattHours(OptionalDouble joules) {
+        return decimals(Unit.KILOWATT_HOUR.fromSi(joules.orElse(Double.NaN)), 0);
+    }
+
+    /** A plain number with a number of decimals. */
+    static String plain(double value, int decimals) {
+        return decimals(value, decimals);
     }
 
     /** A part of a whole; 0 and 100 % only where they are meant. */

@@ -34,11 +34,11 @@ final class Entry {
     private final FileReading reading;
     private final String pointer;
     private final ObjectNode node;
-    private final FileObject kind;
+    private final ObjectKind kind;
     private final int problemsBefore;
     private final boolean isObject;
 
-    Entry(FileReading reading, String pointer, JsonNode node, FileObject kind) {
+    Entry(FileReading reading, String pointer, JsonNode node, ObjectKind kind) {
         this.reading = reading;
         this.pointer = pointer;
         this.kind = kind;
@@ -214,6 +214,15 @@ final class Entry {
         return pairs;
     }
 
+    /** Quantities of one kind; NaN where one cannot be read. */
+    List<Double> quantities(String key, Dimension dimension) {
+        List<Double> values = new ArrayList<>();
+        if (!isList(key, LONGEST_LIST)) return values;
+        for (JsonNode value : node.get(key))
+            values.add(quantity(pointer(key) + "/" + values.size(), value, dimension).orElse(Double.NaN));
+        return values;
+    }
+
     /** A place on the plan, to the nanometre; the origin where it is missing or cannot be read. */
     Point point(String key) {
         return node.has(key) ? point(pointer(key), node.get(key)) : new Point(0, 0);
@@ -257,7 +266,7 @@ final class Entry {
     }
 
     /** The entries of a list, each made in its turn; those that could not be made are left out. */
-    <T> List<T> list(String key, FileObject what, Function<Entry, Optional<T>> maker) {
+    <T> List<T> list(String key, ObjectKind what, Function<Entry, Optional<T>> maker) {
         List<T> made = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
         if (isList(key, LONGEST_LIST))
@@ -279,7 +288,7 @@ final class Entry {
     }
 
     /** The object under a key; an empty one where there is none. */
-    Entry entry(String key, FileObject what) {
+    Entry entry(String key, ObjectKind what) {
         JsonNode inner = node.has(key) ? node.get(key) : JsonNodeFactory.instance.objectNode();
         return new Entry(reading, pointer(key), inner, what);
     }
@@ -294,7 +303,7 @@ final class Entry {
     }
 
     /** One of {@link #members} as an entry of its own. */
-    Entry member(String key, String name, JsonNode value, FileObject what) {
+    Entry member(String key, String name, JsonNode value, ObjectKind what) {
         return new Entry(reading, pointer(key) + "/" + JsonTree.escaped(name), value, what);
     }
 

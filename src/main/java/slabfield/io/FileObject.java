@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** The kinds of object in a scenario file and the keys that each may have. The schema describes the same keys. */
-enum FileObject {
+enum FileObject implements ObjectKind {
     SCENARIO(
             "the scenario",
             List.of("slabfield", "name", "lengthUnit", "slabs", "layer"),
             List.of(
                     "teaches", "notes", "display", "cell", "barriers", "drainTile", "blockWalls", "openings", "soil", "house",
-                    "air", "suctionPoints", "testHoles", "stages", "target")),
+                    "air", "suctionPoints", "testHoles", "stages", "target", "equipment")),
     DISPLAY("display", List.of(), List.of("pressure", "flow", "length")),
     SLAB("slab", List.of("id", "outline"), List.of("holes", "thickness", "treated")),
     LAYER("the layer", List.of(), List.of("fill", "permeability", "inertial", "thickness", "zones")),
@@ -37,12 +37,35 @@ enum FileObject {
                     "state", "sealedFraction")),
     LEAK("leak", List.of("coefficient", "exponent"), List.of()),
     SOIL("soil", List.of(), List.of("leakance")),
-    HOUSE("house", List.of(), List.of("pressureOutdoorsAtFloor")),
+    HOUSE(
+            "house",
+            List.of(),
+            List.of(
+                    "pressureOutdoorsAtFloor", "indoorTemperature", "neutralLevel", "blowerDoor", "naturalFlow", "exhausts",
+                    "designDay", "climate", "limits", "heating", "tariff")),
+    BLOWER_DOOR("blower door", List.of("flow"), List.of("pressure", "exponent")),
+    EXHAUST("exhaust", List.of("id", "flow"), List.of()),
+    DESIGN_DAY("design day", List.of("outdoorTemperature"), List.of("windSpeed", "windCoefficient")),
+    CLIMATE("climate", List.of(), List.of("bins", "degreeDays", "balance")),
+    LIMIT("limit", List.of("pressure", "source"), List.of()),
+    HEATING("heating", List.of("fuel", "efficiency", "price", "fuelUnit", "energyPerUnit"), List.of()),
+    TARIFF("tariff", List.of("currency", "electricityPerKwh"), List.of()),
     AIR("air", List.of(), List.of("temperature", "altitude")),
     SUCTION_POINT("suction point", List.of("id", "at", "source"), List.of("tile", "pit", "whenOff")),
     PIT("pit", List.of(), List.of("radius", "volume")),
-    SOURCE("source", List.of(), List.of("pressure", "flow", "fan", "pipe", "discharge")),
-    PIPE("pipe", List.of("diameter", "length"), List.of("ells", "fittings", "roughness")),
+    SOURCE("source", List.of(), List.of("pressure", "flow", "fan", "riser", "pipe", "pipes", "discharge")),
+    PIPE(
+            "pipe",
+            List.of("length"),
+            List.of(
+                    "diameter", "nominal", "ells", "halfElls", "teesThrough", "teesByBranch", "fittings", "valve", "roughness",
+                    "rise")),
+    EQUIPMENT("equipment", List.of(), List.of("risers", "fans", "plannedPipes")),
+    RISER("riser", List.of("id", "fan"), List.of("pipe", "pipes", "discharge")),
+    FAN(
+            "fan",
+            List.of("id", "curve"),
+            List.of("power", "density", "steadyFrom", "arrangement", "invented")),
     TEST_HOLE("test hole", List.of("id", "at"), List.of("found")),
     STAGE(
             "stage",
@@ -63,8 +86,8 @@ enum FileObject {
         this.optional = optional;
     }
 
-    /** How messages call it. */
-    String noun() {
+    @Override
+    public String noun() {
         return noun;
     }
 
@@ -76,12 +99,13 @@ enum FileObject {
         return name.toString();
     }
 
-    List<String> required() {
+    @Override
+    public List<String> required() {
         return required;
     }
 
-    /** All keys, those that must be there first. */
-    List<String> keys() {
+    @Override
+    public List<String> keys() {
         List<String> all = new ArrayList<>(required);
         all.addAll(optional);
         return List.copyOf(all);

@@ -11,8 +11,10 @@ import slabfield.model.Barrier;
 import slabfield.model.BlockWall;
 import slabfield.model.Display;
 import slabfield.model.DrainTile;
+import slabfield.model.Equipment;
 import slabfield.model.Fill;
 import slabfield.model.FillWord;
+import slabfield.model.House;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
 import slabfield.model.Point;
@@ -32,7 +34,7 @@ import slabfield.quantity.Unit;
 final class HouseReader {
     /** Problems that may come only from another thing that could not be read. */
     private static final Pattern MAY_FOLLOW = Pattern.compile("/slabs/\\d+|/stages/.*|/drainTile/\\d+/sump"
-            + "|/suctionPoints/\\d+/tile|/blockWalls/\\d+/tile|/openings/\\d+/perimeterOf");
+            + "|/suctionPoints/\\d+/(?:tile|source/riser)|/blockWalls/\\d+/tile|/openings/\\d+/perimeterOf");
 
     private HouseReader() {}
 
@@ -46,14 +48,16 @@ final class HouseReader {
             List<Opening> openings,
             List<SuctionPoint> suctions,
             List<TestHole> holes,
-            List<Stage> stages) {
+            List<Stage> stages,
+            Optional<Equipment> equipment) {
 
         /** A house with this plan and nothing else that could be wrong. */
         Scenario bare() {
             Fill anything = Fill.of(FillWord.MIXED, Fill.USUAL_THICKNESS);
             return new Scenario(
                     "unnamed", "", "", Display.SI, slabs, layer.orElse(new Layer(anything, List.of())), barriers, tiles, walls,
-                    openings, 0, 0, Air.STANDARD, suctions, holes, stages, Target.COMMON_PRACTICE, Scenario.USUAL_CELL);
+                    openings, 0, 0, Air.STANDARD, suctions, holes, stages, Target.COMMON_PRACTICE, Scenario.USUAL_CELL,
+                    equipment.orElse(Equipment.NONE), House.UNKNOWN);
         }
     }
 
@@ -64,7 +68,9 @@ final class HouseReader {
         String name = e.text("name"), teaches = e.text("teaches"), notes = e.text("notes");
         Optional<Display> display = display(e.entry("display", FileObject.DISPLAY), unit);
         double leakance = e.entry("soil", FileObject.SOIL).quantity("leakance", Dimension.LEAKANCE, 0);
-        double outdoors = e.entry("house", FileObject.HOUSE).quantity("pressureOutdoorsAtFloor", Dimension.PRESSURE, 0);
+        Entry above = e.entry("house", FileObject.HOUSE);
+        double outdoors = above.quantity("pressureOutdoorsAtFloor", Dimension.PRESSURE, 0);
+        Optional<House> house = BuildingReader.house(above);
         Optional<Air> air = air(e.entry("air", FileObject.AIR));
         Optional<Target> target = target(e);
         double cell = e.quantity("cell", Dimension.LENGTH, Scenario.USUAL_CELL);
@@ -72,7 +78,7 @@ final class HouseReader {
         Optional<Scenario> made = e.make(() -> new Scenario(
                 name, teaches, notes, display.orElseThrow(), plan.slabs(), plan.layer().orElseThrow(), plan.barriers(),
                 plan.tiles(), plan.walls(), plan.openings(), leakance, outdoors, air.orElseThrow(), plan.suctions(),
-                plan.holes(), plan.stages(), target.orElseThrow(), cell));
+                plan.holes(), plan.stages(), target.orElseThrow(), cell, plan.equipment().orElseThrow(), house.orElseThrow()));
         boolean allSlabs = !plan.slabs().isEmpty() && plan.slabs().size() == e.get("slabs").size();
         if (allSlabs) check(e.reading(), made.isPresent(), made.orElseGet(plan::bare));
         return made;
@@ -88,7 +94,8 @@ final class HouseReader {
                 e.list("openings", FileObject.OPENING, DeviceReader::opening),
                 e.list("suctionPoints", FileObject.SUCTION_POINT, SystemReader::suctionPoint),
                 e.list("testHoles", FileObject.TEST_HOLE, SystemReader::testHole),
-                e.list("stages", FileObject.STAGE, SystemReader::stage));
+                e.list("stages", FileObject.STAGE, SystemReader::stage),
+                EquipmentReader.equipment(e.entry("equipment", FileObject.EQUIPMENT)));
     }
 
     private static void check(FileReading reading, boolean complete, Scenario scenario) {

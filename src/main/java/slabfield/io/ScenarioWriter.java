@@ -61,7 +61,9 @@ public final class ScenarioWriter {
         list(root, "blockWalls", s.blockWalls(), this::blockWall);
         list(root, "openings", s.openings(), this::opening);
         root.putObject("soil").put("leakance", Quantity.exact(s.soilLeakance(), Unit.METRE_PER_SECOND_PASCAL));
-        root.putObject("house").put("pressureOutdoorsAtFloor", Quantity.exact(s.outdoorPressure(), Unit.PASCAL));
+        ObjectNode house = root.putObject("house");
+        house.put("pressureOutdoorsAtFloor", Quantity.exact(s.outdoorPressure(), Unit.PASCAL));
+        BuildingWriter.house(house, s.house());
         ObjectNode air = root.putObject("air");
         s.air().temperature().ifPresent(t -> air.put("temperature", Quantity.exact(t, Unit.KELVIN)));
         s.air().altitude().ifPresent(z -> air.put("altitude", metres(z)));
@@ -72,6 +74,7 @@ public final class ScenarioWriter {
         root.putObject("target")
                 .put("vacuum", Quantity.exact(s.target().vacuum(), Unit.PASCAL))
                 .put("choice", s.target().choice());
+        EquipmentWriter.equipment(root.putObject("equipment"), s.equipment());
         return root;
     }
 

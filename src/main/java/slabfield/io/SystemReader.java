@@ -39,35 +39,18 @@ final class SystemReader {
     }
 
     static Optional<Source> source(Entry e) {
-        String given = e.oneOf("pressure", "flow", "fan").orElse("");
-        e.onlyIf(e.has("fan"), "pipe", "with \"fan\"");
+        String given = e.oneOf("pressure", "flow", "fan", "riser").orElse("");
+        boolean piped = e.has("fan") || e.has("riser");
+        e.onlyIf(piped, "pipe", "with \"fan\" or \"riser\"");
+        e.onlyIf(piped, "pipes", "with \"fan\" or \"riser\"");
         e.onlyIf(e.has("fan"), "discharge", "with \"fan\"");
-        if (e.has("fan")) return fan(e);
+        if (e.has("fan")) return EquipmentReader.fanSource(e);
+        if (e.has("riser")) return EquipmentReader.branch(e);
         double pressure = e.quantity("pressure", Dimension.PRESSURE), flow = e.quantity("flow", Dimension.FLOW);
         if (pressure > 0)
             e.problem("pressure", Entry.shown(e.get("pressure")) + " is above the room's pressure; a suction is negative, so write \"-"
                     + e.get("pressure").asText().strip().replace("+", "") + "\"");
         return e.make(() -> given.equals("pressure") ? new Source.Pressure(pressure) : new Source.Flow(flow));
-    }
-
-    private static Optional<Source> fan(Entry e) {
-        List<double[]> points = e.pairs("fan", Dimension.FLOW, Dimension.PRESSURE);
-        Optional<Source.Pipe> pipe =
-                e.has("pipe") ? pipe(e.entry("pipe", FileObject.PIPE)) : Optional.of(Source.Pipe.NONE);
-        double discharge = e.quantity("discharge", Dimension.PRESSURE, 0);
-        return e.make(() -> {
-            List<Double> flows = points.stream().map(p -> p[0]).toList();
-            List<Double> rises = points.stream().map(p -> p[1]).toList();
-            return new Source.Fan(new Source.FanCurve(flows, rises), pipe.orElseThrow(), discharge);
-        });
-    }
-
-    private static Optional<Source.Pipe> pipe(Entry e) {
-        double diameter = e.quantity("diameter", Dimension.LENGTH), length = e.quantity("length", Dimension.LENGTH);
-        int ells = e.whole("ells", 0);
-        double fittings = e.number("fittings", Source.Pipe.ENTRANCE_AND_EXIT);
-        double roughness = e.quantity("roughness", Dimension.LENGTH, Source.Pipe.USUAL_ROUGHNESS);
-        return e.make(() -> new Source.Pipe(diameter, length, ells, fittings, roughness));
     }
 
     static Optional<TestHole> testHole(Entry e) {

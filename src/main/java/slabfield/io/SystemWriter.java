@@ -1,6 +1,5 @@
 package slabfield.io;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -31,18 +30,13 @@ final class SystemWriter {
         if (source instanceof Source.Pressure held) node.put("pressure", pascals(held.pressure()));
         else if (source instanceof Source.Flow drawn) node.put("flow", flow(drawn.flow()));
         else if (source instanceof Source.Fan fan) {
-            ArrayNode curve = node.putArray("fan");
-            for (int i = 0; i < fan.curve().flows().size(); i++)
-                curve.addArray().add(flow(fan.curve().flows().get(i))).add(pascals(fan.curve().rises().get(i)));
-            if (!fan.pipe().equals(Source.Pipe.NONE)) pipe(node.putObject("pipe"), fan.pipe());
+            EquipmentWriter.curve(node.putArray("fan"), fan.curve());
+            EquipmentWriter.run(node, fan.run());
             node.put("discharge", pascals(fan.discharge()));
+        } else if (source instanceof Source.Branch branch) {
+            node.put("riser", branch.riser());
+            EquipmentWriter.run(node, branch.run());
         }
-    }
-
-    private void pipe(ObjectNode node, Source.Pipe pipe) {
-        node.put("diameter", ScenarioWriter.metres(pipe.diameter())).put("length", ScenarioWriter.metres(pipe.length()));
-        node.put("ells", pipe.ells()).put("fittings", pipe.fittings());
-        node.put("roughness", ScenarioWriter.metres(pipe.roughness()));
     }
 
     void testHole(ObjectNode node, TestHole hole) {
@@ -80,11 +74,11 @@ final class SystemWriter {
         value.ifPresent(p -> node.put(key, pascals(p)));
     }
 
-    private static String pascals(double pressure) {
+    static String pascals(double pressure) {
         return Quantity.exact(pressure, Unit.PASCAL);
     }
 
-    private static String flow(double flow) {
+    static String flow(double flow) {
         return Quantity.exact(flow, Unit.CUBIC_METRE_PER_SECOND);
     }
 }

@@ -3,7 +3,9 @@ package slabfield.io;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import slabfield.model.FanOffer;
 import slabfield.model.FillWord;
+import slabfield.model.NominalPipe;
 import slabfield.model.OpeningKind;
 import slabfield.model.SealState;
 import slabfield.model.StageKind;
@@ -18,6 +20,10 @@ final class Words {
     static final Map<String, StageKind> STAGES = map(StageKind.values(), StageKind::words);
     static final Map<String, Boolean> CERTAINTIES = Map.of("known", true, "suspected", false);
     static final Map<String, Boolean> WHEN_OFF = Map.of("shut", false, "open", true);
+
+    static final Map<String, NominalPipe> PIPES = map(NominalPipe.values(), NominalPipe::word);
+    static final Map<String, FanOffer.Arrangement> ARRANGEMENTS =
+            map(FanOffer.Arrangement.values(), FanOffer.Arrangement::words);
 
     private Words() {}
 

@@ -31,6 +31,13 @@ final class Check {
         return value;
     }
 
+    /** A temperature of outdoor or indoor air [K]. */
+    static double temperature(String part, double value) {
+        finite(part, value);
+        if (value < 213.15 || value > 333.15) throw new ImpossibleValue(part, "must lie between -60 C and 60 C");
+        return value;
+    }
+
     static String text(String part, String value) {
         if (value == null) throw new ImpossibleValue(part, "is missing");
         return value;

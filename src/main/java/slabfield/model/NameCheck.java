@@ -22,6 +22,10 @@ final class NameCheck {
         check.twice();
         check.openings();
         check.tiles();
+        for (int i = 0; i < scenario.suctionPoints().size(); i++) {
+            SuctionPoint point = scenario.suctionPoints().get(i);
+            check.riser("/suctionPoints/" + i + "/source/riser", title(point), point.source());
+        }
         for (int i = 0; i < scenario.stages().size(); i++) check.stage(scenario.stages().get(i), "/stages/" + i);
         return check.problems;
     }
@@ -34,6 +38,9 @@ final class NameCheck {
         twice("block wall", "/blockWalls/", wallIds());
         twice("opening", "/openings/", openingIds());
         twice("suction point", "/suctionPoints/", suctionIds());
+        twice("riser", "/equipment/risers/", riserIds());
+        twice("fan", "/equipment/fans/", scenario.equipment().fans().stream().map(FanOffer::id).toList());
+        twice("exhaust", "/house/exhausts/", scenario.house().exhausts().stream().map(House.Exhaust::id).toList());
         twice("test hole", "/testHoles/", holeIds());
         twice("stage", "/stages/", scenario.stages().stream().map(Stage::id).toList());
         for (int i = 0; i < openingIds().size(); i++)
@@ -90,12 +97,21 @@ final class NameCheck {
         for (String id : new TreeSet<>(stage.seals().keySet()))
             known(path + "/openings/" + escaped(id), who, "opening or block wall", id, sealable);
         for (String id : new TreeSet<>(stage.sources().keySet()))
-            known(path + "/sources/" + escaped(id), who, "suction point", id, suctionIds());
+            if (known(path + "/sources/" + escaped(id), who, "suction point", id, suctionIds()))
+                riser(path + "/sources/" + escaped(id) + "/riser", who, stage.sources().get(id));
         for (int i = 0; i < stage.holes().size(); i++)
             known(path + "/readings/" + i + "/hole", who, "test hole", stage.holes().get(i).hole(), holeIds());
         for (int i = 0; i < stage.systems().size(); i++)
             known(path + "/system/" + i + "/suctionPoint", who, "suction point",
                     stage.systems().get(i).suctionPoint(), suctionIds());
+    }
+
+    private void riser(String path, String who, Source source) {
+        if (source instanceof Source.Branch branch) known(path, who, "riser", branch.riser(), riserIds());
+    }
+
+    private List<String> riserIds() {
+        return scenario.equipment().risers().stream().map(Riser::id).toList();
     }
 
     private boolean known(String path, String who, String kind, String id, List<String> ids) {

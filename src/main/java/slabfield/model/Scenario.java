@@ -25,6 +25,8 @@ import java.util.function.UnaryOperator;
  * @param stages readings
  * @param target vacuum wanted
  * @param cellSize largest side of a grid cell [m]
+ * @param equipment risers, fans to choose from, planned pipe
+ * @param house what is above the slab
  */
 public record Scenario(
         String name,
@@ -44,7 +46,9 @@ public record Scenario(
         List<TestHole> testHoles,
         List<Stage> stages,
         Target target,
-        double cellSize) {
+        double cellSize,
+        Equipment equipment,
+        House house) {
     public static final double USUAL_CELL = 0.1;
 
     public Scenario {
@@ -67,6 +71,33 @@ public record Scenario(
         stages = Check.list("stages", stages);
         Check.present("target", target);
         Check.positive("cell", cellSize);
+        Check.present("equipment", equipment);
+        Check.present("house", house);
+    }
+
+    /** A house of which nothing is said beyond its slab. */
+    public Scenario(
+            String name,
+            String teaches,
+            String notes,
+            Display display,
+            List<Slab> slabs,
+            Layer layer,
+            List<Barrier> barriers,
+            List<DrainTile> drainTiles,
+            List<BlockWall> blockWalls,
+            List<Opening> openings,
+            double soilLeakance,
+            double outdoorPressure,
+            Air air,
+            List<SuctionPoint> suctionPoints,
+            List<TestHole> testHoles,
+            List<Stage> stages,
+            Target target,
+            double cellSize) {
+        this(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, Equipment.NONE, House.UNKNOWN);
     }
 
     public Optional<Opening> opening(String id) {
@@ -88,43 +119,62 @@ public record Scenario(
     public Scenario withOpenings(List<Opening> other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, other, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
     }
 
     public Scenario withBlockWalls(List<BlockWall> other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, other, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
     }
 
     public Scenario withSuctionPoints(List<SuctionPoint> other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, other, testHoles, stages, target, cellSize);
+                outdoorPressure, air, other, testHoles, stages, target, cellSize, equipment, house);
     }
 
     public Scenario withDisplay(Display other) {
         return new Scenario(
                 name, teaches, notes, other, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize);
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
     }
 
     public Scenario withStages(List<Stage> other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, other, target, cellSize);
+                outdoorPressure, air, suctionPoints, testHoles, other, target, cellSize, equipment, house);
     }
 
     public Scenario withTarget(Target other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, other, cellSize);
+                outdoorPressure, air, suctionPoints, testHoles, stages, other, cellSize, equipment, house);
     }
 
     public Scenario withCellSize(double other) {
         return new Scenario(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, other);
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, other, equipment, house);
+    }
+
+    /** The same house with another pressure outdoors at floor level [Pa]. */
+    public Scenario withOutdoorPressure(double other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                other, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
+    }
+
+    public Scenario withEquipment(Equipment other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, other, house);
+    }
+
+    public Scenario withHouse(House other) {
+        return new Scenario(
+                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, other);
     }
 
     /** The same house with one opening in another state. */

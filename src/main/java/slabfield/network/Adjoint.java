@@ -46,7 +46,7 @@ public final class Adjoint {
         LayerGrid layer = new LayerGrid(scenario, air);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress);
+        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Adjoint(scenario, layer, state))
                 : Optional.empty();
@@ -118,7 +118,8 @@ public final class Adjoint {
             Source source = scenario.suctionPoints().get(k).source();
             if (source instanceof Source.Flow f) value += f.flow();
             else {
-                int end = source instanceof Source.Fan ? state.built().suctionEnd()[k] : node;
+                int end = source instanceof Source.Pressure ? node : state.built().suctionEnd()[k];
+                if (ends.containsKey(end)) continue;
                 value += net.givenTo(end, state.at(), state.rest());
                 net.addCurvatureToFixed(end, -1, state.at(), state.rest(), weight);
                 ends.put(end, -1.0);

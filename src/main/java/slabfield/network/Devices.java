@@ -20,6 +20,7 @@ import slabfield.model.Gap;
 import slabfield.model.Opening;
 import slabfield.model.Path;
 import slabfield.model.Point;
+import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
 import slabfield.model.Slab;
@@ -34,7 +35,8 @@ import slabfield.network.Network.Kind;
  */
 final class Devices {
     private static final double TILES_MEET = 0.05;
-    private static final double IDLE = 1e-6;
+    /** Lifts nothing; the hair of a slope keeps the law rising where the pipe has no loss. */
+    private static final Source.FanCurve IDLE_FAN = new Source.FanCurve(List.of(0.0, 1.0), List.of(0.0, -1e-6));
 
     private final Scenario scenario;
     private final LayerGrid layer;
@@ -47,6 +49,8 @@ final class Devices {
     private final int[] discNode;
     private final LineFeeds feeds;
     private final Map<String, TileStations> tiles = new HashMap<>();
+    private final Map<String, Integer> riserFoot = new HashMap<>();
+    private final Map<String, Integer> riserEnd = new HashMap<>();
     private final List<TileLink> tileLinks = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
     private final int[] suctionNode;
@@ -74,7 +78,7 @@ final class Devices {
      *
      * @param suctionNode node of each suction point
      * @param suctionAccount account of each suction point that draws through a link, 0 for the others
-     * @param suctionEnd fixed node of the discharge of each suction point that has a fan, 0 for the others
+     * @param suctionEnd fixed node of the discharge of each suction point behind a fan, 0 for the others; branches of a riser share one
      * @param discNode node of each of the layer's discs
      * @param tileLinks stretches of all tiles
      * @param doubts what could not be tied as drawn
@@ -301,23 +305,47 @@ final class Devices {
                 if (!fanOn && !s.openWhenOff()) continue;
                 suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
                 suctionEnd[k] = net.addFixed(fan.discharge());
-                net.link(node, suctionEnd[k], fanLaw(fan), suctionAccount[k]);
+                lay(node, fan.run(), fanOn ? fan.curve() : IDLE_FAN, suctionEnd[k], suctionAccount[k]);
+            } else if (source instanceof Source.Branch branch) {
+                if (!fanOn && !s.openWhenOff()) continue;
+                suctionAccount[k] = net.addAccount(s.id(), Kind.EXHAUST);
+                int foot = riserFoot(branch.riser(), s.at());
+                suctionEnd[k] = riserEnd.get(branch.riser());
+                lay(node, branch.run(), IDLE_FAN, foot, suctionAccount[k]);
             } else if (fanOn && source instanceof Source.Pressure p) net.hold(node, p.pressure());
             else if (fanOn && source instanceof Source.Flow f) net.draw(node, f.flow());
         }
     }
 
-    private FlowLaw fanLaw(Source.Fan fan) {
-        Source.Pipe pipe = fan.pipe();
-        double[] flows = fan.curve().flows().stream().mapToDouble(v -> v).toArray();
-        double[] rises = fan.curve().rises().stream().mapToDouble(v -> v).toArray();
-        if (!fanOn) {
-            // an idle fan lifts nothing; the hair of a slope keeps the law rising where the pipe has no loss
-            flows = new double[] {0, 1};
-            rises = new double[] {0, -IDLE};
+    /** Node at the foot of a riser, made with the riser's own pipe and fan when its first branch asks for it. */
+    private int riserFoot(String id, Point near) {
+        return riserFoot.computeIfAbsent(id, name -> {
+            Riser riser = scenario.equipment().riser(name).orElseThrow();
+            int foot = net.addNode(near.x(), near.y());
+            int end = net.addFixed(riser.discharge());
+            riserEnd.put(name, end);
+            lay(foot, riser.run(), fanOn ? riser.curve() : IDLE_FAN, end, Network.WITHIN);
+            return foot;
+        });
+    }
+
+    /** Lays stretches of pipe one after the other, the last with the fan; the first link has the account. */
+    private void lay(int from, List<Source.Pipe> run, Source.FanCurve curve, int to, int account) {
+        int at = from, first = account;
+        for (int i = 0; i + 1 < run.size(); i++) {
+            int next = net.addNode(net.x(from), net.y(from));
+            net.link(at, next, fanLaw(IDLE_FAN, run.get(i)), first);
+            first = Network.WITHIN;
+            at = next;
         }
+        net.link(at, to, fanLaw(curve, run.isEmpty() ? Source.Pipe.NONE : run.get(run.size() - 1)), first);
+    }
+
+    private FlowLaw fanLaw(Source.FanCurve curve, Source.Pipe pipe) {
+        double[] flows = curve.flows().stream().mapToDouble(v -> v).toArray();
+        double[] rises = curve.rises().stream().mapToDouble(v -> v).toArray();
         return new FanAndPipe(
-                flows, rises, pipe.diameter(), pipe.length(), pipe.ells(), pipe.fittings(), pipe.roughness(),
+                flows, rises, pipe.diameter(), pipe.lengthWithTurns(), pipe.ells(), pipe.coefficients(), pipe.roughness(),
                 air.viscosity(), air.density());
     }
 }

@@ -49,6 +49,22 @@ final class LayerFlow {
         mobility = new double[n];
     }
 
+    /** A copy whose links and leakance can be changed; what describes the fill is shared. */
+    LayerFlow(LayerFlow other) {
+        columns = other.columns;
+        rows = other.rows;
+        width = other.width;
+        height = other.height;
+        east = other.east.clone();
+        north = other.north.clone();
+        eastShare = other.eastShare;
+        northShare = other.northShare;
+        soil = other.soil.clone();
+        inertia = other.inertia;
+        mobility = other.mobility;
+        inertial = other.inertial;
+    }
+
     /** Receives the curvature of the potential. */
     interface Curvature {
         /** Adds h to the second derivative along (e_a - e_b). */

@@ -81,6 +81,21 @@ final class LayerGrid {
         for (int c = 0; c < n; c++) flow.soil[c] = kind[c] == CellKind.LAYER ? scenario.soilLeakance() * openArea[c] : 0;
     }
 
+    /** A copy into which discs can be cut without touching the original, which has none. */
+    LayerGrid(LayerGrid bare) {
+        air = bare.air;
+        grid = bare.grid;
+        kind = bare.kind.clone();
+        openArea = bare.openArea.clone();
+        counts = bare.counts.clone();
+        transmissivity = bare.transmissivity;
+        thickness = bare.thickness;
+        drag = bare.drag;
+        disc = bare.disc.clone();
+        flow = new LayerFlow(bare.flow);
+        middleLines.addAll(bare.middleLines);
+    }
+
     static Grid gridOver(Geometry slabs, double cell) {
         var box = slabs.getEnvelopeInternal();
         int columns = Math.max(1, (int) Math.ceil(box.getWidth() / cell - 1e-6));

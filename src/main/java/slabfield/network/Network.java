@@ -92,6 +92,15 @@ final class Network implements NonlinearSystem {
         return cells() + devices++;
     }
 
+    /** Place of a node [m]. */
+    double x(int node) {
+        return node < cells() ? layer.grid.x(node % layer.grid.columns()) : nodeX[node - cells()];
+    }
+
+    double y(int node) {
+        return node < cells() ? layer.grid.y(node / layer.grid.columns()) : nodeY[node - cells()];
+    }
+
     int addFixed(double pressure) {
         int node = addNode(layer.grid.left(), layer.grid.bottom());
         hold(node, pressure);
@@ -403,9 +412,8 @@ final class Network implements NonlinearSystem {
         int n = cells(), columns = layer.grid.columns();
         double[] x = new double[size()], y = new double[size()];
         for (int u = 0; u < size(); u++) {
-            int node = nodeOf[u];
-            x[u] = node < n ? layer.grid.x(node % columns) : nodeX[node - n];
-            y[u] = node < n ? layer.grid.y(node / columns) : nodeY[node - n];
+            x[u] = x(nodeOf[u]);
+            y[u] = y(nodeOf[u]);
         }
         return new double[][] {x, y};
     }

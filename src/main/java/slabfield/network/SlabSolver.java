@@ -56,14 +56,27 @@ public final class SlabSolver {
      * @param progress asked once per Newton step
      */
     public static Result solve(Scenario scenario, Extent extent, Progress progress) {
+        return solve(scenario, extent, progress, new LayerGrid(scenario, airOf(scenario)), Guess.NONE).result();
+    }
+
+    /** A result, and the pressures from which a like house can start. */
+    record Answer(Result result, Guess guess) {}
+
+    /**
+     * Solves on a layer that is laid on its grid already.
+     *
+     * @param layer without discs; they are cut into it here
+     * @param guess where to start
+     */
+    static Answer solve(Scenario scenario, Extent extent, Progress progress, LayerGrid layer, Guess guess) {
         AirState air = airOf(scenario);
-        LayerGrid layer = new LayerGrid(scenario, air);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         CellKind[] kinds = layer.kind.clone();
-        State on = State.of(Devices.build(scenario, layer, air, true), progress);
+        State on = State.of(Devices.build(scenario, layer, air, true), progress, guess);
         if (on.refusal.isPresent() || !on.convergence.converged())
-            return new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence)));
+            return new Answer(
+                    new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence))), guess);
         double[] pressure = on.cellPressures(layer);
         PressureField field =
                 new PressureField(layer.grid, layer.kind.clone(), pressure, counting(layer, pressure), layer.openArea);
@@ -71,22 +84,23 @@ public final class SlabSolver {
                 .filter(i -> i.cells() > 0)
                 .map(i -> new Result.Unreached(middle(layer.grid, i.cell()), i.area()))
                 .toList();
+        Guess next = Guess.of(on.network, on.at, on.rest);
         Optional<PressureField> off = Optional.empty();
         if (extent == Extent.FULL) {
             System.arraycopy(kinds, 0, layer.kind, 0, kinds.length);
-            State quiet = State.of(Devices.build(scenario, layer, air, false), progress);
+            State quiet = State.of(Devices.build(scenario, layer, air, false), progress, Guess.NONE);
             if (quiet.convergence.ending() == Convergence.Ending.CANCELLED)
-                return new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence));
+                return new Answer(new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence)), next);
             if (quiet.convergence.converged()) {
                 double[] p = quiet.cellPressures(layer);
                 off = Optional.of(new PressureField(layer.grid, layer.kind.clone(), p, counting(layer, p), layer.openArea));
             }
         }
-        return read(scenario, layer, on, field, off, unreached, air);
+        return new Answer(read(scenario, layer, on, field, off, unreached, air), next);
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
-    static AirState airOf(Scenario scenario) {
+    public static AirState airOf(Scenario scenario) {
         OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
         return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
     }
@@ -121,7 +135,7 @@ public final class SlabSolver {
             List<Network.Island> islands,
             Optional<String> refusal) {
 
-        static State of(Devices.Built built, Progress progress) {
+        static State of(Devices.Built built, Progress progress, Guess guess) {
             Network network = built.network();
             List<Network.Island> islands = network.close();
             double[] at = new double[network.size()], rest = new double[at.length];
@@ -136,6 +150,7 @@ public final class SlabSolver {
                 return new State(
                         built, network, at, rest, new Convergence(Convergence.Ending.CONVERGED, 0, 0, 0), islands,
                         Optional.empty());
+            guess.start(network, at);
             Newton.Outcome o = Newton.solve(network, at, rest, (k, residual) -> {
                 progress.step(k, 0, residual);
                 return progress.isCancelled();
@@ -226,7 +241,7 @@ public final class SlabSolver {
             int node = on.built.suctionNode()[k];
             double flow;
             if (node < 0) flow = 0;
-            else if (s.source() instanceof Source.Fan) flow = -accounts[on.built.suctionAccount()[k]];
+            else if (s.source() instanceof Source.Fan || s.source() instanceof Source.Branch) flow = -accounts[on.built.suctionAccount()[k]];
             else if (s.source() instanceof Source.Flow f) flow = f.flow();
             else flow = on.network.givenTo(node, on.at, on.rest);
             out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));

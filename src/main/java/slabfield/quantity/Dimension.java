@@ -20,6 +20,10 @@ public enum Dimension {
     TEMPERATURE("a temperature", "12 C", "54 F"),
     SPEED("a speed", "4 m/s", "800 fpm"),
     POWER("a power", "60 W"),
+    ENERGY("an energy", "10 kWh", "36 MJ"),
+    DENSITY("a density", "1.204 kg/m3", "0.075 lb/ft3"),
+    DURATION("a duration", "240 h", "10 d"),
+    DEGREE_DAYS("degree days", "3000 K d", "5400 F d"),
     FRACTION("a fraction", "95 %");
 
     private final String words;

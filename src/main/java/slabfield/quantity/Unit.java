@@ -12,7 +12,8 @@ import java.util.Optional;
  *
  * <p>Exact by definition: inch 0.0254 m and foot 0.3048 m (international, 1959), US gallon 231 cubic inches. An inch or
  * millimetre of water is the conventional one: 1000 kg/m3 and 9.80665 m/s2, so 249.08891 Pa to the inch. A darcy is the
- * permeability that lets 1 cP through at 1 cm/s for 1 atm/cm, so 1e-7 / 101325 m2.
+ * permeability that lets 1 cP through at 1 cm/s for 1 atm/cm, so 1e-7 / 101325 m2. A Btu is that of the International
+ * Table, 1055.05585262 J, a therm 100,000 of it, a pound 0.45359237 kg.
  */
 public enum Unit {
     PASCAL(Dimension.PRESSURE, "Pa", "1", "1", "pascal", "pascals"),
@@ -72,6 +73,19 @@ public enum Unit {
     FOOT_PER_MINUTE(Dimension.SPEED, "fpm", "0.3048", "60", "ft/min"),
 
     WATT(Dimension.POWER, "W", "1"),
+    JOULE(Dimension.ENERGY, "J", "1"),
+    MEGAJOULE(Dimension.ENERGY, "MJ", "1e6"),
+    KILOWATT_HOUR(Dimension.ENERGY, "kWh", "3.6e6"),
+    BRITISH_THERMAL_UNIT(Dimension.ENERGY, "BTU", "1055.05585262"),
+    THERM(Dimension.ENERGY, "therm", "105505585.262"),
+    KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m3", "1"),
+    POUND_PER_CUBIC_FOOT(Dimension.DENSITY, "lb/ft3", "0.45359237", "0.028316846592"),
+    SECOND(Dimension.DURATION, "s", "1", "1", "second", "seconds"),
+    HOUR(Dimension.DURATION, "h", "3600", "1", "hour", "hours"),
+    DAY(Dimension.DURATION, "d", "86400", "1", "day", "days"),
+    KELVIN_SECOND(Dimension.DEGREE_DAYS, "Ks", "1"),
+    KELVIN_DAY(Dimension.DEGREE_DAYS, "Kd", "86400", "1", "Cd"),
+    FAHRENHEIT_DAY(Dimension.DEGREE_DAYS, "Fd", "432000", "9"),
     PERCENT(Dimension.FRACTION, "%", "1", "100", "percent");
 
     private static final MathContext DIGITS = MathContext.DECIMAL128;

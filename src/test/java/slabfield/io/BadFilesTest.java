@@ -101,7 +101,7 @@ class BadFilesTest {
         "\"openings\": [{ \"id\": \"o\", \"at\": [1, 1], \"area\": \"1 in2\", \"state\": \"shut\" }] | /openings/0/state | \"shut\" is not one of the words for \"state\"; there are \"open\", \"loose\", \"covered\", \"sealed\"",
         "\"openings\": [{ \"id\": \"sump\", \"at\": [11, 1], \"area\": \"1 in2\" }] | /openings/0/at | opening \"sump\" lies outside every slab outline; move it inside or redraw the outline",
         "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1], \"source\": { \"pressure\": \"250 Pa\" } }] | /suctionPoints/0/source/pressure | \"250 Pa\" is above the room's pressure; a suction is negative, so write \"-250 Pa\"",
-        "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1], \"source\": {} }] | /suctionPoints/0/source | source needs \"pressure\", \"flow\" or \"fan\"",
+        "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1], \"source\": {} }] | /suctionPoints/0/source | source needs \"pressure\", \"flow\", \"fan\" or \"riser\"",
         "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1] }] | /suctionPoints/0 | suction point \"S1\" needs \"source\"",
         "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1], \"source\": { \"flow\": \"9 cfm\", \"discharge\": \"0 Pa\" } }] | /suctionPoints/0/source/discharge | \"discharge\" counts only with \"fan\"; leave it out",
         "\"suctionPoints\": [{ \"id\": \"S1\", \"at\": [1, 1], \"source\": { \"fan\": [[\"0 cfm\", \"1 inH2O\"], [\"9 cfm\"]] } }] | /suctionPoints/0/source/fan/1 | a list must be a pair such as [\"80 cfm\", \"250 Pa\"]",

@@ -48,7 +48,11 @@ class FormatDocsTest {
         }
         JsonNode items = property.path("items");
         if (items.has("$ref")) return "list of " + name(items.path("$ref").asText());
-        if (items.has("prefixItems")) return "list of [flow, pressure]";
+        if (items.has("prefixItems")) {
+            List<String> pair = new ArrayList<>();
+            items.path("prefixItems").forEach(i -> pair.add(name(i.path("$ref").asText())));
+            return "list of [" + String.join(", ", pair) + "]";
+        }
         return property.has("additionalProperties") ? "object by name" : property.path("type").asText();
     }
 

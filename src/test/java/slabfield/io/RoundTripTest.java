@@ -18,10 +18,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import slabfield.model.Air;
 import slabfield.model.BlockWall;
 import slabfield.model.Display;
+import slabfield.model.Equipment;
+import slabfield.model.FanOffer;
 import slabfield.model.Fill;
 import slabfield.model.FillWord;
+import slabfield.model.House;
 import slabfield.model.Opening;
 import slabfield.model.Point;
+import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
@@ -109,15 +113,52 @@ class RoundTripTest {
         assertThat(s.suctionPoint("S3").orElseThrow().tile()).isEqualTo(Optional.of("loop"));
         Source.Fan fan = (Source.Fan) s.suctionPoint("S3").orElseThrow().source();
         assertThat(fan.curve().rises()).containsExactly(373.633365, 273.997801, 0.0);
-        assertThat(fan.pipe()).isEqualTo(new Source.Pipe(0.1016, 9.144, 4, 2, 1e-5));
+        assertThat(fan.run()).containsExactly(new Source.Pipe(0.1016, 9.144, 4, 2, 1e-5));
         assertThat(fan.discharge()).isEqualTo(-2);
-        assertThat(((Source.Fan) s.suctionPoint("S4").orElseThrow().source()).pipe()).isEqualTo(Source.Pipe.NONE);
+        assertThat(((Source.Fan) s.suctionPoint("S4").orElseThrow().source()).run()).isEmpty();
         Stage first = s.stages().get(0);
         assertThat(first.seals()).isEqualTo(Map.of("sump", Seal.of(SealState.OPEN), "north", new Seal(SealState.SEALED, 0.99, false)));
         assertThat(first.sources()).isEqualTo(Map.of("S1", new Source.Pressure(-8000), "S2", new Source.Flow(0)));
         assertThat(first.holes().get(0).fanOn()).hasValue(-0.4);
         assertThat(first.systems().get(0).flow()).hasValue(Unit.CFM.toSi(22));
         assertThat(s.stages().get(1).asDrawn()).isTrue();
+    }
+
+    @Test
+    void readsRisersPipesAndFans() throws ScenarioProblems {
+        Scenario s = ScenarioReader.read(SampleFile.FULL, "full");
+        Source.Branch branch = (Source.Branch) s.suctionPoint("S5").orElseThrow().source();
+        assertThat(branch.riser()).isEqualTo("R");
+        assertThat(branch.run()).containsExactly(
+                new Source.Pipe(2.067 * 0.0254, 0.9144, 0, 0.5, 1.5e-6, new Source.Turns(2, 0, 0), 1.5, 0.6096),
+                new Source.Pipe(3.068 * 0.0254, 3.048, 0, 0, 1.5e-6, new Source.Turns(0, 1, 1), 0, 0));
+        Riser riser = s.equipment().riser("R").orElseThrow();
+        assertThat(riser.discharge()).isEqualTo(-1);
+        assertThat(riser.run()).singleElement().extracting(Source.Pipe::rise).isEqualTo(5.4864);
+        FanOffer fan = s.equipment().fans().get(0);
+        assertThat(fan.watts()).containsExactly(40.0, 44.0, 42.0);
+        assertThat(fan.density()).isCloseTo(1.2014, within(1e-4));
+        assertThat(fan.steadyFrom()).hasValue(Unit.CFM.toSi(10));
+        assertThat(fan.arrangement()).isEqualTo(FanOffer.Arrangement.TWO_IN_SERIES);
+        assertThat(fan.invented()).isTrue();
+        assertThat(s.equipment().plannedRun()).containsExactly(new Source.Pipe(3.068 * 0.0254, 7.62, 3, 1.5, 1.5e-6));
+    }
+
+    @Test
+    void readsTheHouseAbove() throws ScenarioProblems {
+        House house = ScenarioReader.read(SampleFile.FULL, "full").house();
+        assertThat(house.indoorTemperature()).isEqualTo(294.15);
+        assertThat(house.neutralLevel()).hasValue(3.6576);
+        assertThat(house.blowerDoor()).contains(new House.BlowerDoor(Unit.CFM.toSi(1500), 49, 0.62));
+        assertThat(house.naturalFlow()).hasValue(Unit.CFM.toSi(60));
+        assertThat(house.exhausts()).extracting(House.Exhaust::id).containsExactly("dryer", "bath");
+        assertThat(house.designDay()).contains(new House.DesignDay(253.15, 4, 0.3));
+        assertThat(house.climate().bins()).containsExactly(new House.Bin(263.15, 864000), new House.Bin(273.15, 2592000));
+        assertThat(house.climate().degreeDays()).hasValue(3000 * 86400.0);
+        assertThat(house.climate().balance()).isCloseTo(288.7055556, within(1e-7));
+        assertThat(house.limits()).containsExactly(new House.Limit(2, "the inspector's, for the water heater"));
+        assertThat(house.heating().orElseThrow()).isEqualTo(new House.Heating("oil", 0.8, 3.5, "gal", Unit.BRITISH_THERMAL_UNIT.toSi(106000)));
+        assertThat(house.tariff()).contains(new House.Tariff("XYZ", 0.114));
     }
 
     @Test
@@ -128,6 +169,8 @@ class RoundTripTest {
         assertThat(s.layer().fill()).isEqualTo(Fill.of(FillWord.SAND, Fill.USUAL_THICKNESS));
         assertThat(s.target()).isEqualTo(Target.COMMON_PRACTICE);
         assertThat(s.air()).isEqualTo(Air.STANDARD);
+        assertThat(s.equipment()).isEqualTo(Equipment.NONE);
+        assertThat(s.house()).isEqualTo(House.UNKNOWN);
         Scenario feet = ScenarioReader.read(SampleFile.SHORT.replace("\"m\"", "\"ft\""), "short");
         assertThat(feet.display()).isEqualTo(new Display("Pa", "cfm", "ft"));
     }

@@ -61,7 +61,16 @@ final class SampleFile {
                 { "id": "pipe", "at": [6, 24], "area": "3 in2" }
               ],
               "soil": { "leakance": "1e-8 m/s/Pa" },
-              "house": { "pressureOutdoorsAtFloor": "-1.5 Pa" },
+              "house": {
+                "pressureOutdoorsAtFloor": "-1.5 Pa", "indoorTemperature": "21 C", "neutralLevel": "12 ft",
+                "blowerDoor": { "flow": "1500 cfm", "pressure": "49 Pa", "exponent": 0.62 }, "naturalFlow": "60 cfm",
+                "exhausts": [{ "id": "dryer", "flow": "150 cfm" }, { "id": "bath", "flow": "50 cfm" }],
+                "designDay": { "outdoorTemperature": "-4 F", "windSpeed": "4 m/s", "windCoefficient": 0.3 },
+                "climate": { "bins": [["-10 C", "240 h"], ["0 C", "30 d"]], "degreeDays": "5400 F d", "balance": "60 F" },
+                "limits": [{ "pressure": "2 Pa", "source": "the inspector's, for the water heater" }],
+                "heating": { "fuel": "oil", "efficiency": "80 %", "price": 3.5, "fuelUnit": "gal", "energyPerUnit": "106000 Btu" },
+                "tariff": { "currency": "XYZ", "electricityPerKwh": 0.114 }
+              },
               "air": { "temperature": "54 F", "altitude": "300 m" },
               "suctionPoints": [
                 { "id": "S1", "at": [5, 14], "pit": { "radius": "9 in" }, "source": { "pressure": "-1 inH2O" } },
@@ -69,7 +78,10 @@ final class SampleFile {
                 { "id": "S3", "at": [39, 14], "tile": "loop",
                   "source": { "fan": [["0 cfm", "1.5 inH2O"], ["60 cfm", "1.1 inH2O"], ["120 cfm", "0 inH2O"]],
                               "pipe": { "diameter": "4 in", "length": "30 ft", "ells": 4, "fittings": 2, "roughness": "0.01 mm" }, "discharge": "-2 Pa" } },
-                { "id": "S4", "at": [10, 24], "source": { "fan": [["0 cfm", "1.5 inH2O"], ["120 cfm", "0 inH2O"]] } }
+                { "id": "S4", "at": [10, 24], "source": { "fan": [["0 cfm", "1.5 inH2O"], ["120 cfm", "0 inH2O"]] } },
+                { "id": "S5", "at": [33, 8], "source": { "riser": "R", "pipes": [
+                  { "nominal": "2 in", "length": "3 ft", "rise": "2 ft", "halfElls": 2, "fittings": 0.5, "valve": 1.5 },
+                  { "nominal": "3 in", "length": "10 ft", "fittings": 0, "teesThrough": 1, "teesByBranch": 1 }] } }
               ],
               "testHoles": [{ "id": "T1", "at": [37, 7], "found": "damp sand" }, { "id": "T2", "at": [0.1, 4.1] }],
               "stages": [
@@ -80,7 +92,14 @@ final class SampleFile {
                   "time": "2026-01-20", "notes": "Windy." },
                 { "id": "start", "kind": "start-up" }
               ],
-              "target": { "vacuum": "0.02 inH2O", "choice": "the owner's" }
+              "target": { "vacuum": "0.02 inH2O", "choice": "the owner's" },
+              "equipment": {
+                "risers": [{ "id": "R", "fan": [["0 cfm", "1.5 inH2O"], ["120 cfm", "0 inH2O"]],
+                             "pipe": { "nominal": "4 in", "length": "20 ft", "fittings": 1, "rise": "18 ft" }, "discharge": "-1 Pa" }],
+                "fans": [{ "id": "A", "curve": [["0 cfm", "1 inH2O"], ["60 cfm", "0.8 inH2O"], ["100 cfm", "0 inH2O"]], "power": ["40 W", "44 W", "42 W"],
+                           "density": "0.075 lb/ft3", "steadyFrom": "10 cfm", "arrangement": "two in series", "invented": true }],
+                "plannedPipes": [{ "nominal": "3 in", "length": "25 ft", "ells": 3 }]
+              }
             }
             """;
 }

@@ -14,10 +14,13 @@ import slabfield.field.CellKind;
 import slabfield.field.Convergence;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.law.PipeFriction;
 import slabfield.model.BlockWall;
+import slabfield.model.Equipment;
 import slabfield.model.Gap;
 import slabfield.model.Opening;
 import slabfield.model.Point;
+import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
@@ -166,6 +169,68 @@ class DevicesTest {
                     }
                 });
         assertThat(r.convergence().ending()).isEqualTo(Convergence.Ending.CANCELLED);
+    }
+
+    /** Pipe in three stretches of one diameter is one pipe. */
+    @Test
+    void stretchesOfPipeAddUp() {
+        Source.FanCurve curve = new Source.FanCurve(List.of(0.0, 0.09), List.of(350.0, 0.0));
+        Source one = new Source.Fan(curve, new Source.Pipe(0.08, 12, 3, 1.5, 1.5e-6), -1);
+        Source three = new Source.Fan(
+                curve,
+                List.of(
+                        new Source.Pipe(0.08, 5, 0, 0.5, 1.5e-6), new Source.Pipe(0.08, 3, 3, 0, 1.5e-6),
+                        new Source.Pipe(0.08, 4, 0, 1, 1.5e-6)),
+                -1);
+        Result.Suction a = piped(one), b = piped(three);
+        assertThat(b.flow()).isCloseTo(a.flow(), Percentage.withPercentage(1e-6));
+        assertThat(b.pressure()).isCloseTo(a.pressure(), Percentage.withPercentage(1e-6));
+    }
+
+    private static Result.Suction piped(Source source) {
+        return Houses.on(2e-8, 0).rectangle(0, 0, 6, 4).leakance(1e-6).suction("S", 2, 2, 0.15, source).solved().suctions().get(0);
+    }
+
+    /**
+     * Two mirrored points on a riser draw alike, and from pit to discharge every pressure is accounted for:
+     * pit - branch loss(q) + rise(2q) - riser loss(2q) = discharge.
+     */
+    @Test
+    void branchesMeetAtTheFootOfTheirRiser() {
+        Result.Solved s = Houses.solve(branched(0, 0));
+        Result.Suction a = s.suctions().get(0), b = s.suctions().get(1);
+        assertThat(a.flow()).isCloseTo(b.flow(), Percentage.withPercentage(1e-6));
+        double q = a.flow();
+        double branch = PipeFriction.pressureLoss(q, 0.05, 4, 2, 0.5, 1.5e-6, MU, 1.204);
+        double riser = PipeFriction.pressureLoss(2 * q, 0.1, 8, 3, 1, 1.5e-6, MU, 1.204);
+        assertThat(a.pressure() - branch + (350 - 350 / 0.09 * 2 * q) - riser).isCloseTo(-2, within(1e-5));
+    }
+
+    /** A valve in one branch takes flow from it, gives flow to the other and deepens the vacuum at the foot of the riser. */
+    @Test
+    void aBalanceValveShiftsTheVacuum() {
+        Result.Solved even = Houses.solve(branched(0, 0)), uneven = Houses.solve(branched(20, 0));
+        assertThat(uneven.suctions().get(0).flow()).isLessThan(0.9 * even.suctions().get(0).flow());
+        assertThat(uneven.suctions().get(1).flow()).isGreaterThan(even.suctions().get(1).flow());
+        assertThat(footBehind(uneven.suctions().get(1))).isLessThan(footBehind(even.suctions().get(1)) - 1);
+    }
+
+    private static double footBehind(Result.Suction point) {
+        return point.pressure() - PipeFriction.pressureLoss(point.flow(), 0.05, 4, 2, 0.5, 1.5e-6, MU, 1.204);
+    }
+
+    private static Scenario branched(double valveA, double valveB) {
+        Source.Pipe pipe = new Source.Pipe(0.05, 4, 2, 0.5, 1.5e-6);
+        Riser riser = new Riser(
+                "R", new Source.FanCurve(List.of(0.0, 0.09), List.of(350.0, 0.0)),
+                List.of(new Source.Pipe(0.1, 8, 3, 1, 1.5e-6)), -2);
+        return Houses.on(2e-8, 0)
+                .rectangle(0, 0, 9, 4)
+                .leakance(1e-6)
+                .suction("A", 2, 2, 0.15, new Source.Branch("R", List.of(pipe.withValve(valveA))))
+                .suction("B", 7, 2, 0.15, new Source.Branch("R", List.of(pipe.withValve(valveB))))
+                .scenario()
+                .withEquipment(Equipment.NONE.withRisers(List.of(riser)));
     }
 
     /** Fan, pipe and slab: where 350 (1 - (Q/0.09)^2) meets 10 m of 4 in pipe with 4 ells and the leaky round slab. */

@@ -19,12 +19,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import slabfield.desktop.viewmodel.HoleRow;
+import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.model.Stage;
 import slabfield.readings.Comparison;
 
 /** Test holes: prediction beside the readings of a stage. The same values as on the map, for those who do not see it. */
 final class HolesTab extends VBox {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
 
     private final Workbench bench;
@@ -66,6 +68,8 @@ final class HolesTab extends VBox {
             if (is != null) bench.readings().stage().set(is);
         });
         bench.readings().comparison().addListener((o, was, is) -> summarise());
+        bench.solving().picture().addListener((o, was, is) ->
+                table.pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED));
         bench.units().shown().addListener((o, was, is) -> {
             columns();
             summarise();
@@ -93,15 +97,16 @@ final class HolesTab extends VBox {
     private void columns() {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
-                Parts.column("Hole", 58, HoleRow::hole),
+                Parts.column("Hole", 54, HoleRow::hole),
                 Parts.numbers("Predicted" + unit, 88, r -> number(r.predicted())),
                 Parts.numbers("Measured" + unit, 88, r -> number(r.measured())),
                 Parts.numbers("Difference" + unit, 92, r -> number(r.difference())),
                 Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
-                Parts.column("Verdict", 156, HoleRow::verdict),
-                Parts.numbers("Fan off, pred. /\nmeas." + unit.replace('\n', ' '), 122, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Verdict", 158, HoleRow::verdict),
+                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 114, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
                 Parts.column("Found", 100, HoleRow::found),
-                Parts.column("Place", 128, r -> bench.units().place(r.at())));
+                Parts.column("Place (x, y)", 130,
+                        r -> bench.units().length(r.at().x()) + ", " + bench.units().length(r.at().y())));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 

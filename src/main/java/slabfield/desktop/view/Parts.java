@@ -80,13 +80,13 @@ final class Parts {
     /** Puts columns into a table, wider where the type is larger. */
     static <S> void fill(TableView<S> table, List<TableColumn<S, ?>> columns, boolean large) {
         for (TableColumn<S, ?> column : columns) column.setPrefWidth(column.getPrefWidth() * (large ? LARGE : 1));
+        choosePolicy(table, columns);
         table.getColumns().setAll(columns);
-        fit(table);
     }
 
     /** Columns fill the width where they have room in it; else they keep their own and the table scrolls. */
-    private static void fit(TableView<?> table) {
-        double wanted = table.getColumns().stream().mapToDouble(TableColumn::getPrefWidth).sum();
+    private static <S> void choosePolicy(TableView<S> table, List<TableColumn<S, ?>> columns) {
+        double wanted = columns.stream().mapToDouble(TableColumn::getPrefWidth).sum();
         boolean room = wanted <= SQUEEZE * table.getWidth() || table.getWidth() < 1;
         table.setColumnResizePolicy(room ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN : TableView.UNCONSTRAINED_RESIZE_POLICY);
     }
@@ -95,7 +95,7 @@ final class Parts {
     static <S> TableView<S> table(String what, String whenEmpty) {
         TableView<S> table = new TableView<>();
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        table.widthProperty().addListener((o, was, is) -> fit(table));
+        table.widthProperty().addListener((o, was, is) -> choosePolicy(table, table.getColumns()));
         table.setPlaceholder(paragraph(whenEmpty, "soft"));
         table.setAccessibleText(what);
         return table;

@@ -30,11 +30,15 @@ public record Caution(String title, String text, String because) {
         return all;
     }
 
+    private static boolean lasting(Source source) {
+        return source instanceof Source.Fan || source instanceof Source.Branch;
+    }
+
     private static List<Caution> forHouse(Scenario s) {
-        boolean fan = s.suctionPoints().stream().anyMatch(p -> p.source() instanceof Source.Fan);
+        boolean fan = s.suctionPoints().stream().anyMatch(p -> lasting(p.source()));
         boolean drains = !s.drainTiles().isEmpty()
                 || s.openings().stream().anyMatch(o -> o.kind() == OpeningKind.SUMP || o.kind() == OpeningKind.FLOOR_DRAIN);
-        boolean test = s.suctionPoints().stream().anyMatch(p -> !(p.source() instanceof Source.Fan));
+        boolean test = s.suctionPoints().stream().anyMatch(p -> !lasting(p.source()));
         boolean toSeal = s.openings().stream().anyMatch(o -> o.seal().state() != SealState.SEALED);
         return List.of(
                 new Caution(

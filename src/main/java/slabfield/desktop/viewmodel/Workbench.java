@@ -22,6 +22,7 @@ import slabfield.io.ScenarioWriter;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.network.SlabSolver;
+import slabfield.network.SolveSession;
 
 /** Everything behind one window. */
 public final class Workbench {
@@ -46,7 +47,14 @@ public final class Workbench {
 
     /** A workbench over the solver and the search for measures of this program. */
     public Workbench(List<Example> examples, Memory memory, TaskRunner solves, TaskRunner compares, TaskRunner advises) {
-        this(examples, memory, SlabSolver::solve, Advisor::suggest, solves, compares, advises);
+        this(examples, memory, inSession(), inSession(), Advisor::suggest, solves, compares, advises);
+    }
+
+    /** A solver that starts from its last answer; one for dragging, one for the rest, since their grids differ. */
+    private static Solving.Solver inSession() {
+        SolveSession drags = new SolveSession(), others = new SolveSession();
+        return (scenario, extent, progress) ->
+                (extent == SlabSolver.Extent.FAN_ON_ONLY ? drags : others).solve(scenario, extent, progress);
     }
 
     /**
@@ -58,11 +66,17 @@ public final class Workbench {
     Workbench(
             List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, TaskRunner solves,
             TaskRunner compares, TaskRunner advises) {
+        this(examples, memory, solver, solver, search, solves, compares, advises);
+    }
+
+    private Workbench(
+            List<Example> examples, Memory memory, Solving.Solver map, Solving.Solver stages, Advising.Search search,
+            TaskRunner solves, TaskRunner compares, TaskRunner advises) {
         this.examples = List.copyOf(examples);
         this.memory = memory;
         this.document = new Document(examples.get(0).scenario());
-        this.solving = new Solving(document, solver, solves);
-        this.readings = new Readings(document, solving, solver, compares);
+        this.solving = new Solving(document, map, solves);
+        this.readings = new Readings(document, solving, stages, compares);
         this.advising = new Advising(document, search, advises);
         this.moves = new SuctionMoves(document, solving, units);
         units.take(document.scenario().get().display());

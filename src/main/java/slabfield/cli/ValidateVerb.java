@@ -27,7 +27,7 @@ import slabfield.validation.ValidationIndex;
                 + " report.md and figure.svg of each case, and the index when all were run.%n",
         footerHeading = "%nExample: all cases of this copy of the program's source:%n",
         footer = "  slabfield validate --folder validation")
-final class ValidateCommand implements Callable<Integer> {
+final class ValidateVerb implements Callable<Integer> {
     @ParentCommand
     private CommandLineFace face;
 
