@@ -49,10 +49,11 @@ final class Network implements NonlinearSystem {
     private int[] to = new int[256];
     private int[] account = new int[256];
     private FlowLaw[] law = new FlowLaw[256];
-    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part [Pa s/m3]. */
+    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part's two coefficients. */
     private int[] seriesCell = new int[256];
 
     private double[] series = new double[256];
+    private double[] seriesInertial = new double[256];
     private int links;
 
     /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
@@ -132,16 +133,17 @@ final class Network implements NonlinearSystem {
 
     /** Ties two nodes and returns the link's number. */
     int link(int a, int b, FlowLaw flowLaw, int accountNumber) {
-        return link(a, b, flowLaw, accountNumber, -1, 0);
+        return link(a, b, flowLaw, accountNumber, -1, 0, 0);
     }
 
     /**
      * Ties two nodes by a law part of whose resistance lies in the layer.
      *
      * @param cell whose fill the part goes through
-     * @param resistance the part, linear and in series with the rest, included in the law [Pa s/m3]
+     * @param resistance the part's linear coefficient, in series with the rest and included in the law [Pa s/m3]
+     * @param inertial the part's quadratic coefficient [Pa s2/m6]
      */
-    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance) {
+    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance, double inertial) {
         if (links == from.length) {
             from = Arrays.copyOf(from, 2 * links);
             to = Arrays.copyOf(to, 2 * links);
@@ -149,6 +151,7 @@ final class Network implements NonlinearSystem {
             law = Arrays.copyOf(law, 2 * links);
             seriesCell = Arrays.copyOf(seriesCell, 2 * links);
             series = Arrays.copyOf(series, 2 * links);
+            seriesInertial = Arrays.copyOf(seriesInertial, 2 * links);
         }
         from[links] = a;
         to[links] = b;
@@ -156,6 +159,7 @@ final class Network implements NonlinearSystem {
         account[links] = accountNumber;
         seriesCell[links] = cell;
         series[links] = resistance;
+        seriesInertial[links] = inertial;
         return links++;
     }
 
@@ -459,7 +463,10 @@ final class Network implements NonlinearSystem {
             if (w == 0) continue;
             double q = law[k].flow(difference(k)), slope = law[k].slope(difference(k));
             if (seriesCell[k] >= 0) byPermeability[seriesCell[k]] += w * q * slope * series[k];
-            if (account[k] != WITHIN) byAccount[account[k]] += w * q * (1 - slope * series[k]);
+            if (account[k] != WITHIN) {
+                double inLayer = series[k] + 2 * seriesInertial[k] * Math.abs(q);
+                byAccount[account[k]] += w * q * (1 - slope * inLayer);
+            }
         }
         double soil = 0;
         for (int c = 0; c < cells(); c++)
