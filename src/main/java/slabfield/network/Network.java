@@ -31,7 +31,6 @@ final class Network implements NonlinearSystem {
 
     private static final double ROUGH_STEP = 1e-3;
     private static final double CLOSE_STEP = 1e-10;
-    private static final double EXACT_STEP = 1e-12;
     private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
@@ -55,6 +54,9 @@ final class Network implements NonlinearSystem {
     private double[] series = new double[256];
     private double[] seriesInertial = new double[256];
     private int links;
+
+    /** Place for which the matrix holds the curvature, as long as nobody changes that array; null for none. */
+    private double[] assembledAt;
 
     /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
     private double atRest;
@@ -366,6 +368,7 @@ final class Network implements NonlinearSystem {
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
         assemble(at, rest);
+        assembledAt = null;
         double[] right = new double[residual.length];
         double sum = 0;
         for (int i = 0; i < right.length; i++) {
@@ -377,11 +380,13 @@ final class Network implements NonlinearSystem {
     }
 
     private void assemble(double[] at, double[] rest) {
+        assembledAt = null;
         if (matrix == null) matrix = new NetworkMatrix(this, layer);
         spread(at, rest);
         matrix.clear();
         layer.flow.addCurvature(all, allRest, matrix);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
+        assembledAt = at;
     }
 
     int cellUnknowns() {
@@ -423,13 +428,14 @@ final class Network implements NonlinearSystem {
     }
 
     /**
-     * Solves curvature(at) * x = right for the unknowns, to the last digits.
+     * Solves curvature(at) * x = right for the unknowns.
      *
+     * @param tolerance relative residual that is good enough
      * @return false where the curvature is not positive definite
      */
-    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x) {
-        assemble(at, rest);
-        return matrix.solve(right, x, EXACT_STEP);
+    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x, double tolerance) {
+        if (at != assembledAt) assemble(at, rest);
+        return matrix.solve(right, x, tolerance);
     }
 
     /** Curvature between the unknowns and one fixed node, times a weight, added to a vector over the unknowns. */
