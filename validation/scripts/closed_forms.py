@@ -206,6 +206,15 @@ def case_0022():
     return "row,value", [("inside", -core * inside), ("outside", (5 - core) * outside), ("joint", joint * (core + 50))]
 
 
+def case_0023():
+    """Tile friction and lid in series, both quadratic: p = (f L rho/(2 D A^2) + rho/(2 Cd^2 a^2)) q^2"""
+    d, n, length = 0.102, 0.017, 14
+    area, f = math.pi * d * d / 4, 8 * G * n * n / (d / 4) ** (1 / 3)
+    tile, lid = f * length * RHO / (2 * d * area ** 2), RHO / (2 * (0.61 * 0.002) ** 2)
+    q = math.sqrt(250 / (tile + lid))
+    return "row,value", [("flow", q), ("sump", lid * q * q)]
+
+
 def case_0024():
     """Even inflow: f L rho V^2/(6 D), f = 8 g n^2/(D/4)^(1/3), over the tile's length"""
     d, n, length, q = 0.102, 0.017, 20, 40 * CFM
