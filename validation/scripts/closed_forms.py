@@ -374,6 +374,9 @@ def case_0049():
     for dp in (50, 1, 1e-4):
         rows.append((f"power law {dp:g} Pa", dp, 1e4, behind(power, 1e4, dp)))
     rows.append(("crack 10 Pa", 10, 1e4, behind(lambda d: crack(d, 0.001, 0.1), 1e4, 10)))
+    for dp in (50, 2):
+        drop = lambda q: 1e4 * q + 5e5 * q * q + (q / 2e-3) ** (1 / 0.65)
+        rows.append((f"in series {dp} Pa", dp, "", brentq(lambda q: drop(q) - dp, 0, 1, xtol=1e-18, rtol=1e-15)))
     rows.append(("conductance 7 Pa", 7, 0, 7 * 3e-4))
     rows.append(("root alone 4 Pa", 4, 0, math.sqrt(4 / 5e5)))
     rows.append(("root alone 1e-4 Pa", 1e-4, 0, 1e-4 / math.sqrt(5e5 * 1e-3)))

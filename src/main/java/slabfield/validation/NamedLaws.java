@@ -14,6 +14,7 @@ import slabfield.law.Conductance;
 import slabfield.law.FanAndPipe;
 import slabfield.law.FlowLaw;
 import slabfield.law.Forchheimer;
+import slabfield.law.InSeries;
 import slabfield.law.Orifice;
 import slabfield.law.PipeFriction;
 import slabfield.law.Pitot;
@@ -43,6 +44,9 @@ final class NamedLaws {
         flowLaw("quadratic resistance", a -> new QuadraticResistance(a.get("linear"), a.get("quadratic")));
         flowLaw("tile friction", a -> TileFriction.corrugated(
                 a.get("diameter"), a.get("manning"), a.get("length"), a.viscosity(), a.density()));
+        flowLaw("in series", a -> new InSeries(
+                new QuadraticResistance(a.get("linear"), a.get("quadratic")),
+                new PowerLaw(a.get("coefficient"), a.get("exponent"), 0)));
         flowLaw("fan and pipe", NamedLaws::fan);
     }
 

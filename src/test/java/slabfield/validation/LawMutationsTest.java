@@ -45,6 +45,8 @@ class LawMutationsTest {
             "double x = -1.8", "first guess of an iteration that ends at the same root",
             "double step =", "step of an iteration that ends at the same root",
             "(low + high) / 2", "step of an iteration that ends at the same root",
+            "0.5 * (low + high)", "step of an iteration that ends at the same root",
+            "x = difference / 2;", "first guess of an iteration that ends at the same root",
             "porosity < 1", "guard of an argument",
             "EARTH_RADIUS", "a twentieth of the earth's radius moves the pressure at 15,000 ft by 0.002 %, less than tables print");
 
