@@ -18,9 +18,9 @@ public final class Window extends Application {
         Workbench bench = new Workbench(
                 ExampleScenarios.all().stream().map(e -> new Example(e.file(), e.scenario())).toList(),
                 SettingsFile.ofUser(),
-                new DaemonRunner("solve", Platform::runLater),
-                new DaemonRunner("compare", Platform::runLater),
-                new DaemonRunner("advise", Platform::runLater));
+                new Workbench.Runners(
+                        new DaemonRunner("solve", Platform::runLater), new DaemonRunner("compare", Platform::runLater),
+                        new DaemonRunner("advise", Platform::runLater), new DaemonRunner("size", Platform::runLater)));
         Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
                 "Something went wrong",
                 "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));

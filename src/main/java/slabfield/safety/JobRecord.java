@@ -69,6 +69,14 @@ public record JobRecord(
         return new JobRecord(scenario, all, draftTests, startUp, radonTests, Optional.empty());
     }
 
+    /** With an answer taken back: the gate is unanswered, and a completed record is open again. */
+    public JobRecord without(Gate gate) {
+        Map<Gate, GateAnswer> rest = new EnumMap<>(Gate.class);
+        rest.putAll(answers);
+        rest.remove(gate);
+        return new JobRecord(scenario, rest, draftTests, startUp, radonTests, Optional.empty());
+    }
+
     /** A test opens a completed record again. */
     public JobRecord with(DraftTest test) {
         List<DraftTest> all = new ArrayList<>(draftTests);

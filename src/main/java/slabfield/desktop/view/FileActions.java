@@ -97,6 +97,19 @@ final class FileActions {
 
     /** True where nothing would be lost, or the user has decided. */
     boolean mayLeave() {
+        return mayDropDraft() && mayDropChanges();
+    }
+
+    private boolean mayDropDraft() {
+        if (!bench.checklist().draft().isBegun()) return true;
+        ButtonType drop = new ButtonType("Throw it away", ButtonData.NO);
+        Alert ask = alert(Alert.AlertType.CONFIRMATION, "A draft test is not recorded");
+        ask.setContentText("In the Checklist tab a draft test was begun and not recorded.");
+        ask.getButtonTypes().setAll(drop, ButtonType.CANCEL);
+        return ask.showAndWait().orElse(ButtonType.CANCEL) == drop;
+    }
+
+    private boolean mayDropChanges() {
         if (!bench.document().dirty().get()) return true;
         ButtonType save = new ButtonType("Save", ButtonData.YES), leave = new ButtonType("Do not save", ButtonData.NO);
         Alert ask = alert(Alert.AlertType.CONFIRMATION, "Changes are not saved");

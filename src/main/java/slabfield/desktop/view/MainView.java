@@ -158,17 +158,24 @@ public final class MainView {
 
     private Node tabs() {
         Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench)),
+                system = tab("System", new SystemTab(bench)),
                 air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
-                safety = tab("Safety", NotesTab.cautions(bench));
+                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files));
+        checklist.setOnSelectionChanged(e -> {
+            if (checklist.isSelected()) bench.checklist().reload();
+        });
         bench.readings().rows().addListener((ListChangeListener<HoleRow>) c ->
                 holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
         bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
                 advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
         bench.solving().picture().addListener((o, was, is) ->
                 doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
-        TabPane tabs = new TabPane(holes, advice, air, doubts, safety);
-        bench.advising().searching().addListener((o, was, is) -> {
+        TabPane tabs = new TabPane(holes, advice, system, air, doubts, safety, checklist);
+        bench.advising().search().searching().addListener((o, was, is) -> {
             if (is) tabs.getSelectionModel().select(advice);
+        });
+        bench.sizing().search().searching().addListener((o, was, is) -> {
+            if (is) tabs.getSelectionModel().select(system);
         });
         return tabs;
     }

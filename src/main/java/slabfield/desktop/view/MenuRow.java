@@ -90,7 +90,8 @@ final class MenuRow extends MenuBar {
                     bench.moves().selectNext();
                 }),
                 new SeparatorMenuItem(),
-                item("_Look for measures", "Shortcut+L", bench.advising()::start));
+                item("_Look for measures", "Shortcut+L", bench.advising()::start),
+                item("Si_ze the system", "Shortcut+M", bench.sizing()::start));
     }
 
     private static void named(MenuItem item, String what, Optional<String> label) {

@@ -20,6 +20,11 @@ final class Parts {
     private static final double LARGE = 1.35;
     private static final double SQUEEZE = 1.05;
 
+    /** Heights of a table's head and of a row in window.css, and of a scroll bar [em]. */
+    private static final double HEAD = 3.1;
+    private static final double ROW = 1.85;
+    private static final double BAR = 1.2;
+
     private Parts() {}
 
     /** A label with style classes. */
@@ -99,6 +104,12 @@ final class Parts {
         table.setPlaceholder(paragraph(whenEmpty, "soft"));
         table.setAccessibleText(what);
         return table;
+    }
+
+    /** Gives a table the height of its rows, with room for a bar to scroll sideways. */
+    static void asHighAsItsRows(TableView<?> table) {
+        double ems = HEAD + ROW * table.getItems().size() + BAR;
+        table.setStyle("-fx-pref-height: " + ems + "em; -fx-min-height: " + ems + "em;");
     }
 
     static <T extends Control> T tip(T control, String text) {

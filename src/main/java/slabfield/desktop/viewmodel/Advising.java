@@ -1,14 +1,6 @@
 package slabfield.desktop.viewmodel;
 
 import java.util.List;
-import java.util.Optional;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyDoubleProperty;
-import javafx.beans.property.ReadOnlyDoubleWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import slabfield.advice.Measure;
@@ -24,34 +16,28 @@ public final class Advising {
     }
 
     private final Document document;
-    private final Search search;
-    private final TaskRunner runner;
+    private final HouseSearch<List<Suggestion>> search;
     private final ObservableList<Suggestion> suggestions = FXCollections.observableArrayList();
-    private final ReadOnlyBooleanWrapper searching = new ReadOnlyBooleanWrapper();
-    private final BooleanProperty outOfDate = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
-    private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper(FIRST);
-    private Optional<TaskRunner.Task> running = Optional.empty();
-    private long asked;
 
-    private static final String FIRST = "Each measure is tried by solving the house with it; nothing is changed until you apply one.";
-
-    public Advising(Document document, Search search, TaskRunner runner) {
+    public Advising(Document document, Search finder, TaskRunner runner) {
         this.document = document;
-        this.search = search;
-        this.runner = runner;
-        document.opened().addListener((o, was, is) -> {
-            stop(FIRST);
-            suggestions.clear();
-            outOfDate.set(false);
-        });
-        document.scenario().addListener((o, was, is) -> {
-            if (searching.get()) stop("The house was changed, so the search was ended. Search again.");
-            if (!suggestions.isEmpty()) {
-                outOfDate.set(true);
-                message.set("The house was changed since: these numbers are out of date. Search again.");
-            }
-        });
+        this.search = new HouseSearch<>(
+                document, finder::suggest, runner,
+                new HouseSearch.Phrases(
+                        "Each measure is tried by solving the house with it; nothing is changed until you apply one.",
+                        "Trying measures one by one", "search", "Search again."),
+                Advising::summary);
+        search.found().addListener((o, was, is) -> suggestions.setAll(is.orElse(List.of())));
+    }
+
+    private static String summary(List<Suggestion> found) {
+        return found.isEmpty() ? "Nothing was found that could be sealed or cored." : Words.count(found.size(), "measure", "measures")
+                + " tried, best first. Gains are of the prediction; whether a place can be cored is for you to judge.";
+    }
+
+    /** How the search stands. */
+    public HouseSearch<List<Suggestion>> search() {
+        return search;
     }
 
     /** Best first. */
@@ -59,79 +45,9 @@ public final class Advising {
         return suggestions;
     }
 
-    public ReadOnlyBooleanProperty searching() {
-        return searching.getReadOnlyProperty();
-    }
-
-    /** True where the list belongs to an earlier state of the house. */
-    public ReadOnlyBooleanProperty outOfDate() {
-        return outOfDate;
-    }
-
-    /** Part of the search that is done, 0 to 1; below 0 where it is not known. */
-    public ReadOnlyDoubleProperty progress() {
-        return progress.getReadOnlyProperty();
-    }
-
-    public ReadOnlyStringProperty message() {
-        return message.getReadOnlyProperty();
-    }
-
     /** Starts to look for measures. */
     public void start() {
-        running.ifPresent(TaskRunner.Task::cancel);
-        Scenario scenario = document.scenario().get();
-        if (scenario.suctionPoints().isEmpty()) {
-            message.set("There is no suction point yet, so there is nothing to improve on.");
-            return;
-        }
-        long number = ++asked;
-        suggestions.clear();
-        outOfDate.set(false);
-        searching.set(true);
-        progress.set(-1);
-        message.set("Trying measures one by one.");
-        running = Optional.of(runner.run(watch -> search.suggest(scenario, watch), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(List<Suggestion> found) {
-                if (number == asked) landed(found);
-            }
-
-            @Override
-            public void failed(Throwable reason) {
-                if (number == asked) stop("The search failed: " + reason.getMessage());
-            }
-
-            @Override
-            public void step(int done, int total) {
-                if (number == asked) stepped(done, total);
-            }
-        }));
-    }
-
-    private void stepped(int done, int total) {
-        progress.set(total > 0 ? Math.max(progress.get(), (double) done / total) : -1);
-        message.set("Trying measures one by one: " + Math.round(100 * Math.max(0, progress.get())) + " % done.");
-    }
-
-    private void landed(List<Suggestion> found) {
-        searching.set(false);
-        suggestions.setAll(found);
-        message.set(found.isEmpty() ? "Nothing was found that could be sealed or cored." : Words.count(found.size(), "measure", "measures")
-                + " tried, best first. Gains are of the prediction; whether a place can be cored is for you to judge.");
-    }
-
-    /** Ends the search without a list. */
-    public void cancel() {
-        stop("The search was cancelled.");
-    }
-
-    private void stop(String words) {
-        asked++;
-        running.ifPresent(TaskRunner.Task::cancel);
-        running = Optional.empty();
-        searching.set(false);
-        message.set(words);
+        search.start("There is no suction point yet, so there is nothing to improve on.");
     }
 
     /** Does to the house what a suggestion says; a step that can be undone. */

@@ -1,6 +1,7 @@
 package slabfield.desktop.viewmodel;
 
 import java.util.List;
+import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.ObjectBinding;
 import javafx.beans.property.ObjectProperty;
@@ -104,6 +105,25 @@ public final class Units {
     public String area(double si) {
         boolean feet = length.get() == Unit.FOOT || length.get() == Unit.INCH;
         return Quantity.format(si, feet ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, 3);
+    }
+
+    /** Unit of speed that goes with the unit of length. */
+    public Unit speedUnit() {
+        return length.get() == Unit.FOOT ? Unit.FOOT_PER_MINUTE : Unit.METRE_PER_SECOND;
+    }
+
+    /** A number of the unit of speed, without it: to ten feet a minute or a tenth of a metre a second. */
+    public String speedNumber(double si) {
+        if (!Double.isFinite(si)) return "none";
+        double shown = speedUnit().fromSi(si);
+        return speedUnit() == Unit.FOOT_PER_MINUTE
+                ? String.valueOf(10 * Math.round(shown / 10))
+                : String.format(Locale.ROOT, "%.1f", shown);
+    }
+
+    /** A temperature to the degree, in Fahrenheit or Celsius as the unit of length is. */
+    public String temperature(double si) {
+        return Quantity.formatDecimals(si, length.get() == Unit.FOOT ? Unit.FAHRENHEIT : Unit.CELSIUS, 0).replace('-', '\u2212');
     }
 
     /** Distance between two neighbouring places at which something that is moved can stand [m]. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
@@ -29,6 +30,16 @@ public final class Workbench {
     /** Something that went wrong and that the user must see. */
     public record Trouble(String title, String text) {}
 
+    /**
+     * Where long work is done, each kind one after the other.
+     *
+     * @param solves of the map
+     * @param compares of stages
+     * @param advises of measures
+     * @param sizes of the system
+     */
+    public record Runners(TaskRunner solves, TaskRunner compares, TaskRunner advises, TaskRunner sizes) {}
+
     private static final int PICTURE_WIDTH = 2400;
     private static final int PICTURE_DPI = 200;
 
@@ -38,6 +49,8 @@ public final class Workbench {
     private final Solving solving;
     private final Readings readings;
     private final Advising advising;
+    private final SystemSizing sizing;
+    private final Checklist checklist;
     private final SuctionMoves moves;
     private final List<Example> examples;
     private final Memory memory;
@@ -46,8 +59,8 @@ public final class Workbench {
     private final ObjectProperty<Optional<Trouble>> trouble = new SimpleObjectProperty<>(Optional.empty());
 
     /** A workbench over the solver and the search for measures of this program. */
-    public Workbench(List<Example> examples, Memory memory, TaskRunner solves, TaskRunner compares, TaskRunner advises) {
-        this(examples, memory, inSession(), inSession(), Advisor::suggest, solves, compares, advises);
+    public Workbench(List<Example> examples, Memory memory, Runners runners) {
+        this(examples, memory, inSession(), inSession(), Advisor::suggest, runners);
     }
 
     /** A solver that starts from its last answer; one for dragging, one for the rest, since their grids differ. */
@@ -59,25 +72,23 @@ public final class Workbench {
 
     /**
      * @param examples at least one; the first is open at the start
-     * @param solves one after the other; the map's
-     * @param compares one after the other; of stages
-     * @param advises one after the other
      */
     Workbench(
-            List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, TaskRunner solves,
-            TaskRunner compares, TaskRunner advises) {
-        this(examples, memory, solver, solver, search, solves, compares, advises);
+            List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, Runners runners) {
+        this(examples, memory, solver, solver, search, runners);
     }
 
     private Workbench(
             List<Example> examples, Memory memory, Solving.Solver map, Solving.Solver stages, Advising.Search search,
-            TaskRunner solves, TaskRunner compares, TaskRunner advises) {
+            Runners runners) {
         this.examples = List.copyOf(examples);
         this.memory = memory;
         this.document = new Document(examples.get(0).scenario());
-        this.solving = new Solving(document, map, solves);
-        this.readings = new Readings(document, solving, stages, compares);
-        this.advising = new Advising(document, search, advises);
+        this.solving = new Solving(document, map, runners.solves());
+        this.readings = new Readings(document, solving, stages, runners.compares());
+        this.advising = new Advising(document, search, runners.advises());
+        this.sizing = new SystemSizing(document, units, SystemSizing::size, runners.sizes());
+        this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
@@ -106,6 +117,14 @@ public final class Workbench {
 
     public Advising advising() {
         return advising;
+    }
+
+    public SystemSizing sizing() {
+        return sizing;
+    }
+
+    public Checklist checklist() {
+        return checklist;
     }
 
     public SuctionMoves moves() {

@@ -30,28 +30,28 @@ class AdvisingTest {
     @Test
     void aSearchTellsItsProgressAndItsEnd() {
         advising.start();
-        assertThat(advising.searching().get()).isTrue();
+        assertThat(advising.search().searching().get()).isTrue();
         held.finishOne();
-        assertThat(advising.searching().get()).isFalse();
+        assertThat(advising.search().searching().get()).isFalse();
         assertThat(advising.suggestions()).hasSize(1);
-        assertThat(advising.outOfDate().get()).isFalse();
+        assertThat(advising.search().outOfDate().get()).isFalse();
     }
 
     @Test
     void aCancelledSearchGivesNoListEvenIfItEndsLater() {
         advising.start();
-        advising.cancel();
+        advising.search().cancel();
         assertThat(held.cancelled).isEqualTo(1);
         held.finishOne();
         assertThat(advising.suggestions()).isEmpty();
-        assertThat(advising.message().get()).contains("cancelled");
+        assertThat(advising.search().message().get()).contains("cancelled");
     }
 
     @Test
     void aChangeOfTheHouseEndsTheSearch() {
         advising.start();
         change();
-        assertThat(advising.searching().get()).isFalse();
+        assertThat(advising.search().searching().get()).isFalse();
         held.finishOne();
         assertThat(advising.suggestions()).isEmpty();
     }
@@ -62,7 +62,7 @@ class AdvisingTest {
         held.finishOne();
         change();
         assertThat(advising.suggestions()).hasSize(1);
-        assertThat(advising.outOfDate().get()).isTrue();
+        assertThat(advising.search().outOfDate().get()).isTrue();
     }
 
     @Test

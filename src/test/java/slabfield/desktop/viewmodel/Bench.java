@@ -74,8 +74,8 @@ final class Bench {
     static Workbench workbench(Scenario scenario) {
         TaskRunner inLine = new InLineRunner();
         return new Workbench(
-                List.of(new Example("house.json", scenario)), new Kept(), SlabSolver::solve, Advisor::suggest, inLine,
-                inLine, inLine);
+                List.of(new Example("house.json", scenario)), new Kept(), SlabSolver::solve, Advisor::suggest,
+                new Workbench.Runners(inLine, inLine, inLine, inLine));
     }
 
     /** Keeps tasks until the test lets them go. */

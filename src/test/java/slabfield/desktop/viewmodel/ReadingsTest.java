@@ -81,8 +81,8 @@ class ReadingsTest {
         Bench.Held held = new Bench.Held();
         TaskRunner inLine = new InLineRunner();
         Workbench slow = new Workbench(
-                List.of(new Example("a", Bench.withStages(Bench.house(), bench.readings().stages()))), new Bench.Kept(), held,
-                inLine, inLine);
+                List.of(new Example("a", Bench.withStages(Bench.house(), bench.readings().stages()))), new Bench.Kept(),
+                new Workbench.Runners(held, inLine, inLine, inLine));
         slow.solving().start();
         held.finishOne();
         slow.document().open(Bench.withStages(new ExampleHouse().oneHole(), bench.readings().stages()), Optional.empty());

@@ -183,7 +183,7 @@ class WorkbenchTest {
         var best = bench.advising().suggestions().get(0);
         bench.advising().apply(best);
         assertThat(solved().coverage().weakest()).isEqualTo(best.after().weakest());
-        assertThat(bench.advising().outOfDate().get()).isTrue();
+        assertThat(bench.advising().search().outOfDate().get()).isTrue();
         bench.document().undo();
         assertThat(scenario()).isEqualTo(Bench.house());
     }
@@ -193,7 +193,8 @@ class WorkbenchTest {
         Bench.Kept memory = new Bench.Kept();
         TaskRunner inLine = new InLineRunner();
         Workbench first = new Workbench(
-                List.of(new Example("a", Bench.house())), memory, (s, e, p) -> null, (s, p) -> List.of(), inLine, inLine, inLine);
+                List.of(new Example("a", Bench.house())), memory, (s, e, p) -> null, (s, p) -> List.of(),
+                new Workbench.Runners(inLine, inLine, inLine, inLine));
         assertThat(first.accepted().get()).isFalse();
         first.accept();
         assertThat(first.accepted().get()).isTrue();

@@ -1,0 +1,203 @@
+package slabfield.desktop.view;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.StringProperty;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import slabfield.desktop.viewmodel.Checklist;
+import slabfield.desktop.viewmodel.RecordWords;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.safety.DraftTest;
+import slabfield.safety.Gate;
+import slabfield.safety.JobRecord;
+import slabfield.safety.RadonTest;
+
+/** The record of the job's dangers: what was asked, what was answered, and what is open. */
+final class ChecklistTab extends BorderPane {
+    private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+    private static final List<String> TITLES = List.of("Gates", "Draft tests", "Radon tests", "Notices");
+
+    private final Workbench bench;
+    private final Checklist checklist;
+    private final Label note = Parts.paragraph("", "soft");
+    private final Button saveAs = new Button("Save as\u2026");
+    private final Label state = Parts.paragraph("", "value"), fan = Parts.paragraph("", "value"), radon = Parts.paragraph("", "soft");
+    private final Button start = new Button("Record the start of the fan"), complete = new Button("Mark complete");
+    private final VBox blocked = new VBox(), open = new VBox();
+    private final VBox standing = new VBox(), body = new VBox();
+    private final List<GateRow> gates = new ArrayList<>(), notices = new ArrayList<>();
+    private final DraftTestForm form;
+    private final TextField result = new TextField();
+    private final ObjectProperty<String> chosen = new SimpleObjectProperty<>(TITLES.get(0));
+    private final VBox entry;
+    private final ScrollPane side;
+
+    ChecklistTab(Workbench bench, FileActions files) {
+        this.bench = bench;
+        this.checklist = bench.checklist();
+        this.form = new DraftTestForm(checklist);
+        getStyleClass().addAll("tab-body", "checklist");
+        Arrays.stream(Gate.values()).forEach(g -> (g.mustBeAnswered() ? gates : notices).add(new GateRow(checklist, g)));
+        saveAs.setOnAction(e -> files.saveAs());
+        note.textProperty().bind(checklist.note());
+        HBox.setHgrow(note, Priority.ALWAYS);
+        HBox top = new HBox(10, note, saveAs);
+        top.setAlignment(Pos.CENTER_LEFT);
+        setTop(top);
+        side = standing();
+        setLeft(side);
+        entry = entry();
+        setCenter(entry);
+        checklist.record().addListener((o, was, is) -> update());
+        bench.document().opened().addListener((o, was, is) -> {
+            gates.forEach(GateRow::forget);
+            notices.forEach(GateRow::forget);
+            result.clear();
+            update();
+        });
+        bench.units().shown().addListener((o, was, is) -> fill());
+        bench.look().presentation().addListener((o, was, is) -> fill());
+        chosen.addListener((o, was, is) -> fill());
+        update();
+    }
+
+    private ScrollPane standing() {
+        for (Button b : List.of(start, complete)) b.setMaxWidth(Double.MAX_VALUE);
+        start.setOnAction(e -> checklist.start());
+        complete.setOnAction(e -> checklist.complete());
+        standing.getStyleClass().add("standing-part");
+        standing.getChildren().addAll(
+                Parts.label("Record", "heading"), state, open, complete, Parts.label("Fan", "heading"), fan, blocked, start,
+                Parts.label("Radon test", "heading"), radon);
+        ScrollPane scroll = new ScrollPane(standing);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("standing-scroll");
+        scroll.setAccessibleText("How the record stands");
+        return scroll;
+    }
+
+    private VBox entry() {
+        HBox first = new HBox(8, Parts.choice("Part of the checklist", TITLES, t -> t, chosen), who("By", "name", checklist.by(), 8),
+                who("When", "now, or 2026-01-20 14:05", checklist.time(), 13));
+        first.setAlignment(Pos.CENTER_LEFT);
+        ScrollPane scroll = new ScrollPane(body);
+        scroll.setFitToWidth(true);
+        scroll.setAccessibleText("Answers");
+        body.getStyleClass().add("answers");
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        VBox all = new VBox(first, scroll);
+        all.getStyleClass().add("entry");
+        return all;
+    }
+
+    private static Node who(String title, String prompt, StringProperty text, int columns) {
+        TextField field = new TextField();
+        field.setPromptText(prompt);
+        field.setPrefColumnCount(columns);
+        field.setAccessibleText(title);
+        field.textProperty().bindBidirectional(text);
+        Label label = Parts.label(title);
+        label.setMinWidth(USE_PREF_SIZE);
+        HBox both = new HBox(5, label, field);
+        both.setAlignment(Pos.CENTER_LEFT);
+        return both;
+    }
+
+    private void update() {
+        boolean there = checklist.record().get().isPresent();
+        for (Node node : List.of(side, entry)) node.setVisible(there);
+        saveAs.setVisible(bench.document().file().get().isEmpty());
+        saveAs.setManaged(saveAs.isVisible());
+        checklist.record().get().ifPresent(record -> {
+            gates.forEach(g -> g.show(record));
+            notices.forEach(g -> g.show(record));
+            stand(record);
+        });
+        fill();
+    }
+
+    private void stand(JobRecord record) {
+        List<String> openNow = record.openBeforeCompletion(), blocking = record.openBeforeStartUp();
+        state.setText(RecordWords.state(record) + "; gates: " + RecordWords.unanswered(record));
+        state.pseudoClassStateChanged(OPEN, !openNow.isEmpty());
+        complete.setDisable(!openNow.isEmpty() || record.completed().isPresent());
+        open.getChildren().setAll(openNow.stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
+        fan.setText(RecordWords.fan(record));
+        fan.pseudoClassStateChanged(OPEN, !blocking.isEmpty());
+        start.setDisable(!blocking.isEmpty());
+        start.setText(record.startUp().isPresent() ? "Record another start of the fan" : "Record the start of the fan");
+        blocked.getChildren().setAll(blocking.stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
+        radon.setText(RecordWords.radonTest(record));
+    }
+
+    private void fill() {
+        checklist.record().get().ifPresent(record -> body.getChildren().setAll(switch (chosen.get()) {
+            case "Draft tests" -> drafts(record);
+            case "Radon tests" -> radonTests(record);
+            case "Notices" -> notices;
+            default -> gates;
+        }));
+    }
+
+    private List<Node> drafts(JobRecord record) {
+        if (record.draftTests().isEmpty()) return List.of(Parts.paragraph("No draft test is recorded.", "soft"), form);
+        TableView<DraftTest> table = Parts.table("Draft tests", "");
+        String pressure = "\n[" + bench.units().pressure().get().symbol() + "]";
+        Parts.fill(table, List.of(
+                Parts.column("Appliance", 110, DraftTest::appliance),
+                Parts.column("Radon\nfan", 64, t -> t.fanRunning() ? "running" : "off"),
+                Parts.column("Outcome", 70, t -> t.outcome().word()),
+                Parts.numbers("House" + pressure, 60, t -> pressure(t.housePressure())),
+                Parts.numbers("Draft" + pressure, 60, t -> pressure(t.draft())),
+                Parts.numbers("Spillage\n[s]", 66, t -> plain(t.spillage())),
+                Parts.numbers("CO\n[ppm]", 52, t -> plain(t.carbonMonoxide())),
+                Parts.column("When, by", 170, t -> (RecordWords.time(t.time()) + " " + t.by()).strip()),
+                Parts.column("Steps open", 140, RecordWords::openSteps)), bench.look().presentation().get());
+        table.getItems().setAll(record.draftTests());
+        Parts.asHighAsItsRows(table);
+        return List.of(table, form);
+    }
+
+    private List<Node> radonTests(JobRecord record) {
+        List<Node> out = new ArrayList<>();
+        if (record.radonTests().isEmpty()) out.add(Parts.paragraph("No radon test is recorded.", "soft"));
+        for (RadonTest test : record.radonTests())
+            out.add(Parts.paragraph("Set out " + RecordWords.time(test.start()) + ": " + (test.result().isEmpty() ? "running" : test.result())));
+        result.setPromptText("result in the laboratory's words; empty while it runs");
+        result.setAccessibleText("Result of a radon test");
+        HBox.setHgrow(result, Priority.ALWAYS);
+        Button add = new Button("Record a radon test set out at \u201cWhen\u201d");
+        add.setMinWidth(USE_PREF_SIZE);
+        add.setDisable(record.startUp().isEmpty());
+        add.setOnAction(e -> {
+            if (checklist.radonTest(result.getText())) result.clear();
+        });
+        out.add(new HBox(8, result, add));
+        out.add(Parts.paragraph("Only a radon test shows success. It starts " + RecordWords.radonTest(record) + ".", "soft"));
+        return out;
+    }
+
+    private String pressure(OptionalDouble si) {
+        return si.isPresent() ? bench.units().pressureNumber(si.getAsDouble()) : "\u2013";
+    }
+
+    private static String plain(OptionalDouble value) {
+        return value.isPresent() ? String.valueOf(Math.round(value.getAsDouble())) : "\u2013";
+    }
+}

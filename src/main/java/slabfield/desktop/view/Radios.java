@@ -1,0 +1,46 @@
+package slabfield.desktop.view;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+
+/** Radio buttons in a row, one of which is down. */
+final class Radios<T> extends HBox {
+    private final Map<T, RadioButton> buttons = new LinkedHashMap<>();
+
+    /** @param chosen is told what the user chooses */
+    Radios(String what, List<T> values, Function<T, String> words, Consumer<T> chosen) {
+        getStyleClass().add("radios");
+        setAlignment(Pos.CENTER_LEFT);
+        ToggleGroup group = new ToggleGroup();
+        for (T value : values) {
+            RadioButton button = new RadioButton(words.apply(value));
+            button.setMinWidth(USE_PREF_SIZE);
+            button.setAccessibleText(what + ": " + words.apply(value));
+            button.setToggleGroup(group);
+            button.setOnAction(e -> chosen.accept(value));
+            buttons.put(value, button);
+            getChildren().add(button);
+        }
+    }
+
+    /** Radio buttons that follow a property and set it. */
+    static <T> Radios<T> over(String what, List<T> values, Function<T, String> words, ObjectProperty<T> property) {
+        Radios<T> radios = new Radios<>(what, values, words, property::set);
+        property.addListener((o, was, is) -> radios.show(is));
+        radios.show(property.get());
+        return radios;
+    }
+
+    /** Puts one down, without telling that it was chosen. */
+    void show(T value) {
+        buttons.get(value).setSelected(true);
+    }
+}
