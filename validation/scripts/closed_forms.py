@@ -206,6 +206,15 @@ def case_0022():
     return "row,value", [("inside", -core * inside), ("outside", (5 - core) * outside), ("joint", joint * (core + 50))]
 
 
+def case_0023():
+    """Tile friction and lid in series, both quadratic: p = (f L rho/(2 D A^2) + rho/(2 Cd^2 a^2)) q^2"""
+    d, n, length = 0.102, 0.017, 14
+    area, f = math.pi * d * d / 4, 8 * G * n * n / (d / 4) ** (1 / 3)
+    tile, lid = f * length * RHO / (2 * d * area ** 2), RHO / (2 * (0.61 * 0.002) ** 2)
+    q = math.sqrt(250 / (tile + lid))
+    return "row,value", [("flow", q), ("sump", lid * q * q)]
+
+
 def case_0024():
     """Even inflow: f L rho V^2/(6 D), f = 8 g n^2/(D/4)^(1/3), over the tile's length"""
     d, n, length, q = 0.102, 0.017, 20, 40 * CFM
@@ -365,6 +374,9 @@ def case_0049():
     for dp in (50, 1, 1e-4):
         rows.append((f"power law {dp:g} Pa", dp, 1e4, behind(power, 1e4, dp)))
     rows.append(("crack 10 Pa", 10, 1e4, behind(lambda d: crack(d, 0.001, 0.1), 1e4, 10)))
+    for dp in (50, 2):
+        drop = lambda q: 1e4 * q + 5e5 * q * q + (q / 2e-3) ** (1 / 0.65)
+        rows.append((f"in series {dp} Pa", dp, "", brentq(lambda q: drop(q) - dp, 0, 1, xtol=1e-18, rtol=1e-15)))
     rows.append(("conductance 7 Pa", 7, 0, 7 * 3e-4))
     rows.append(("root alone 4 Pa", 4, 0, math.sqrt(4 / 5e5)))
     rows.append(("root alone 1e-4 Pa", 1e-4, 0, 1e-4 / math.sqrt(5e5 * 1e-3)))

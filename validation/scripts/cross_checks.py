@@ -35,10 +35,10 @@ def disc(g, r):
     return flow, SUCTION * shape(r) / shape(RW)
 
 
-def layer_on_soil():
+def layer_on_soil(results="layer_on_soil"):
     """For each contrast: flow, leakance that draws it, and errors of the two-dimensional vacuum by radius"""
     found = {}
-    for contrast, name, value in printed("layer_on_soil"):
+    for contrast, name, value in printed(results):
         found.setdefault(int(contrast), {})[name] = float(value)
     out = []
     for contrast, values in found.items():
@@ -55,17 +55,25 @@ def main(folder):
     for number, contrast in (("0063", 1000), ("0064", 100)):
         rows = [[name, value] for c, name, value in printed("layer_on_soil") if int(c) == contrast and name != "triangles"]
         write(folder, number, "layer_on_soil", "row,value", rows)
-    lines = ["| layer over soil | flow [L/s] | leakance that draws it [m/s/Pa] | in parts of k_soil/mu [1/m] | "
-             + " | ".join(f"{r:g} m" for r in layer_on_soil()[0][3]) + " | flow by the rule |",
-             "| ---: |" + " ---: |" * 11]
-    for contrast, values, g, errors, flow_error in layer_on_soil():
-        lines.append(f"| {contrast} | {1000 * values['flow']:.3g} | {g:.3g} | {g * MU * contrast / 2e-8:.3f} | "
-                     + " | ".join(f"{100 * e:+.1f} %" for e in errors.values()) + f" | {100 * flow_error:+.0f} % |")
+    rows = [[name, value] for c, name, value in printed("layer_on_soil_on_grade") if c == "1000" and name != "triangles"]
+    write(folder, "0065", "layer_on_soil", "row,value", rows)
     limits = pathlib.Path(folder) / "../docs/limits.md"
     text = limits.read_text()
-    begin, end = "<!-- layer on soil: begin -->\n", "<!-- layer on soil: end -->"
-    a, b = text.index(begin) + len(begin), text.index(end)
-    limits.write_text(text[:a] + "\n".join(lines) + "\n" + text[b:])
+    for results, name in (("layer_on_soil", "layer on soil"), ("layer_on_soil_on_grade", "layer on soil at grade")):
+        begin, end = f"<!-- {name}: begin -->\n", f"<!-- {name}: end -->"
+        a, b = text.index(begin) + len(begin), text.index(end)
+        text = text[:a] + table(layer_on_soil(results)) + text[b:]
+    limits.write_text(text)
+
+
+def table(found):
+    lines = ["| layer over soil | flow [L/s] | leakance that draws it [m/s/Pa] | in parts of k_soil/mu [1/m] | "
+             + " | ".join(f"{r:g} m" for r in found[0][3]) + " | flow by the rule |",
+             "| ---: |" + " ---: |" * 11]
+    for contrast, values, g, errors, flow_error in found:
+        lines.append(f"| {contrast} | {1000 * values['flow']:.3g} | {g:.3g} | {g * MU * contrast / 2e-8:.3f} | "
+                     + " | ".join(f"{100 * e:+.1f} %" for e in errors.values()) + f" | {100 * flow_error:+.0f} % |")
+    return "\n".join(lines) + "\n"
 
 
 if __name__ == "__main__":

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 import slabfield.field.Progress;
 import slabfield.field.Result;
@@ -18,18 +20,21 @@ import slabfield.model.SealState;
 import slabfield.model.Shapes;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
+import slabfield.network.Responses;
 import slabfield.network.SlabSolver;
+import slabfield.network.SolveSession;
 
 /**
  * Tries measures one by one, each by solving the house with it, and ranks them by what they gain at the weakest place,
  * then by the area that meets the target, then by the exhaust flow that they save.
  *
- * <p>Places for another suction point are first tried on a coarse net and a coarse grid; the best are then solved on the
- * scenario's own grid. What draws there is what draws at the scenario's first suction point.
+ * <p>Places for another suction point are first judged by the house's linear response on a coarse grid ({@link Responses});
+ * the best are then solved in full on the scenario's own grid. What draws there is what draws at the scenario's first
+ * suction point.
  */
 public final class Advisor {
     /** Distance between places tried for a suction point [m]. */
-    public static final double SPACING = 1.5;
+    public static final double SPACING = 0.75;
 
     /** No place is tried closer to the slab's edge or a barrier, where coring meets the footing; common practice [m]. */
     public static final double FROM_EDGE = 0.5;
@@ -37,8 +42,11 @@ public final class Advisor {
     /** No place is tried closer to an opening or another suction point, where it would short-circuit [m]. */
     public static final double FROM_OPENING = 1;
 
+    /** Places kept for a full solve are at least this far apart, so that they are choices [m]. */
+    private static final double APART = 2;
+
     private static final double COARSE = 0.2;
-    private static final int KEPT = 3;
+    private static final int KEPT = 4;
     private static final double PIT = 0.15;
 
     private Advisor() {}
@@ -57,8 +65,9 @@ public final class Advisor {
         List<Point> places = places(scenario);
         int total = seals.size() + places.size() + KEPT;
         AtomicInteger done = new AtomicInteger();
-        List<Suggestion> out = new ArrayList<>(tryAll(base, scenario, seals, progress, done, total));
-        out.addAll(tryAll(base, scenario, bestPlaces(scenario, places, progress, done, total), progress, done, total));
+        List<Measure> measures = new ArrayList<>(seals);
+        measures.addAll(bestPlaces(scenario, places, progress, done, total));
+        List<Suggestion> out = new ArrayList<>(tryAll(base, scenario, measures, progress, done, total));
         out.sort(Comparator.comparingDouble((Suggestion s) -> -Math.rint(s.gain() * 1000))
                 .thenComparingDouble(s -> -s.after().meeting())
                 .thenComparingDouble(s -> s.flowsAfter().exhaust())
@@ -76,36 +85,68 @@ public final class Advisor {
         return out;
     }
 
+    /** The places that promise most by the house's linear response on a coarse grid. */
     private static List<Measure> bestPlaces(
             Scenario scenario, List<Point> places, Progress progress, AtomicInteger done, int total) {
         if (places.isEmpty()) return List.of();
         Scenario coarse = scenario.withCellSize(Math.max(COARSE, scenario.cellSize()));
-        Optional<Result.Solved> base = solved(coarse);
-        if (base.isEmpty()) return List.of();
+        Optional<Responses> house = Responses.of(coarse, Progress.NONE);
+        if (house.isEmpty()) return List.of();
         Source source = scenario.suctionPoints().get(0).source();
+        record Place(Point at, double weakest) {}
+        List<Place> tried = new ArrayList<>();
+        for (Point p : places) {
+            if (progress.isCancelled()) break;
+            outlook(house.get(), p, source).ifPresent(o -> tried.add(new Place(p, o.weakest())));
+            progress.step(done.incrementAndGet(), total, Double.NaN);
+        }
+        tried.sort(Comparator.comparingDouble(p -> -p.weakest()));
+        List<Point> kept = new ArrayList<>();
+        for (Place p : tried)
+            if (kept.size() < KEPT && kept.stream().allMatch(k -> k.distanceTo(p.at()) >= APART)) kept.add(p.at());
         String id = freeId(scenario);
-        List<Measure> candidates = places.stream()
+        return kept.stream()
                 .map(p -> (Measure) new Measure.AddSuction(id, p, new SuctionPoint.Pit(PIT), source))
                 .toList();
-        return tryAll(base.get(), coarse, candidates, progress, done, total).stream()
-                .sorted(Comparator.comparingDouble((Suggestion s) -> -s.gain())
-                        .thenComparingDouble(s -> -s.after().meeting()))
-                .limit(KEPT)
-                .map(Suggestion::measure)
-                .toList();
+    }
+
+    /** A flow as it is; else the pressure that the first suction point has now is held. */
+    private static Optional<Responses.Outlook> outlook(Responses house, Point at, Source source) {
+        if (source instanceof Source.Flow f) return house.drawing(at, f.flow());
+        if (source instanceof Source.Pressure p) return house.holding(at, PIT, p.pressure());
+        OptionalDouble now = house.pitPressure(0);
+        return now.isEmpty() ? Optional.empty() : house.holding(at, PIT, now.getAsDouble());
     }
 
     private static List<Suggestion> tryAll(
             Result.Solved base, Scenario scenario, List<Measure> measures, Progress progress, AtomicInteger done, int total) {
-        return measures.parallelStream()
-                .flatMap(m -> {
-                    if (progress.isCancelled()) return java.util.stream.Stream.empty();
-                    Optional<Result.Solved> after = solved(m.apply(scenario));
-                    progress.step(done.incrementAndGet(), total, Double.NaN);
-                    return after.map(a -> new Suggestion(m, base.coverage(), a.coverage(), base.flows(), a.flows()))
-                            .stream();
+        int workers = Math.max(1, Math.min(measures.size(), Runtime.getRuntime().availableProcessors()));
+        return IntStream.range(0, workers)
+                .parallel()
+                .mapToObj(w -> {
+                    SolveSession session = new SolveSession();
+                    List<Suggestion> out = new ArrayList<>();
+                    for (int k = w; k < measures.size() && !progress.isCancelled(); k += workers) {
+                        Measure m = measures.get(k);
+                        Result r = session.solve(m.apply(scenario), SlabSolver.Extent.FAN_ON_ONLY, cancelling(progress));
+                        progress.step(done.incrementAndGet(), total, Double.NaN);
+                        if (r instanceof Result.Solved a)
+                            out.add(new Suggestion(m, base.coverage(), a.coverage(), base.flows(), a.flows()));
+                    }
+                    return out;
                 })
+                .flatMap(List::stream)
                 .toList();
+    }
+
+    /** Passes on a wish to stop, but no steps. */
+    private static Progress cancelling(Progress progress) {
+        return new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return progress.isCancelled();
+            }
+        };
     }
 
     private static Optional<Result.Solved> solved(Scenario scenario) {

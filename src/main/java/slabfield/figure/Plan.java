@@ -101,7 +101,7 @@ final class Plan {
             if (opening.place() instanceof Opening.Spot spot) take(spot.at(), reach);
         for (SuctionPoint point : scenario.suctionPoints()) note(point.at(), point.id(), suctionText(point.id()), true);
         for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
-        weakest().ifPresent(w -> note(w.weakestAt(), "weakest", pressure(w.weakest()), false));
+        weakest().ifPresent(w -> note(w.weakestAt(), "weakest", pressure(-w.weakest()), false));
         lines.stream()
                 .filter(FieldLayer.Labelled::target)
                 .max(Comparator.comparingDouble(l -> Lines.length(l.line())))

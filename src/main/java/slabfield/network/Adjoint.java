@@ -20,6 +20,8 @@ import slabfield.model.Source;
  * curvature * nu = -dJ/dp. Derivatives are with respect to logarithms: the change of J for a relative change of one.
  */
 public final class Adjoint {
+    private static final double TOLERANCE = 1e-12;
+
     private final Scenario scenario;
     private final LayerGrid layer;
     private final SlabSolver.State state;
@@ -133,7 +135,7 @@ public final class Adjoint {
         Network net = state.network();
         double[] right = new double[weight.length], nu = new double[weight.length];
         for (int u = 0; u < right.length; u++) right[u] = -weight[u];
-        if (!net.solveCurvature(state.at(), state.rest(), right, nu))
+        if (!net.solveCurvature(state.at(), state.rest(), right, nu, TOLERANCE))
             throw new IllegalStateException("the curvature at a converged answer is positive definite");
         double[] all = new double[net.nodes()];
         for (int u = 0; u < nu.length; u++) all[net.nodeOf(u)] = nu[u];

@@ -137,7 +137,7 @@ final class Devices {
                 double t = layer.transmissivity[cell], h = layer.thickness[cell];
                 double linear = 1 / (t * l.conductance() * open);
                 FlowLaw law = resistance(linear, l.inertial() * layer.drag[cell] / (h * h) / (open * open));
-                net.link(cell, node, law, Network.WITHIN, cell, linear);
+                net.link(cell, node, law, Network.WITHIN, cell, linear, 0);
                 tied = true;
             }
             if (!tied) doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
@@ -175,7 +175,8 @@ final class Devices {
             for (LineFeeds.Feed f : feeds.of(piece)) {
                 double slots = tile.slotArea() * piece.length() * f.share();
                 Orifice law = Orifice.of(slots, Opening.Orifice.USUAL_COEFFICIENT, air.density());
-                net.link(f.node(), node, law.behind(f.resistance()), Network.WITHIN, f.cell(), f.resistance());
+                FlowLaw whole = f.inertial() > 0 ? f.before(law) : law.behind(f.resistance());
+                net.link(f.node(), node, whole, Network.WITHIN, f.cell(), f.resistance(), f.inertial());
             }
         }
         if (stretch.isClosed() && last != first)
@@ -225,10 +226,11 @@ final class Devices {
                         net.link(
                                 f.node(),
                                 room,
-                                lineLaw(o, piece.length() * f.share() * left, whole, line.slab, f.resistance()),
+                                lineLaw(o, piece.length() * f.share() * left, whole, line.slab, f),
                                 account,
                                 f.cell(),
-                                f.resistance());
+                                f.resistance(),
+                                f.inertial());
         }
     }
 
@@ -245,16 +247,20 @@ final class Devices {
         throw new IllegalStateException("a spot has no crack law: " + o.id());
     }
 
-    private FlowLaw lineLaw(Opening o, double length, double whole, Slab slab, double series) {
-        if (o.passage() instanceof Opening.Crack c)
-            return QuadraticResistance.crack(
-                            c.width(), slab.thickness(), length, c.bends(), air.viscosity(), air.density())
-                    .behind(series);
-        if (o.passage() instanceof Opening.Orifice a)
-            return Orifice.of(a.area() * length / whole, a.dischargeCoefficient(), air.density())
-                    .behind(series);
+    private FlowLaw lineLaw(Opening o, double length, double whole, Slab slab, LineFeeds.Feed feed) {
+        double series = feed.resistance();
+        if (o.passage() instanceof Opening.Crack c) {
+            QuadraticResistance crack = QuadraticResistance.crack(
+                    c.width(), slab.thickness(), length, c.bends(), air.viscosity(), air.density());
+            return new QuadraticResistance(crack.linear() + series, crack.quadratic() + feed.inertial());
+        }
+        if (o.passage() instanceof Opening.Orifice a) {
+            Orifice hole = Orifice.of(a.area() * length / whole, a.dischargeCoefficient(), air.density());
+            return feed.inertial() > 0 ? feed.before(hole) : hole.behind(series);
+        }
         Opening.PowerLaw p = (Opening.PowerLaw) o.passage();
-        return new PowerLaw(p.coefficient() * length / whole, p.exponent(), series);
+        PowerLaw leak = new PowerLaw(p.coefficient() * length / whole, p.exponent(), 0);
+        return feed.inertial() > 0 ? feed.before(leak) : leak.behind(series);
     }
 
     private record LineOnSlab(List<Point> points, Slab slab) {}

@@ -51,6 +51,8 @@ final class DirectOrGrid {
     private final double[] linkSlope;
     private KeptFactor direct;
     private boolean gridFails;
+    /** Whether coefficients were added since the preconditioner was made. */
+    private boolean changed;
 
     DirectOrGrid(Network network, LayerGrid layer, SymmetricMatrix matrix) {
         this.matrix = matrix;
@@ -108,6 +110,7 @@ final class DirectOrGrid {
     }
 
     void clear() {
+        changed = true;
         Arrays.fill(grid.east(), 0);
         Arrays.fill(grid.north(), 0);
         Arrays.fill(grid.leak(), 0);
@@ -136,8 +139,11 @@ final class DirectOrGrid {
 
     boolean solve(double[] right, double[] step, double tolerance) {
         if (matrix.size() > SMALL && !gridFails) {
-            passOn();
-            if (!preconditioner.update()) return false;
+            if (changed) {
+                passOn();
+                if (!preconditioner.update()) return false;
+                changed = false;
+            }
             Arrays.fill(step, 0);
             IterationResult result = gradients.solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE);
             if (result.hasConverged()) return true;

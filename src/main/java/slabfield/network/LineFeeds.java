@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
+import slabfield.law.FlowLaw;
+import slabfield.law.InSeries;
+import slabfield.law.QuadraticResistance;
 import slabfield.model.Point;
 
 /**
@@ -28,10 +31,21 @@ final class LineFeeds {
     }
 
     /**
-     * Where a piece of a line draws from: a node, its share of the piece, the resistance in between [Pa s/m3] and the cell
-     * that this goes through, -1 for none.
+     * Where a piece of a line draws from, and what the layer in between resists.
+     *
+     * @param node that it draws from
+     * @param share of the piece's length
+     * @param resistance linear part [Pa s/m3]
+     * @param inertial quadratic part [Pa s2/m6]
+     * @param cell that the air goes through, -1 for none
      */
-    record Feed(int node, double share, double resistance, int cell) {}
+    record Feed(int node, double share, double resistance, double inertial, int cell) {
+        /** A law that stands behind the layer's part. */
+        FlowLaw before(FlowLaw law) {
+            if (resistance == 0 && inertial == 0) return law;
+            return new InSeries(new QuadraticResistance(resistance, inertial), law);
+        }
+    }
 
     /** Feeds of a piece; none where no layer is near. */
     List<Feed> of(Pieces.Piece piece) {
@@ -61,8 +75,10 @@ final class LineFeeds {
     }
 
     private Feed feed(Pieces.Piece piece, int cell, double share, double distance) {
-        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0, -1);
-        return new Feed(cell, share, distance / (layer.transmissivity[cell] * share * piece.length()), cell);
+        if (layer.kind[cell] == CellKind.DISC) return new Feed(discNode[layer.disc[cell]], share, 0, 0, -1);
+        double width = share * piece.length(), area = width * layer.thickness[cell];
+        double linear = distance / (layer.transmissivity[cell] * width);
+        return new Feed(cell, share, linear, layer.drag[cell] * distance / (area * area), cell);
     }
 
     private double across(Pieces.Piece piece, int cell) {

@@ -31,7 +31,6 @@ final class Network implements NonlinearSystem {
 
     private static final double ROUGH_STEP = 1e-3;
     private static final double CLOSE_STEP = 1e-10;
-    private static final double EXACT_STEP = 1e-12;
     private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
@@ -49,11 +48,15 @@ final class Network implements NonlinearSystem {
     private int[] to = new int[256];
     private int[] account = new int[256];
     private FlowLaw[] law = new FlowLaw[256];
-    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part [Pa s/m3]. */
+    /** For each link the cell through whose fill part of its resistance goes, or -1, and that part's two coefficients. */
     private int[] seriesCell = new int[256];
 
     private double[] series = new double[256];
+    private double[] seriesInertial = new double[256];
     private int links;
+
+    /** Place for which the matrix holds the curvature, as long as nobody changes that array; null for none. */
+    private double[] assembledAt;
 
     /** Flow through the network while the whole layer is at the room's pressure [m3/s]. */
     private double atRest;
@@ -132,16 +135,17 @@ final class Network implements NonlinearSystem {
 
     /** Ties two nodes and returns the link's number. */
     int link(int a, int b, FlowLaw flowLaw, int accountNumber) {
-        return link(a, b, flowLaw, accountNumber, -1, 0);
+        return link(a, b, flowLaw, accountNumber, -1, 0, 0);
     }
 
     /**
      * Ties two nodes by a law part of whose resistance lies in the layer.
      *
      * @param cell whose fill the part goes through
-     * @param resistance the part, linear and in series with the rest, included in the law [Pa s/m3]
+     * @param resistance the part's linear coefficient, in series with the rest and included in the law [Pa s/m3]
+     * @param inertial the part's quadratic coefficient [Pa s2/m6]
      */
-    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance) {
+    int link(int a, int b, FlowLaw flowLaw, int accountNumber, int cell, double resistance, double inertial) {
         if (links == from.length) {
             from = Arrays.copyOf(from, 2 * links);
             to = Arrays.copyOf(to, 2 * links);
@@ -149,6 +153,7 @@ final class Network implements NonlinearSystem {
             law = Arrays.copyOf(law, 2 * links);
             seriesCell = Arrays.copyOf(seriesCell, 2 * links);
             series = Arrays.copyOf(series, 2 * links);
+            seriesInertial = Arrays.copyOf(seriesInertial, 2 * links);
         }
         from[links] = a;
         to[links] = b;
@@ -156,6 +161,7 @@ final class Network implements NonlinearSystem {
         account[links] = accountNumber;
         seriesCell[links] = cell;
         series[links] = resistance;
+        seriesInertial[links] = inertial;
         return links++;
     }
 
@@ -362,6 +368,7 @@ final class Network implements NonlinearSystem {
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
         assemble(at, rest);
+        assembledAt = null;
         double[] right = new double[residual.length];
         double sum = 0;
         for (int i = 0; i < right.length; i++) {
@@ -373,11 +380,13 @@ final class Network implements NonlinearSystem {
     }
 
     private void assemble(double[] at, double[] rest) {
+        assembledAt = null;
         if (matrix == null) matrix = new NetworkMatrix(this, layer);
         spread(at, rest);
         matrix.clear();
         layer.flow.addCurvature(all, allRest, matrix);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
+        assembledAt = at;
     }
 
     int cellUnknowns() {
@@ -419,13 +428,14 @@ final class Network implements NonlinearSystem {
     }
 
     /**
-     * Solves curvature(at) * x = right for the unknowns, to the last digits.
+     * Solves curvature(at) * x = right for the unknowns.
      *
+     * @param tolerance relative residual that is good enough
      * @return false where the curvature is not positive definite
      */
-    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x) {
-        assemble(at, rest);
-        return matrix.solve(right, x, EXACT_STEP);
+    boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x, double tolerance) {
+        if (at != assembledAt) assemble(at, rest);
+        return matrix.solve(right, x, tolerance);
     }
 
     /** Curvature between the unknowns and one fixed node, times a weight, added to a vector over the unknowns. */
@@ -459,7 +469,10 @@ final class Network implements NonlinearSystem {
             if (w == 0) continue;
             double q = law[k].flow(difference(k)), slope = law[k].slope(difference(k));
             if (seriesCell[k] >= 0) byPermeability[seriesCell[k]] += w * q * slope * series[k];
-            if (account[k] != WITHIN) byAccount[account[k]] += w * q * (1 - slope * series[k]);
+            if (account[k] != WITHIN) {
+                double inLayer = series[k] + 2 * seriesInertial[k] * Math.abs(q);
+                byAccount[account[k]] += w * q * (1 - slope * inLayer);
+            }
         }
         double soil = 0;
         for (int c = 0; c < cells(); c++)

@@ -7,6 +7,7 @@ import slabfield.field.Grid;
 import slabfield.law.AirState;
 import slabfield.law.Conductance;
 import slabfield.law.Orifice;
+import slabfield.law.QuadraticResistance;
 import slabfield.model.BlockWall;
 import slabfield.model.Opening;
 import slabfield.model.Point;
@@ -93,10 +94,12 @@ final class WallCores {
                 net.link(
                         f.node(),
                         node,
-                        new Conductance(1 / (1 / (wall.joint() * piece.length() * f.share()) + f.resistance())),
+                        new QuadraticResistance(
+                                1 / (wall.joint() * piece.length() * f.share()) + f.resistance(), f.inertial()),
                         Network.WITHIN,
                         f.cell(),
-                        f.resistance());
+                        f.resistance(),
+                        f.inertial());
         wall.tile().ifPresent(t -> {
             int station = tiles.get(t.tile()).nearest(new Point(piece.x(), piece.y()));
             if (station >= 0) tie(node, station, t.conductance() * piece.length(), Network.WITHIN);

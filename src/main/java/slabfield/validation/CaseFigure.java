@@ -19,10 +19,10 @@ final class CaseFigure {
     private CaseFigure() {}
 
     static String svg(Outcome outcome) {
-        List<Outcome.Check> checks = outcome.checks();
-        boolean curve = checks.size() > 2
-                && checks.stream().allMatch(c -> c.claim().x().isPresent() && c.claim().reference().isPresent());
-        return curve ? curve(outcome) : errors(checks);
+        List<Outcome.Check> along = outcome.checks().stream()
+                .filter(c -> c.claim().x().isPresent() && c.claim().reference().isPresent())
+                .toList();
+        return along.size() > 2 ? curve(outcome, along) : errors(outcome.checks());
     }
 
     private static String errors(List<Outcome.Check> checks) {
@@ -42,8 +42,7 @@ final class CaseFigure {
         return svg.append("</svg>\n").toString();
     }
 
-    private static String curve(Outcome outcome) {
-        List<Outcome.Check> checks = outcome.checks();
+    private static String curve(Outcome outcome, List<Outcome.Check> checks) {
         int height = 300;
         double left = 80, right = WIDTH - 20, top = 30, bottom = height - 50;
         double x0 = checks.stream().mapToDouble(c -> c.claim().x().getAsDouble()).min().orElse(0);

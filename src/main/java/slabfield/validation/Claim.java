@@ -35,12 +35,12 @@ public record Claim(
     }
 
     /**
-     * How far a value is from the middle of the tolerance, in parts of it: within 1 it agrees. A range without a
-     * bound on one side counts from its other side, in parts of that.
+     * How far a value is from the source's, in parts of the tolerance: within 1 it agrees. In a source's range it is 0
+     * anywhere inside, and outside 1 and the distance in parts of the bound that it broke.
      */
     double partOfTolerance(double ours) {
-        if (Double.isInfinite(high)) return ours >= low ? 0 : 1 + (low - ours) / Math.abs(low);
-        if (Double.isInfinite(low)) return ours <= high ? 0 : 1 + (ours - high) / Math.abs(high);
-        return (ours - (low + high) / 2) / ((high - low) / 2);
+        if (reference.isPresent()) return (ours - reference.getAsDouble()) / (high - reference.getAsDouble());
+        if (agrees(ours)) return 0;
+        return ours < low ? -1 - (low - ours) / Math.abs(low) : 1 + (ours - high) / Math.abs(high);
     }
 }

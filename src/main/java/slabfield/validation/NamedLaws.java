@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import slabfield.equipment.FanCurves;
+import slabfield.equipment.HousePressure;
+import slabfield.equipment.PipeFlow;
+import slabfield.equipment.YearlyCost;
 import slabfield.law.AirProperties;
 import slabfield.law.AirState;
 import slabfield.law.Conductance;
 import slabfield.law.FanAndPipe;
 import slabfield.law.FlowLaw;
 import slabfield.law.Forchheimer;
+import slabfield.law.InSeries;
 import slabfield.law.Orifice;
 import slabfield.law.PipeFriction;
 import slabfield.law.Pitot;
@@ -17,6 +22,8 @@ import slabfield.law.PowerLaw;
 import slabfield.law.QuadraticResistance;
 import slabfield.law.StackEffect;
 import slabfield.law.TileFriction;
+import slabfield.model.House;
+import slabfield.model.Source;
 
 /** The laws that a case can call by name, with their arguments by name, all in SI. Air is standard unless given. */
 final class NamedLaws {
@@ -25,6 +32,7 @@ final class NamedLaws {
     static {
         air();
         house();
+        equipment();
         pipes();
         layer();
         flowLaw("conductance", a -> new Conductance(a.get("conductance")));
@@ -36,6 +44,9 @@ final class NamedLaws {
         flowLaw("quadratic resistance", a -> new QuadraticResistance(a.get("linear"), a.get("quadratic")));
         flowLaw("tile friction", a -> TileFriction.corrugated(
                 a.get("diameter"), a.get("manning"), a.get("length"), a.viscosity(), a.density()));
+        flowLaw("in series", a -> new InSeries(
+                new QuadraticResistance(a.get("linear"), a.get("quadratic")),
+                new PowerLaw(a.get("coefficient"), a.get("exponent"), 0)));
         flowLaw("fan and pipe", NamedLaws::fan);
     }
 
@@ -79,6 +90,30 @@ final class NamedLaws {
                 a.get("indoor"), a.get("outdoor"), a.get("height"), a.or("pressure", AirProperties.SEA_LEVEL_PRESSURE)));
         LAWS.put("pitot velocity", a -> Pitot.velocity(a.get("velocityPressure"), a.density()));
         LAWS.put("pitot flow", a -> Pitot.flow(a.get("velocityPressure"), a.get("area"), a.density()));
+    }
+
+    private static void equipment() {
+        LAWS.put("depressurization by exhaust", a -> HousePressure.depressurization(door(a), a.get("flow")));
+        LAWS.put("leakage for a limit", a -> HousePressure.leakageFor(a.get("exponent"), a.get("flow"), a.get("limit")));
+        LAWS.put("wind pressure", a -> HousePressure.wind(a.get("coefficient"), a.density(), a.get("speed")));
+        LAWS.put("heat of a year", a -> YearlyCost.heat(a.density(), a.get("flow"), a.get("heatingSum")));
+        LAWS.put("added in quadrature", a -> YearlyCost.addedInQuadrature(a.get("natural"), a.get("exhaust")));
+        LAWS.put("energy of a year", a -> a.get("power") * YearlyCost.YEAR);
+        LAWS.put("mean over centre velocity", a -> PipeFlow.developedFactor(a.get("reynolds")));
+        LAWS.put("velocity pressure of a flow", a -> PipeFlow.velocityPressure(
+                a.get("flow"), a.get("diameter"), new AirState(a.viscosity(), a.density())));
+        LAWS.put("fan rise at another speed", a -> FanCurves.rise(FanCurves.atSpeed(curve(a), a.get("ratio")), a.get("flow")));
+        LAWS.put("fan rise in other air", a -> FanCurves.rise(
+                FanCurves.atDensity(curve(a), a.get("fromDensity"), a.get("toDensity")), a.get("flow")));
+    }
+
+    private static House.BlowerDoor door(Arguments a) {
+        return new House.BlowerDoor(a.get("leakage"), a.or("pressure", House.BlowerDoor.USUAL_PRESSURE), a.get("exponent"));
+    }
+
+    private static Source.FanCurve curve(Arguments a) {
+        return new Source.FanCurve(
+                List.of(a.get("flow1"), a.get("flow2"), a.get("flow3")), List.of(a.get("rise1"), a.get("rise2"), a.get("rise3")));
     }
 
     private static void pipes() {

@@ -31,7 +31,8 @@ public final class ValidationIndex {
                         + " last accepted values (`baseline.csv`) and what the last run found (`report.md`, `figure.svg`). The"
                         + " tolerance comes from the source and was set before the first run. The control is a change that"
                         + " must turn the case red; each run makes it and looks. \"Worst\" is the largest error in parts of its"
-                        + " tolerance: 1 is the edge. `docs/limits.md` says where the model is known to be wrong.",
+                        + " tolerance: 1 is the edge. `docs/limits.md` says where the model is known to be wrong, and [MISSING.md](MISSING.md) which evidence could not"
+                        + " be had.",
                 "",
                 "| case | kind | verdict | worst | source | control | covers |",
                 "| --- | --- | --- | ---: | --- | --- | --- |"));

@@ -46,7 +46,7 @@ class VacuumMapTest {
                 .contains("met under 68 % of the area")
                 .contains("below target: 32 %")
                 .contains("S1 −120 Pa, 38.4 L/s")
-                .contains("weakest 1.3 Pa")
+                .contains("weakest \u22121.3 Pa")
                 .contains("Cell 0.10 m")
                 .contains("steady flow in one layer, seen from above; assumptions as drawn")
                 .contains("block wall, tops open", "block wall, tops loose", "drain tile broken", "drain tile full of water")

@@ -59,7 +59,7 @@ class ResultFilesTest {
     void writesASolvedHouse() throws Exception {
         JsonNode json = MAPPER.readTree(ResultWriter.json(solved(new Result.Coverage(5, 0.75, 1.5, new Point(9, 7), 0.1))));
         assertThat(json).isEqualTo(MAPPER.readTree("""
-                { "scenario": "House",
+                { "writtenBy": "Slabfield", "scenario": "House",
                   "outcome": { "converged": true, "ending": "converged", "iterations": 5, "residual": 1e-12 },
                   "massBalance_relative": 2e-13,
                   "testHoles": [
@@ -88,7 +88,7 @@ class ResultFilesTest {
         Convergence stalled = new Convergence(Convergence.Ending.ITERATION_LIMIT, 50, 0.1, Double.NaN);
         JsonNode json = MAPPER.readTree(ResultWriter.json(new Result.Unsolved(scenario(), stalled, "It did not end.")));
         assertThat(json).isEqualTo(MAPPER.readTree("""
-                { "scenario": "House", "massBalance_relative": null,
+                { "writtenBy": "Slabfield", "scenario": "House", "massBalance_relative": null,
                   "outcome": { "converged": false, "ending": "iteration limit", "iterations": 50, "residual": 0.1, "reason": "It did not end." } }
                 """));
     }

@@ -65,6 +65,14 @@ class FlowLawContractTest {
                 power("power 0.65 behind a little", new PowerLaw(2e-3, 0.65, 0).behind(1e-3)),
                 power("power 0.65 behind much", new PowerLaw(2e-3, 0.65, 0).behind(1e7)),
                 power("power 1 behind", new PowerLaw(2e-3, 1, 0).behind(300)),
+                odd(
+                        "hole behind coarse stone",
+                        new InSeries(new QuadraticResistance(300, 2e6), Orifice.of(1.96e-3, 0.61, RHO)),
+                        q -> 300 * q + 2e6 * q * q + squareOrLine(RHO / (2 * Math.pow(0.61 * 1.96e-3, 2)), q)),
+                odd(
+                        "next to no leak behind coarse stone",
+                        new InSeries(new QuadraticResistance(300, 2e6), new PowerLaw(1e4, 1, 0)),
+                        q -> 300 * q + 2e6 * q * q + q / 1e4),
                 tile("tile 0.1 m", TileFriction.corrugated(0.1016, 0.017, 0.1, MU, RHO)),
                 tile("tile 30 m", TileFriction.corrugated(0.076, 0.016, 30, MU, RHO)),
                 fan("fan and pipe", FALLING_FASTER, 0, 0.1023, 9.144, 4, 1.5),

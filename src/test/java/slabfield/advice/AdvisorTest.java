@@ -1,0 +1,114 @@
+package slabfield.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import slabfield.field.Progress;
+import slabfield.field.Result;
+import slabfield.io.ScenarioReader;
+import slabfield.model.Opening;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.SealState;
+import slabfield.network.SlabSolver;
+
+/** Measures against full solves of the house with them. */
+class AdvisorTest {
+    private static Scenario house;
+    private static List<Suggestion> all;
+
+    @BeforeAll
+    static void search() throws Exception {
+        house = ScenarioReader.read(Path.of("scenarios/stone-footing.json")).withCellSize(0.2);
+        all = Advisor.suggest(house, Progress.NONE);
+    }
+
+    private static Result.Solved solve(Scenario s) {
+        return (Result.Solved) SlabSolver.solve(s, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+    }
+
+    /** What is told of a measure is what a solve of the house with it gives. */
+    @Test
+    void beforeAndAfterAreFullSolves() {
+        Result.Solved before = solve(house);
+        assertThat(all).isNotEmpty().allSatisfy(s -> {
+            Result.Solved after = solve(s.measure().apply(house));
+            assertThat(s.before().weakest()).isCloseTo(before.coverage().weakest(), within(1e-6));
+            assertThat(s.after().weakest()).isCloseTo(after.coverage().weakest(), within(1e-4));
+            assertThat(s.gain()).isCloseTo(after.coverage().weakest() - before.coverage().weakest(), within(1e-4));
+            assertThat(s.roomAirSaved())
+                    .isCloseTo(before.flows().fromRoom() - after.flows().fromRoom(), within(1e-7));
+        });
+    }
+
+    @Test
+    void bestComesFirst() {
+        for (int k = 1; k < all.size(); k++)
+            assertThat(all.get(k).gain()).isLessThanOrEqualTo(all.get(k - 1).gain() + 1e-3);
+    }
+
+    @Test
+    void everyOpeningThatIsOpenIsTriedAndAllTogether() {
+        List<String> sealed = all.stream()
+                .map(Suggestion::measure)
+                .filter(m -> m instanceof Measure.SealOpening)
+                .map(m -> ((Measure.SealOpening) m).opening())
+                .toList();
+        assertThat(sealed)
+                .containsExactlyInAnyOrderElementsOf(
+                        house.openings().stream().map(Opening::id).toList());
+        assertThat(all).anyMatch(s -> s.measure() instanceof Measure.SealAll);
+    }
+
+    /** Beyond the footing lies what is weak, so the first place for a point is there. */
+    @Test
+    void theBestPlaceIsBeyondTheFooting() {
+        Measure.AddSuction first = all.stream()
+                .map(Suggestion::measure)
+                .filter(m -> m instanceof Measure.AddSuction)
+                .map(m -> (Measure.AddSuction) m)
+                .findFirst()
+                .orElseThrow();
+        assertThat(first.at().x()).isGreaterThan(6.8);
+        assertThat(house.suctionPoint(first.id())).isEmpty();
+    }
+
+    @Test
+    void placesKeepTheirDistance() {
+        List<Point> places = Advisor.places(house);
+        assertThat(places).hasSizeGreaterThan(20);
+        for (Point p : places) {
+            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(Advisor.FROM_OPENING - 0.01);
+            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + Advisor.FROM_EDGE - 0.01);
+        }
+    }
+
+    @Test
+    void sealingWhatIsSealedIsNotOffered() {
+        Scenario tight = new Measure.SealAll().apply(house);
+        assertThat(tight.openings()).allMatch(o -> o.seal().state() == SealState.SEALED);
+        assertThat(tight.openings()).noneMatch(Measure::worthSealing);
+    }
+
+    @Test
+    void aCancelledSearchStops() {
+        AtomicInteger steps = new AtomicInteger();
+        List<Suggestion> some = Advisor.suggest(house, new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return steps.get() >= 2;
+            }
+
+            @Override
+            public void step(int done, int total, double residual) {
+                steps.incrementAndGet();
+            }
+        });
+        assertThat(some.size()).isLessThan(all.size());
+    }
+}
