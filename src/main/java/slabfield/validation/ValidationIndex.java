@@ -29,7 +29,7 @@ public final class ValidationIndex {
                 "",
                 "Each folder holds the case (`case.json`), its source (`SOURCE.md`), the source's numbers (`reference.csv`), the"
                         + " last accepted values (`baseline.csv`) and what the last run found (`report.md`, `figure.svg`). The"
-                        + " tolerance comes from the source and was set before the first run. The control is a change that"
+                        + " tolerance comes from the source; where it, or the case, was set after a first run, `SOURCE.md` says so. The control is a change that"
                         + " must turn the case red; each run makes it and looks. \"Worst\" is the largest error in parts of its"
                         + " tolerance: 1 is the edge. `docs/limits.md` says where the model is known to be wrong, and [MISSING.md](MISSING.md) which evidence could not"
                         + " be had.",

@@ -72,7 +72,7 @@ final class ValidationWindow {
         VBox.setVgrow(parts, Priority.ALWAYS);
         VBox all = new VBox(
                 Parts.paragraph(PrintedReports.index().summary() + " They are of the run that came with this copy; "
-                        + "\u201cslabfield validate\u201d runs them again. Tolerances come from the source and were set before the first run."),
+                        + "\u201cslabfield validate\u201d runs them again. Tolerances come from the source; where one was set after a first run, its SOURCE.md says so."),
                 parts);
         all.getStyleClass().addAll("window", "tab-body");
         all.pseudoClassStateChanged(PseudoClass.getPseudoClass("large"), large);
