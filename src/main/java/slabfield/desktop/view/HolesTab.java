@@ -102,10 +102,10 @@ final class HolesTab extends VBox {
                 Parts.numbers("Measured" + unit, 88, r -> number(r.measured())),
                 Parts.numbers("Difference" + unit, 92, r -> number(r.difference())),
                 Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
-                Parts.column("Verdict", 184, HoleRow::verdict),
+                Parts.column("Verdict", 172, HoleRow::verdict),
                 Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 114, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
-                Parts.column("Found", 86, HoleRow::found),
-                Parts.column("Place (x, y)", 130,
+                Parts.column("Found", 102, HoleRow::found),
+                Parts.column("Place (x, y)", 124,
                         r -> bench.units().length(r.at().x()) + ", " + bench.units().length(r.at().y())));
         Parts.fill(table, all, bench.look().presentation().get());
     }

@@ -32,7 +32,7 @@ final class ValidationWindow {
         this.large = large;
         PrintedReports.Index index = PrintedReports.index();
         Parts.fill(cases, List.of(
-                Parts.column("Case", 350, Line::title), Parts.column("Kind", 84, Line::kind), Parts.column("Verdict", 70, Line::verdict),
+                Parts.column("Case", 340, Line::title), Parts.column("Kind", 98, Line::kind), Parts.column("Verdict", 70, Line::verdict),
                 Parts.numbers("Worst, parts\nof tolerance", 112, Line::worst), Parts.column("Source", 260, Line::source),
                 Parts.column("Control, which must turn it red", 280, Line::control)), large);
         cases.setRowFactory(t -> new TableRow<>() {
