@@ -65,11 +65,11 @@ final class AdviceTab extends VBox {
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
                 Parts.column("Measure", 250, s -> Advising.words(s.measure(), bench.units())),
-                Parts.numbers("Weakest place" + pressure, 134, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
+                Parts.numbers("Weakest place" + pressure, 152, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
                 Parts.numbers("Meets\ntarget", 122, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
                 Parts.numbers("Exhaust" + flow, 112, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
-                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 118, s -> flow(s.roomAirSaved())),
-                Parts.column("Outcome", 120, AdviceTab::meaning));
+                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 112, s -> flow(s.roomAirSaved())),
+                Parts.column("Outcome", 106, AdviceTab::meaning));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 
