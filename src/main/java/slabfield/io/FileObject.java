@@ -11,7 +11,7 @@ enum FileObject implements ObjectKind {
             List.of("slabfield", "name", "lengthUnit", "slabs", "layer"),
             List.of(
                     "teaches", "notes", "display", "cell", "barriers", "drainTile", "blockWalls", "openings", "soil", "house",
-                    "air", "suctionPoints", "testHoles", "stages", "target", "equipment")),
+                    "air", "suctionPoints", "testHoles", "stages", "target", "equipment", "plan")),
     DISPLAY("display", List.of(), List.of("pressure", "flow", "length")),
     SLAB("slab", List.of("id", "outline"), List.of("holes", "thickness", "treated")),
     LAYER("the layer", List.of(), List.of("fill", "permeability", "inertial", "thickness", "zones")),
@@ -66,6 +66,9 @@ enum FileObject implements ObjectKind {
             "fan",
             List.of("id", "curve"),
             List.of("power", "density", "steadyFrom", "arrangement", "invented")),
+    PLAN("plan", List.of(), List.of("north", "noDrillAreas", "underlay")),
+    NO_DRILL_AREA("no-drill area", List.of("id", "outline"), List.of("reason")),
+    UNDERLAY("underlay", List.of("picture", "corner", "pixel"), List.of("turned")),
     TEST_HOLE("test hole", List.of("id", "at"), List.of("found")),
     STAGE(
             "stage",

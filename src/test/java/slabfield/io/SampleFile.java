@@ -99,6 +99,11 @@ final class SampleFile {
                 "fans": [{ "id": "A", "curve": [["0 cfm", "1 inH2O"], ["60 cfm", "0.8 inH2O"], ["100 cfm", "0 inH2O"]], "power": ["40 W", "44 W", "42 W"],
                            "density": "0.075 lb/ft3", "steadyFrom": "10 cfm", "arrangement": "two in series", "invented": true }],
                 "plannedPipes": [{ "nominal": "3 in", "length": "25 ft", "ells": 3 }]
+              },
+              "plan": {
+                "north": 30,
+                "noDrillAreas": [{ "id": "gas line", "outline": [[2, 20], [4, 20], [4, 27], [2, 27]], "reason": "located by the utility" }],
+                "underlay": { "picture": "photos/plan.png", "corner": [-1, -2], "pixel": "5 mm", "turned": 1.5 }
               }
             }
             """;
