@@ -1,5 +1,6 @@
 package slabfield.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,7 +13,9 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.figure.Figure;
 import slabfield.figure.Figures;
+import slabfield.figure.MapFigure;
 import slabfield.figure.MapStyle;
 import slabfield.figure.VacuumScale;
 import slabfield.io.FieldCsv;
@@ -59,19 +62,35 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--png", paramLabel = "OUT", description = "Write the map as a PNG; needs no display.")
     private Optional<Path> png = Optional.empty();
 
+    @Option(names = "--svg", paramLabel = "OUT", description = "Write the map as SVG, with text as text.")
+    private Optional<Path> svg = Optional.empty();
+
+    @Option(names = "--pdf", paramLabel = "OUT", description = "Write the map as a PDF of one page, with text as text.")
+    private Optional<Path> pdf = Optional.empty();
+
     @Option(
             names = "--width",
             paramLabel = "PX",
             defaultValue = "1800",
-            description = "Width of the PNG, 300 to 20000 pixels (${DEFAULT-VALUE}).")
+            description = "Width of the figure, 300 to 20000 pixels of the PNG (${DEFAULT-VALUE}).")
     private int width;
 
     @Option(
             names = "--dpi",
             paramLabel = "N",
             defaultValue = "200",
-            description = "Pixels per inch of the PNG, 50 to 1200; sets how large its text is (${DEFAULT-VALUE}).")
+            description = "Pixels per inch of the PNG, 50 to 1200; with --width it sets how large a page and its text are (${DEFAULT-VALUE}).")
     private int dpi;
+
+    @Option(
+            names = "--font-scale",
+            paramLabel = "X",
+            defaultValue = "1",
+            description = "Larger or smaller letters, signs and lines in figures, 0.5 to 4 (${DEFAULT-VALUE}).")
+    private double fontScale;
+
+    @Option(names = "--grey", description = "Figures in greys alone.")
+    private boolean grey;
 
     @Option(names = "--vacuum-only", description = "Colour vacuum alone, not pressures above the room's.")
     private boolean vacuumOnly;
@@ -86,7 +105,8 @@ final class SolveVerb implements Callable<Integer> {
     public Integer call() throws Refusal {
         inRange("--width", width, 300, 20000);
         inRange("--dpi", dpi, 50, 1200);
-        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).check(file, force);
+        inRange("--font-scale", fontScale, 0.5, 4);
+        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
         Scenario house = at.map(s -> ScenarioFile.during(drawn, s)).orElse(drawn);
@@ -97,21 +117,27 @@ final class SolveVerb implements Callable<Integer> {
         Result.Solved solved = (Result.Solved) result;
         Shown shown = face.units().over(house.display());
         if (csv.isPresent()) Outputs.write(csv.get(), FieldCsv.text(solved.field()), face.out());
-        if (png.isPresent()) Outputs.write(png.get(), picture(solved, shown));
+        figures(new MapFigure(solved, style(shown)));
         boolean jsonThere = json.filter(Outputs.STANDARD::equals).isPresent();
         boolean csvThere = csv.filter(Outputs.STANDARD::equals).isPresent();
         if (!quiet && !jsonThere && !csvThere) face.out().print(new SolvePage(solved, at, shown).text());
         return Exit.FINE.code();
     }
 
-    private byte[] picture(Result.Solved solved, Shown shown) {
-        MapStyle style = MapStyle.of(shown.forFigures());
-        if (vacuumOnly) style = style.with(VacuumScale.Sense.VACUUM_ONLY, style.law());
-        return Figures.png(solved, style, width, dpi);
+    private void figures(Figure map) throws Refusal {
+        double points = 72.0 * width / dpi;
+        if (png.isPresent()) Outputs.write(png.get(), Figures.png(map, width, dpi));
+        if (svg.isPresent()) Outputs.write(svg.get(), Figures.svg(map, points).getBytes(StandardCharsets.UTF_8));
+        if (pdf.isPresent()) Outputs.write(pdf.get(), Figures.pdf(map, points));
     }
 
-    private void inRange(String option, int value, int least, int most) {
-        if (value < least || value > most)
+    private MapStyle style(Shown shown) {
+        MapStyle style = MapStyle.of(shown.forFigures()).withFontScale(fontScale).withMonochrome(grey);
+        return vacuumOnly ? style.with(VacuumScale.Sense.VACUUM_ONLY, style.law()) : style;
+    }
+
+    private void inRange(String option, Number value, Number least, Number most) {
+        if (!(value.doubleValue() >= least.doubleValue() && value.doubleValue() <= most.doubleValue()))
             throw new ParameterException(
                     spec.commandLine(), option + " " + value + ": give a number from " + least + " to " + most + ".");
     }

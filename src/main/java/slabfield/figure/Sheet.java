@@ -111,7 +111,9 @@ final class Sheet {
         String what = solved
                 ? "pressure under the slab with the suction on, relative to the room"
                 : "the plan as drawn, without a field";
-        String rest = Words.cut(canvas, what, page.width() - wide - 6 * u, plain);
+        double room = page.width() - wide - 6 * u;
+        String fitting = canvas.textWidth(what, plain) <= room || !solved ? what : "pressure under the slab, suction on";
+        String rest = Words.cut(canvas, fitting, room, plain);
         canvas.text(rest, box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
     }
 
@@ -126,7 +128,7 @@ final class Sheet {
         }
         var fine = ink.fine(Ink.DARK);
         canvas.text("0", x, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
-        String end = UnitsShown.trimmed(units) + " " + style.units().lengthSymbol();
+        String end = style.units().marked(UnitsShown.trimmed(units)) + " " + style.units().lengthSymbol();
         canvas.text(end, x + length, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
         if (style.planNorth()) north(x + length + 46 * u, y);
     }
