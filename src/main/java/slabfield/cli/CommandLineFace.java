@@ -60,6 +60,7 @@ import slabfield.wording.Nearest;
             FlowVerb.class,
             ChecklistVerb.class,
             FigureVerb.class,
+            PlanVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,
