@@ -5,19 +5,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.figure.MapFigure;
-import slabfield.figure.MapStyle;
-import slabfield.figure.VacuumScale;
 import slabfield.io.FieldCsv;
 import slabfield.io.ResultWriter;
 import slabfield.model.Scenario;
@@ -36,9 +32,6 @@ import slabfield.network.SlabSolver;
 final class SolveVerb implements Callable<Integer> {
     @ParentCommand
     private CommandLineFace face;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.")
     private Path file;
@@ -68,32 +61,8 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--pdf", paramLabel = "OUT", description = "Write the map as a PDF of one page, with text as text.")
     private Optional<Path> pdf = Optional.empty();
 
-    @Option(
-            names = "--width",
-            paramLabel = "PX",
-            defaultValue = "1800",
-            description = "Width of the figure, 300 to 20000 pixels of the PNG (${DEFAULT-VALUE}).")
-    private int width;
-
-    @Option(
-            names = "--dpi",
-            paramLabel = "N",
-            defaultValue = "200",
-            description = "Pixels per inch of the PNG, 50 to 1200; with --width it sets how large a page and its text are (${DEFAULT-VALUE}).")
-    private int dpi;
-
-    @Option(
-            names = "--font-scale",
-            paramLabel = "X",
-            defaultValue = "1",
-            description = "Larger or smaller letters, signs and lines in figures, 0.5 to 4 (${DEFAULT-VALUE}).")
-    private double fontScale;
-
-    @Option(names = "--grey", description = "Figures in greys alone.")
-    private boolean grey;
-
-    @Option(names = "--vacuum-only", description = "Colour vacuum alone, not pressures above the room's.")
-    private boolean vacuumOnly;
+    @Mixin
+    private FigureOptions look;
 
     @Option(names = "--force", description = "Replace files even if this program did not write them.")
     private boolean force;
@@ -103,9 +72,7 @@ final class SolveVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        inRange("--width", width, 300, 20000);
-        inRange("--dpi", dpi, 50, 1200);
-        inRange("--font-scale", fontScale, 0.5, 4);
+        look.check();
         new Outputs().add("--json", json).add("--csv", csv).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
@@ -117,7 +84,7 @@ final class SolveVerb implements Callable<Integer> {
         Result.Solved solved = (Result.Solved) result;
         Shown shown = face.units().over(house.display());
         if (csv.isPresent()) Outputs.write(csv.get(), FieldCsv.text(solved.field()), face.out());
-        figures(new MapFigure(solved, style(shown)));
+        figures(new MapFigure(solved, look.style(shown)));
         boolean jsonThere = json.filter(Outputs.STANDARD::equals).isPresent();
         boolean csvThere = csv.filter(Outputs.STANDARD::equals).isPresent();
         if (!quiet && !jsonThere && !csvThere) face.out().print(new SolvePage(solved, at, shown).text());
@@ -125,20 +92,8 @@ final class SolveVerb implements Callable<Integer> {
     }
 
     private void figures(Figure map) throws Refusal {
-        double points = 72.0 * width / dpi;
-        if (png.isPresent()) Outputs.write(png.get(), Figures.png(map, width, dpi));
-        if (svg.isPresent()) Outputs.write(svg.get(), Figures.svg(map, points).getBytes(StandardCharsets.UTF_8));
-        if (pdf.isPresent()) Outputs.write(pdf.get(), Figures.pdf(map, points));
-    }
-
-    private MapStyle style(Shown shown) {
-        MapStyle style = MapStyle.of(shown.forFigures()).withFontScale(fontScale).withMonochrome(grey);
-        return vacuumOnly ? style.with(VacuumScale.Sense.VACUUM_ONLY, style.law()) : style;
-    }
-
-    private void inRange(String option, Number value, Number least, Number most) {
-        if (!(value.doubleValue() >= least.doubleValue() && value.doubleValue() <= most.doubleValue()))
-            throw new ParameterException(
-                    spec.commandLine(), option + " " + value + ": give a number from " + least + " to " + most + ".");
+        if (png.isPresent()) Outputs.write(png.get(), Figures.png(map, look.width(), look.dpi()));
+        if (svg.isPresent()) Outputs.write(svg.get(), Figures.svg(map, look.points()).getBytes(StandardCharsets.UTF_8));
+        if (pdf.isPresent()) Outputs.write(pdf.get(), Figures.pdf(map, look.points()));
     }
 }

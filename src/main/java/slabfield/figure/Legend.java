@@ -52,7 +52,8 @@ final class Legend {
     }
 
     private void prediction(Result.Solved solved) {
-        var bar = new ColourBar(canvas, VacuumMap.scale(solved, style), style.units(), ink);
+        var bar = new ColourBar(
+                canvas, "Pressure, " + style.units().pressureSymbol(), VacuumMap.scale(solved, style), style.units(), ink);
         items.add(new Item(bar.height(), (x, y) -> bar.draw(x, y, width)));
         paragraph("Negative = soil under vacuum relative to the room.");
         var coverage = solved.coverage();

@@ -16,7 +16,7 @@ public record MapFigure(Result result, MapStyle style) implements Figure {
         Result.Coverage coverage = ((Result.Solved) result).coverage();
         String least = Double.isNaN(coverage.weakest())
                 ? ""
-                : " The weakest place has a vacuum of " + style.units().pressure(-coverage.weakest()) + " "
+                : " The weakest place has a vacuum of " + style.units().pressure(coverage.weakest()) + " "
                         + style.units().pressureSymbol() + ".";
         return "Map of the predicted pressure under the slab. The target is met under " + Legend.percent(coverage.meeting())
                 + " of the area." + least;

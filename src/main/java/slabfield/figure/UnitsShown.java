@@ -80,6 +80,11 @@ public record UnitsShown(
         return marked(number(lengthFromSi.applyAsDouble(si)));
     }
 
+    /** A length on the plan as a number, as round as it is. */
+    public String place(double si) {
+        return marked(trimmed(lengthFromSi.applyAsDouble(si)));
+    }
+
     /** A pressure that is given and not computed, such as a target, without zeros that add nothing. */
     public String round(double si) {
         return marked(trimmed(pressureFromSi.applyAsDouble(si)));
