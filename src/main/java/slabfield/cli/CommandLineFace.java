@@ -55,6 +55,7 @@ import slabfield.wording.Nearest;
         subcommands = {
             SolveVerb.class,
             CompareVerb.class,
+            FitVerb.class,
             SuggestVerb.class,
             SizeVerb.class,
             FlowVerb.class,
