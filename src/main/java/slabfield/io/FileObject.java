@@ -11,7 +11,7 @@ enum FileObject implements ObjectKind {
             List.of("slabfield", "name", "lengthUnit", "slabs", "layer"),
             List.of(
                     "teaches", "notes", "display", "cell", "barriers", "drainTile", "blockWalls", "openings", "soil", "house",
-                    "air", "suctionPoints", "testHoles", "stages", "target", "equipment")),
+                    "air", "suctionPoints", "testHoles", "stages", "target", "equipment", "plan")),
     DISPLAY("display", List.of(), List.of("pressure", "flow", "length")),
     SLAB("slab", List.of("id", "outline"), List.of("holes", "thickness", "treated")),
     LAYER("the layer", List.of(), List.of("fill", "permeability", "inertial", "thickness", "zones")),
@@ -66,14 +66,27 @@ enum FileObject implements ObjectKind {
             "fan",
             List.of("id", "curve"),
             List.of("power", "density", "steadyFrom", "arrangement", "invented")),
+    PLAN("plan", List.of(), List.of("north", "noDrillAreas", "underlay")),
+    NO_DRILL_AREA("no-drill area", List.of("id", "outline"), List.of("reason")),
+    UNDERLAY("underlay", List.of("picture", "corner", "pixel"), List.of("turned")),
     TEST_HOLE("test hole", List.of("id", "at"), List.of("found")),
     STAGE(
             "stage",
             List.of("id", "kind"),
             List.of("openings", "sources", "readings", "system", "time", "notes")),
     SEAL("state", List.of("state"), List.of("sealedFraction")),
-    HOLE_READING("reading", List.of("hole"), List.of("fanOff", "fanOn", "spread", "meterStep", "time")),
-    SYSTEM_READING("system reading", List.of("suctionPoint"), List.of("flow", "riser", "time")),
+    HOLE_READING(
+            "reading",
+            List.of("hole"),
+            List.of("fanOff", "fanOn", "spread", "count", "meterStep", "waited", "time")),
+    SYSTEM_READING(
+            "system reading",
+            List.of("suctionPoint"),
+            List.of("flow", "flowUncertainty", "flowBelow", "inPipe", "riser", "pit", "spread", "meterStep", "time")),
+    IN_PIPE(
+            "reading in a pipe",
+            List.of("diameter"),
+            List.of("velocityPressure", "velocity", "position", "pressureStep", "velocityStep", "density")),
     TARGET("target", List.of("vacuum", "choice"), List.of());
 
     private final String noun;

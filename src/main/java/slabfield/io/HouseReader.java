@@ -17,6 +17,7 @@ import slabfield.model.FillWord;
 import slabfield.model.House;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
+import slabfield.model.Plan;
 import slabfield.model.Point;
 import slabfield.model.Problem;
 import slabfield.model.Scenario;
@@ -39,7 +40,7 @@ final class HouseReader {
     private HouseReader() {}
 
     /** What is on the plan, as far as it could be read. */
-    private record Plan(
+    private record Drawn(
             List<Slab> slabs,
             Optional<Layer> layer,
             List<Barrier> barriers,
@@ -57,14 +58,14 @@ final class HouseReader {
             return new Scenario(
                     "unnamed", "", "", Display.SI, slabs, layer.orElse(new Layer(anything, List.of())), barriers, tiles, walls,
                     openings, 0, 0, Air.STANDARD, suctions, holes, stages, Target.COMMON_PRACTICE, Scenario.USUAL_CELL,
-                    equipment.orElse(Equipment.NONE), House.UNKNOWN);
+                    equipment.orElse(Equipment.NONE), House.UNKNOWN, Plan.EMPTY);
         }
     }
 
     static Optional<Scenario> house(Entry e, long mostCells) {
         Unit unit = e.word("lengthUnit", Words.units(Dimension.LENGTH), Unit.METRE);
         e.reading().lengthUnit(unit);
-        Plan plan = plan(e);
+        Drawn drawn = drawn(e);
         String name = e.text("name"), teaches = e.text("teaches"), notes = e.text("notes");
         Optional<Display> display = display(e.entry("display", FileObject.DISPLAY), unit);
         double leakance = e.entry("soil", FileObject.SOIL).quantity("leakance", Dimension.LEAKANCE, 0);
@@ -73,19 +74,21 @@ final class HouseReader {
         Optional<House> house = BuildingReader.house(above);
         Optional<Air> air = air(e.entry("air", FileObject.AIR));
         Optional<Target> target = target(e);
+        Optional<Plan> plan = PlanReader.plan(e.entry("plan", FileObject.PLAN));
         double cell = e.quantity("cell", Dimension.LENGTH, Scenario.USUAL_CELL);
-        cells(e, plan.slabs(), cell, mostCells);
+        cells(e, drawn.slabs(), cell, mostCells);
         Optional<Scenario> made = e.make(() -> new Scenario(
-                name, teaches, notes, display.orElseThrow(), plan.slabs(), plan.layer().orElseThrow(), plan.barriers(),
-                plan.tiles(), plan.walls(), plan.openings(), leakance, outdoors, air.orElseThrow(), plan.suctions(),
-                plan.holes(), plan.stages(), target.orElseThrow(), cell, plan.equipment().orElseThrow(), house.orElseThrow()));
-        boolean allSlabs = !plan.slabs().isEmpty() && plan.slabs().size() == e.get("slabs").size();
-        if (allSlabs) check(e.reading(), made.isPresent(), made.orElseGet(plan::bare));
+                name, teaches, notes, display.orElseThrow(), drawn.slabs(), drawn.layer().orElseThrow(), drawn.barriers(),
+                drawn.tiles(), drawn.walls(), drawn.openings(), leakance, outdoors, air.orElseThrow(), drawn.suctions(),
+                drawn.holes(), drawn.stages(), target.orElseThrow(), cell, drawn.equipment().orElseThrow(), house.orElseThrow(),
+                plan.orElseThrow()));
+        boolean allSlabs = !drawn.slabs().isEmpty() && drawn.slabs().size() == e.get("slabs").size();
+        if (allSlabs) check(e.reading(), made.isPresent(), made.orElseGet(drawn::bare));
         return made;
     }
 
-    private static Plan plan(Entry e) {
-        return new Plan(
+    private static Drawn drawn(Entry e) {
+        return new Drawn(
                 e.list("slabs", FileObject.SLAB, GroundReader::slab),
                 e.has("layer") ? GroundReader.layer(e.entry("layer", FileObject.LAYER)) : Optional.empty(),
                 e.list("barriers", FileObject.BARRIER, GroundReader::barrier),

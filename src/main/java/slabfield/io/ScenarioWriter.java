@@ -75,6 +75,7 @@ public final class ScenarioWriter {
                 .put("vacuum", Quantity.exact(s.target().vacuum(), Unit.PASCAL))
                 .put("choice", s.target().choice());
         EquipmentWriter.equipment(root.putObject("equipment"), s.equipment());
+        new PlanWriter(this).plan(root.putObject("plan"), s.plan());
         return root;
     }
 
@@ -175,7 +176,7 @@ public final class ScenarioWriter {
                 .add(Coordinates.number(point.y(), lengthUnit));
     }
 
-    private ArrayNode points(List<Point> points) {
+    ArrayNode points(List<Point> points) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         points.forEach(p -> list.add(point(p)));
         return list;

@@ -43,6 +43,7 @@ final class NameCheck {
         twice("exhaust", "/house/exhausts/", scenario.house().exhausts().stream().map(House.Exhaust::id).toList());
         twice("test hole", "/testHoles/", holeIds());
         twice("stage", "/stages/", scenario.stages().stream().map(Stage::id).toList());
+        twice("no-drill area", "/plan/noDrillAreas/", scenario.plan().noDrillAreas().stream().map(NoDrillArea::id).toList());
         for (int i = 0; i < openingIds().size(); i++)
             if (wallIds().contains(openingIds().get(i)))
                 add("/openings/" + i + "/id", "opening \"" + openingIds().get(i)

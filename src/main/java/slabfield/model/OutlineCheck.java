@@ -23,6 +23,11 @@ final class OutlineCheck {
             Zone zone = scenario.layer().zones().get(i);
             check.outline("/layer/zones/" + i + "/outline", "zone \"" + zone.id() + "\": its outline", zone.outline());
         }
+        for (int i = 0; i < scenario.plan().noDrillAreas().size(); i++) {
+            NoDrillArea area = scenario.plan().noDrillAreas().get(i);
+            String path = "/plan/noDrillAreas/" + i + "/outline";
+            check.outline(path, "no-drill area \"" + area.id() + "\": its outline", area.outline());
+        }
         if (check.problems.isEmpty()) check.overlaps(scenario.slabs());
         return check.problems;
     }

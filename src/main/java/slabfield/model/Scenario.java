@@ -2,6 +2,7 @@ package slabfield.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
@@ -27,6 +28,7 @@ import java.util.function.UnaryOperator;
  * @param cellSize largest side of a grid cell [m]
  * @param equipment risers, fans to choose from, planned pipe
  * @param house what is above the slab
+ * @param plan what the drawing carries beside the house
  */
 public record Scenario(
         String name,
@@ -48,7 +50,8 @@ public record Scenario(
         Target target,
         double cellSize,
         Equipment equipment,
-        House house) {
+        House house,
+        Plan plan) {
     public static final double USUAL_CELL = 0.1;
 
     public Scenario {
@@ -73,6 +76,7 @@ public record Scenario(
         Check.positive("cell", cellSize);
         Check.present("equipment", equipment);
         Check.present("house", house);
+        Check.present("plan", plan);
     }
 
     /** A house of which nothing is said beyond its slab. */
@@ -97,7 +101,7 @@ public record Scenario(
             double cellSize) {
         this(
                 name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, Equipment.NONE, House.UNKNOWN);
+                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, Equipment.NONE, House.UNKNOWN, Plan.EMPTY);
     }
 
     public Optional<Opening> opening(String id) {
@@ -116,65 +120,91 @@ public record Scenario(
         return stages.stream().filter(s -> s.id().equals(id)).findFirst();
     }
 
-    public Scenario withOpenings(List<Opening> other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, other, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
+    public Scenario withName(String other) {
+        return with(parts -> parts.name = other);
     }
 
-    public Scenario withBlockWalls(List<BlockWall> other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, other, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
+    public Scenario withTeaches(String other) {
+        return with(parts -> parts.teaches = other);
     }
 
-    public Scenario withSuctionPoints(List<SuctionPoint> other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, other, testHoles, stages, target, cellSize, equipment, house);
+    public Scenario withNotes(String other) {
+        return with(parts -> parts.notes = other);
     }
 
     public Scenario withDisplay(Display other) {
-        return new Scenario(
-                name, teaches, notes, other, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
+        return with(parts -> parts.display = other);
     }
 
-    public Scenario withStages(List<Stage> other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, other, target, cellSize, equipment, house);
+    public Scenario withSlabs(List<Slab> other) {
+        return with(parts -> parts.slabs = other);
     }
 
-    public Scenario withTarget(Target other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, other, cellSize, equipment, house);
+    public Scenario withLayer(Layer other) {
+        return with(parts -> parts.layer = other);
     }
 
-    public Scenario withCellSize(double other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, other, equipment, house);
+    public Scenario withBarriers(List<Barrier> other) {
+        return with(parts -> parts.barriers = other);
+    }
+
+    public Scenario withDrainTiles(List<DrainTile> other) {
+        return with(parts -> parts.drainTiles = other);
+    }
+
+    public Scenario withBlockWalls(List<BlockWall> other) {
+        return with(parts -> parts.blockWalls = other);
+    }
+
+    public Scenario withOpenings(List<Opening> other) {
+        return with(parts -> parts.openings = other);
+    }
+
+    /** The same house with another leakance of the soil to outdoors [m/(s Pa)]. */
+    public Scenario withSoilLeakance(double other) {
+        return with(parts -> parts.soilLeakance = other);
     }
 
     /** The same house with another pressure outdoors at floor level [Pa]. */
     public Scenario withOutdoorPressure(double other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                other, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house);
+        return with(parts -> parts.outdoorPressure = other);
+    }
+
+    public Scenario withAir(Air other) {
+        return with(parts -> parts.air = other);
+    }
+
+    public Scenario withSuctionPoints(List<SuctionPoint> other) {
+        return with(parts -> parts.suctionPoints = other);
+    }
+
+    public Scenario withTestHoles(List<TestHole> other) {
+        return with(parts -> parts.testHoles = other);
+    }
+
+    public Scenario withStages(List<Stage> other) {
+        return with(parts -> parts.stages = other);
+    }
+
+    public Scenario withTarget(Target other) {
+        return with(parts -> parts.target = other);
+    }
+
+    /** The same house on cells of another side [m]. */
+    public Scenario withCellSize(double other) {
+        return with(parts -> parts.cellSize = other);
     }
 
     public Scenario withEquipment(Equipment other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, other, house);
+        return with(parts -> parts.equipment = other);
     }
 
     public Scenario withHouse(House other) {
-        return new Scenario(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, other);
+        return with(parts -> parts.house = other);
+    }
+
+    public Scenario withPlan(Plan other) {
+        return with(parts -> parts.plan = other);
     }
 
     /** The same house with one opening in another state. */
@@ -206,5 +236,66 @@ public record Scenario(
 
     private static <T> List<T> replace(List<T> items, UnaryOperator<T> change) {
         return items.stream().map(change).toList();
+    }
+
+    private Scenario with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return parts.scenario();
+    }
+
+    /** All components of a scenario, any of which may be exchanged before another scenario is made of them. */
+    private static final class Parts {
+        String name;
+        String teaches;
+        String notes;
+        Display display;
+        List<Slab> slabs;
+        Layer layer;
+        List<Barrier> barriers;
+        List<DrainTile> drainTiles;
+        List<BlockWall> blockWalls;
+        List<Opening> openings;
+        double soilLeakance;
+        double outdoorPressure;
+        Air air;
+        List<SuctionPoint> suctionPoints;
+        List<TestHole> testHoles;
+        List<Stage> stages;
+        Target target;
+        double cellSize;
+        Equipment equipment;
+        House house;
+        Plan plan;
+
+        Parts(Scenario from) {
+            name = from.name;
+            teaches = from.teaches;
+            notes = from.notes;
+            display = from.display;
+            slabs = from.slabs;
+            layer = from.layer;
+            barriers = from.barriers;
+            drainTiles = from.drainTiles;
+            blockWalls = from.blockWalls;
+            openings = from.openings;
+            soilLeakance = from.soilLeakance;
+            outdoorPressure = from.outdoorPressure;
+            air = from.air;
+            suctionPoints = from.suctionPoints;
+            testHoles = from.testHoles;
+            stages = from.stages;
+            target = from.target;
+            cellSize = from.cellSize;
+            equipment = from.equipment;
+            house = from.house;
+            plan = from.plan;
+        }
+
+        Scenario scenario() {
+            return new Scenario(
+                    name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
+                    outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house, plan);
+        }
     }
 }

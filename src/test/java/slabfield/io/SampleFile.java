@@ -87,8 +87,11 @@ final class SampleFile {
               "stages": [
                 { "id": "vacuum cleaner", "kind": "communication test", "openings": { "sump": "open", "north": { "state": "sealed", "sealedFraction": "99 %" } },
                   "sources": { "S1": { "pressure": "-8 kPa" }, "S2": { "flow": "0 cfm" } },
-                  "readings": [{ "hole": "T1", "fanOff": "1.2 Pa", "fanOn": "-0.4 Pa", "spread": "0.2 Pa", "meterStep": "0.1 Pa", "time": "2026-01-20T14:05" }],
-                  "system": [{ "suctionPoint": "S1", "flow": "22 cfm", "riser": "-0.9 inH2O", "time": "2026-01-20T14:05:30+01:00" }],
+                  "readings": [{ "hole": "T1", "fanOff": "1.2 Pa", "fanOn": "-0.4 Pa", "spread": "0.2 Pa", "count": 6, "meterStep": "0.1 Pa", "waited": "90 s", "time": "2026-01-20T14:05" }],
+                  "system": [{ "suctionPoint": "S1", "flow": "22 cfm", "flowUncertainty": "2 cfm", "riser": "-0.9 inH2O", "time": "2026-01-20T14:05:30+01:00" },
+                    { "suctionPoint": "S2", "flowBelow": "5 cfm", "pit": "-120 Pa", "spread": "0.4 Pa", "meterStep": "0.1 Pa" },
+                    { "suctionPoint": "S3", "inPipe": { "diameter": "4 in", "velocityPressure": ["9 Pa", "11.5 Pa", "11 Pa", "8.5 Pa"], "position": "traverse", "pressureStep": "0.5 Pa", "density": "1.1 kg/m3" } },
+                    { "suctionPoint": "S4", "inPipe": { "diameter": "3 in", "velocity": ["900 fpm"], "position": "centre line", "velocityStep": "10 fpm" } }],
                   "time": "2026-01-20", "notes": "Windy." },
                 { "id": "start", "kind": "start-up" }
               ],
@@ -99,6 +102,11 @@ final class SampleFile {
                 "fans": [{ "id": "A", "curve": [["0 cfm", "1 inH2O"], ["60 cfm", "0.8 inH2O"], ["100 cfm", "0 inH2O"]], "power": ["40 W", "44 W", "42 W"],
                            "density": "0.075 lb/ft3", "steadyFrom": "10 cfm", "arrangement": "two in series", "invented": true }],
                 "plannedPipes": [{ "nominal": "3 in", "length": "25 ft", "ells": 3 }]
+              },
+              "plan": {
+                "north": 30,
+                "noDrillAreas": [{ "id": "gas line", "outline": [[2, 20], [4, 20], [4, 27], [2, 27]], "reason": "located by the utility" }],
+                "underlay": { "picture": "photos/plan.png", "corner": [-1, -2], "pixel": "5 mm", "turned": 1.5 }
               }
             }
             """;
