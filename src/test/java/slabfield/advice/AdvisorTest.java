@@ -80,11 +80,11 @@ class AdvisorTest {
 
     @Test
     void placesKeepTheirDistance() {
-        List<Point> places = Advisor.places(house);
+        List<Point> places = DrillPlaces.forCores(house).net(0.75);
         assertThat(places).hasSizeGreaterThan(20);
         for (Point p : places) {
-            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(Advisor.FROM_OPENING - 0.01);
-            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + Advisor.FROM_EDGE - 0.01);
+            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(DrillPlaces.CORE_FROM_OPENING - 0.01);
+            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + DrillPlaces.CORE_FROM_EDGE - 0.01);
         }
     }
 
