@@ -164,6 +164,15 @@ public final class SlabSolver {
                     built, network, at, rest, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
         }
 
+        /** Closed but not solved; all its pressures are 0. */
+        static State laid(Devices.Built built) {
+            List<Network.Island> islands = built.network().close();
+            double[] none = new double[built.network().size()];
+            return new State(
+                    built, built.network(), none, none,
+                    new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN), islands, Optional.empty());
+        }
+
         double[] cellPressures(LayerGrid layer) {
             double[] all = network.spread(at, rest), out = new double[layer.kind.length];
             for (int c = 0; c < out.length; c++) {
