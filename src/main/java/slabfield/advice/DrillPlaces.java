@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import slabfield.model.Barrier;
 import slabfield.model.Opening;
+import slabfield.model.Plan;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
@@ -47,6 +48,11 @@ public final class DrillPlaces {
         Geometry free = clearOf(clearOfEdges(scenario, HOLE_FROM_EDGE), scenario, HOLE_FROM_OTHERS);
         for (TestHole h : scenario.testHoles()) free = Shapes.without(free, Shapes.disc(h.at(), HOLE_FROM_OTHERS));
         return new DrillPlaces(scenario, free);
+    }
+
+    /** The whole slab, with no regard to what may be drilled. */
+    public static DrillPlaces everywhere(Scenario scenario) {
+        return new DrillPlaces(scenario.withPlan(Plan.EMPTY), Shapes.union(scenario.slabs()));
     }
 
     /** Barriers count with their gaps filled: where one has a gap it may still have a footing below. */

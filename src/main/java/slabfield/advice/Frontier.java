@@ -8,17 +8,17 @@ import java.util.Set;
 
 /**
  * Plans of which none is beaten: no other plan has at least as much vacuum at the weakest place, no more room air in its
- * exhaust, no more power, and is better in one of them. Numbers are compared as rounded to what matters: 0.01 Pa,
- * 0.001 L/s, 0.1 W; among equals that with fewer measures counts.
+ * exhaust, no more power, and is better in one of them. Numbers are compared as rounded to what matters: 0.1 Pa,
+ * 0.1 L/s, 1 W; among equals that with fewer measures counts.
  *
  * @param best by rising vacuum at the weakest place
  * @param dominated all others that were tried, in the order in which they were tried
  * @param byPower true where the power of every plan is known and counts
  */
 public record Frontier(List<CombinedPlan> best, List<CombinedPlan> dominated, boolean byPower) {
-    private static final double VACUUM = 0.01;
-    private static final double AIR = 1e-6;
-    private static final double POWER = 0.1;
+    private static final double VACUUM = 0.1;
+    private static final double AIR = 1e-4;
+    private static final double POWER = 1;
 
     /** What a plan is judged by, the smaller the better. */
     private record Cost(double lacking, double roomAir, double watts, int measures) {

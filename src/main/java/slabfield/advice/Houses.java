@@ -1,6 +1,10 @@
 package slabfield.advice;
 
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import slabfield.fit.Parameter;
+import slabfield.fit.Unknowns;
 import slabfield.model.Scenario;
 
 /**
@@ -32,6 +36,29 @@ public record Houses(Scenario best, List<Scenario> members, Basis basis) {
     public Houses {
         members = List.copyOf(members);
         if (members.isEmpty()) throw new IllegalArgumentException("there must be at least one plausible house");
+    }
+
+    /**
+     * Houses drawn from what is believed before any reading: the range of each fill's word, and common practice for leaks,
+     * seals, soil and suspected footings ({@link Unknowns}).
+     *
+     * @param scenario as drawn; it is the best house
+     * @param count of members, from 1
+     * @param seed of the draw: the same seed gives the same houses
+     */
+    public static Houses assumed(Scenario scenario, int count, long seed) {
+        List<Parameter> unknowns = Unknowns.of(scenario);
+        Random random = new Random(seed);
+        return new Houses(
+                scenario,
+                Stream.generate(() -> drawn(scenario, unknowns, random)).limit(count).toList(),
+                Basis.ASSUMPTIONS);
+    }
+
+    private static Scenario drawn(Scenario scenario, List<Parameter> unknowns, Random random) {
+        Scenario house = scenario;
+        for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
+        return house;
     }
 
     /** The same houses on cells of another side [m]. */

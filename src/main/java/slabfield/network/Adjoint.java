@@ -45,11 +45,20 @@ public final class Adjoint {
 
     /** Solves the house with its suction on; empty where that does not converge. */
     public static Optional<Adjoint> of(Scenario scenario, Progress progress) {
+        return of(scenario, true, progress);
+    }
+
+    /**
+     * Solves the house; empty where that does not converge.
+     *
+     * @param fanOn false for the state with the suction off
+     */
+    public static Optional<Adjoint> of(Scenario scenario, boolean fanOn, Progress progress) {
         AirState air = SlabSolver.airOf(scenario);
         LayerGrid layer = new LayerGrid(scenario, air);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, fanOn), progress, Guess.NONE);
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Adjoint(scenario, layer, state))
                 : Optional.empty();

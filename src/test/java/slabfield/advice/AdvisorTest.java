@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.io.ScenarioReader;
+import slabfield.model.NoDrillArea;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
@@ -110,5 +111,66 @@ class AdvisorTest {
             }
         });
         assertThat(some.size()).isLessThan(all.size());
+    }
+
+    /** Where drilling is forbidden, nothing is cored; breaks and other work need no core. */
+    @Test
+    void nothingIsCoredWhereDrillingIsForbidden() {
+        Scenario plain = Basements.plain();
+        Scenario kept = plain.withPlan(plain.plan()
+                .withNoDrillAreas(List.of(new NoDrillArea("heated floor", Basements.rectangle(4, 0, 10, 8), ""))));
+        List<Point> cores = Advisor.suggest(kept, Progress.NONE).stream()
+                .filter(s -> s.measure().kind() == Measure.Kind.SUCTION)
+                .map(s -> s.measure().where().orElseThrow())
+                .toList();
+        assertThat(cores).isNotEmpty().allMatch(p -> p.x() < 4);
+        assertThat(Advisor.suggest(plain, Progress.NONE))
+                .as("without the area it is cored there")
+                .anyMatch(s -> s.measure().where().filter(p -> p.x() > 4).isPresent());
+    }
+
+    @Test
+    void whatDoesNothingIsSaidToDoNothing() {
+        List<Suggestion> found = Advisor.suggest(Basements.plain(), Progress.NONE);
+        assertThat(found)
+                .filteredOn(s -> s.measure().equals(new Measure.SealOpening("pinhole")))
+                .singleElement()
+                .matches(Suggestion::doesNothing);
+        assertThat(found)
+                .filteredOn(s -> s.measure().equals(new Measure.SealOpening("joint")))
+                .singleElement()
+                .matches(s -> !s.doesNothing());
+    }
+
+    /** Bands are those of whole solves of every plausible house; on equal cells nothing is corrected. */
+    @Test
+    void oddsAreOfWholeSolvesOfEveryHouse() {
+        Scenario plain = Basements.plain();
+        List<Scenario> members = Houses.assumed(plain, 21, 4).members();
+        List<Suggestion> found = Advisor.suggest(
+                new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
+        Suggestion first = found.get(0);
+        double[] gains = members.stream()
+                .mapToDouble(m -> solve(first.measure().apply(m)).coverage().weakest() - solve(m).coverage().weakest())
+                .toArray();
+        Suggestion.Odds odds = first.odds().orElseThrow();
+        assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
+        assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
+        long meeting = members.stream().filter(m -> solve(m).coverage().weakest() >= plain.target().vacuum()).count();
+        assertThat(odds.meetsBefore()).isCloseTo(meeting / 21.0, within(1e-12));
+        assertThat(odds.houses()).isEqualTo(21);
+        assertThat(found.get(1).odds()).isPresent();
+        assertThat(found.get(2).odds()).as("only as many as were asked for").isEmpty();
+    }
+
+    @Test
+    void aCoverOverALargeLeakTellsAndOneOverAPinholeDoesNot() {
+        List<TestCover> covers = Advisor.covers(Basements.plain(), Progress.NONE);
+        assertThat(covers).extracting(c -> c.measure().id()).containsExactly("joint", "drain", "pinhole");
+        assertThat(covers.get(0).tells()).isTrue();
+        assertThat(covers.get(2).tells()).isFalse();
+        double before = solve(Basements.plain()).hole("H4").orElseThrow().fanOn().orElseThrow();
+        double after = solve(new Measure.CoverForTest("drain").apply(Basements.plain())).hole("H4").orElseThrow().fanOn().orElseThrow();
+        assertThat(covers.get(1).holes().get(3).gain()).isCloseTo(before - after, within(1e-4));
     }
 }
