@@ -146,7 +146,7 @@ class AdvisorTest {
     @Test
     void oddsAreOfWholeSolvesOfEveryHouse() {
         Scenario plain = Basements.plain();
-        List<Scenario> members = Houses.assumed(plain, 21, 4).members();
+        List<Scenario> members = Houses.assumed(plain, 19, 4).members();
         List<Suggestion> found = Advisor.suggest(
                 new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
         Suggestion first = found.get(0);
@@ -157,8 +157,8 @@ class AdvisorTest {
         assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
         assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
         long meeting = members.stream().filter(m -> solve(m).coverage().weakest() >= plain.target().vacuum()).count();
-        assertThat(odds.meetsBefore()).isCloseTo(meeting / 21.0, within(1e-12));
-        assertThat(odds.houses()).isEqualTo(21);
+        assertThat(odds.meetsBefore()).isCloseTo(meeting / 19.0, within(1e-12));
+        assertThat(odds.houses()).isEqualTo(19);
         assertThat(found.get(1).odds()).isPresent();
         assertThat(found.get(2).odds()).as("only as many as were asked for").isEmpty();
     }
@@ -166,11 +166,11 @@ class AdvisorTest {
     @Test
     void aCoverOverALargeLeakTellsAndOneOverAPinholeDoesNot() {
         List<TestCover> covers = Advisor.covers(Basements.plain(), Progress.NONE);
-        assertThat(covers).extracting(c -> c.measure().id()).containsExactly("joint", "drain", "pinhole");
+        assertThat(covers).extracting(c -> c.measure().id()).as("a hole lies beside the drain").containsExactly("drain", "joint", "pinhole");
         assertThat(covers.get(0).tells()).isTrue();
         assertThat(covers.get(2).tells()).isFalse();
         double before = solve(Basements.plain()).hole("H4").orElseThrow().fanOn().orElseThrow();
         double after = solve(new Measure.CoverForTest("drain").apply(Basements.plain())).hole("H4").orElseThrow().fanOn().orElseThrow();
-        assertThat(covers.get(1).holes().get(3).gain()).isCloseTo(before - after, within(1e-4));
+        assertThat(covers.get(0).holes().get(3).gain()).isCloseTo(before - after, within(1e-4));
     }
 }
