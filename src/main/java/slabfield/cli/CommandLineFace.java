@@ -54,6 +54,7 @@ import slabfield.wording.Nearest;
         },
         subcommands = {
             SolveVerb.class,
+            ReadingsVerb.class,
             CompareVerb.class,
             SuggestVerb.class,
             SizeVerb.class,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import slabfield.model.Scenario;
@@ -16,6 +17,7 @@ import slabfield.model.Scenario;
 public final class Fitted {
     private final Scenario drawn;
     private final List<Parameter> parameters;
+    private final NoiseModel noise;
     private final List<Observation> observations;
     private final LevenbergMarquardt.Outcome<HouseModel.Evaluation> outcome;
     private final int coarseIterations;
@@ -26,12 +28,14 @@ public final class Fitted {
     Fitted(
             Scenario drawn,
             List<Parameter> parameters,
+            NoiseModel noise,
             List<Observation> observations,
             LevenbergMarquardt.Outcome<HouseModel.Evaluation> outcome,
             int coarseIterations,
             int solves) {
         this.drawn = drawn;
         this.parameters = List.copyOf(parameters);
+        this.noise = noise;
         this.observations = List.copyOf(observations);
         this.outcome = outcome;
         this.coarseIterations = coarseIterations;
@@ -59,7 +63,7 @@ public final class Fitted {
         return with(outcome.at());
     }
 
-    /** The drawn house with other values, as standard deviations of the priors from their medians. */
+    /** The drawn house with other values, given as standard deviations of the priors from their medians. */
     Scenario with(double[] deviations) {
         return HouseModel.house(drawn, parameters, deviations);
     }
@@ -72,6 +76,11 @@ public final class Fitted {
     public int indexOf(String id) {
         for (int j = 0; j < parameters.size(); j++) if (parameters.get(j).id().equals(id)) return j;
         return -1;
+    }
+
+    /** How far readings and model were taken to lie apart. */
+    public NoiseModel noise() {
+        return noise;
     }
 
     public List<Observation> observations() {
@@ -168,8 +177,8 @@ public final class Fitted {
      */
     public double logEvidence() {
         double determinant = 0;
-        for (double v : new org.apache.commons.math3.linear.EigenDecomposition(new Array2DRowRealMatrix(outcome.curvature()))
-                .getRealEigenvalues()) determinant += Math.log(v);
+        for (double v : new EigenDecomposition(new Array2DRowRealMatrix(outcome.curvature())).getRealEigenvalues())
+            determinant += Math.log(v);
         return misfit.logNorm() - outcome.cost() - determinant / 2;
     }
 

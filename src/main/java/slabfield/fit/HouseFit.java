@@ -50,16 +50,12 @@ public final class HouseFit {
     public static Fitted fit(Scenario house, List<Parameter> unknowns, NoiseModel noise, Progress progress)
             throws NotFitted {
         boolean outdoors = unknowns.stream().anyMatch(p -> p.kind() == Parameter.Kind.OUTDOORS);
-        return fit(house, unknowns, Observations.of(house, noise, outdoors), progress);
+        return fit(house, unknowns, noise, Observations.of(house, noise, outdoors), progress);
     }
 
-    /**
-     * Fits observations whose errors are known.
-     *
-     * @param observations of the house's own stages
-     */
-    public static Fitted fit(
-            Scenario house, List<Parameter> unknowns, List<Observation> observations, Progress progress) throws NotFitted {
+    private static Fitted fit(
+            Scenario house, List<Parameter> unknowns, NoiseModel noise, List<Observation> observations, Progress progress)
+            throws NotFitted {
         if (unknowns.isEmpty() || unknowns.stream().map(Parameter::id).distinct().count() < unknowns.size())
             throw new IllegalArgumentException("a fit needs unknowns with different ids");
         if (observations.size() < FEWEST)
@@ -79,7 +75,7 @@ public final class HouseFit {
                         + " fitted. Solve each stage by itself to see why."));
         int before = first.map(s -> s.outcome().iterations()).orElse(0);
         int solves = first.map(s -> s.model().solves()).orElse(0) + last.model().solves();
-        return new Fitted(house, unknowns, observations, last.outcome(), before, solves);
+        return new Fitted(house, unknowns, noise, observations, last.outcome(), before, solves);
     }
 
     /** Cell size of the first search: such that few cells cover the slabs' box [m]. */

@@ -129,7 +129,7 @@ final class HouseModel {
         return then.outdoorPressure() == 0 && then.suctionPoints().stream().noneMatch(SuctionPoint::openWhenOff);
     }
 
-    private static Progress cancelling(Progress progress) {
+    static Progress cancelling(Progress progress) {
         return new Progress() {
             @Override
             public boolean isCancelled() {

@@ -16,7 +16,7 @@ public final class OwnFile {
 
     private static final int LOOKED_AT = 400;
     private static final List<String> SIGNS =
-            List.of("\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, "tEXtSoftware\0" + NAME);
+            List.of("\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, ReadingsCsv.START, ReadingsCsv.START.replace(',', ';'), "tEXtSoftware\0" + NAME);
 
     private OwnFile() {}
 

@@ -34,8 +34,6 @@ public final class SlabSolver {
     /** Share of the local vacuum that the momentum of air in a tile may reach before it is named as a doubt. */
     private static final double MOMENTUM_DOUBTFUL = 0.05;
 
-    private static final double ROOM_TEMPERATURE = 293.15;
-
     private SlabSolver() {}
 
     /** What to compute. */
@@ -101,8 +99,7 @@ public final class SlabSolver {
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
     public static AirState airOf(Scenario scenario) {
-        OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
-        return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
+        return AirState.of(scenario.air().temperature(), scenario.air().altitude());
     }
 
     private static String reason(Convergence c) {

@@ -25,12 +25,14 @@ public final class Tangent {
     private final boolean fanOn;
     private final List<Point> places;
     private final House house;
+    private final Guess guess;
 
     private Tangent(Scenario scenario, boolean fanOn, List<Point> places, House house) {
         this.scenario = scenario;
         this.fanOn = fanOn;
         this.places = places;
         this.house = house;
+        guess = Guess.of(house.state().network(), house.state().at(), house.state().rest());
     }
 
     /**
@@ -65,8 +67,7 @@ public final class Tangent {
             Progress progress) {
         LayerGrid layer = grounds.layer(scenario);
         Devices.Built built = build(scenario, layer, fanOn);
-        Guess guess = near.map(Tangent::guess).orElse(Guess.NONE);
-        SlabSolver.State state = SlabSolver.State.of(built, progress, guess);
+        SlabSolver.State state = SlabSolver.State.of(built, progress, near.map(t -> t.guess).orElse(Guess.NONE));
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Tangent(scenario, fanOn, List.copyOf(places), new House(scenario, layer, state)))
                 : Optional.empty();
@@ -77,10 +78,6 @@ public final class Tangent {
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         return Devices.build(scenario, layer, air, fanOn);
-    }
-
-    private Guess guess() {
-        return Guess.of(house.state().network(), house.state().at(), house.state().rest());
     }
 
     public Scenario scenario() {
