@@ -3,6 +3,8 @@ package slabfield.advice;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import slabfield.fit.Ensemble;
+import slabfield.fit.NoiseModel;
 import slabfield.fit.Parameter;
 import slabfield.fit.Unknowns;
 import slabfield.model.Scenario;
@@ -14,7 +16,10 @@ import slabfield.model.Scenario;
  * @param members equally plausible ones
  * @param basis what makes them plausible
  */
-public record Houses(Scenario best, List<Scenario> members, Basis basis) {
+public record Houses(Scenario best, List<Member> members, Basis basis) {
+    /** Draws of the model's error farther out than this many standard deviations are taken as these. */
+    private static final double FARTHEST = 3;
+
     /** What makes a house plausible. */
     public enum Basis {
         /** It agrees with what was read. */
@@ -30,6 +35,18 @@ public record Houses(Scenario best, List<Scenario> members, Basis basis) {
 
         public String words() {
             return words;
+        }
+    }
+
+    /**
+     * One house.
+     *
+     * @param house as drawn, with its own values of what nobody knows
+     * @param modelFactor by which the truth may differ from its vacuums: 1 plus a draw of the model's own error
+     */
+    public record Member(Scenario house, double modelFactor) {
+        Member withCellSize(double cell) {
+            return new Member(house.withCellSize(cell), modelFactor);
         }
     }
 
@@ -55,10 +72,19 @@ public record Houses(Scenario best, List<Scenario> members, Basis basis) {
                 Basis.ASSUMPTIONS);
     }
 
-    private static Scenario drawn(Scenario scenario, List<Parameter> unknowns, Random random) {
+    private static Member drawn(Scenario scenario, List<Parameter> unknowns, Random random) {
         Scenario house = scenario;
         for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
-        return house;
+        double error = Math.max(-FARTHEST, Math.min(FARTHEST, random.nextGaussian()));
+        return new Member(house, 1 + NoiseModel.USUAL.modelShare() * error);
+    }
+
+    /** The houses of an ensemble that explains the readings; the fitted house is the best. */
+    public static Houses of(Ensemble ensemble) {
+        return new Houses(
+                ensemble.fit().house(),
+                ensemble.members().stream().map(m -> new Member(m.house(), m.modelFactor())).toList(),
+                Basis.READINGS);
     }
 
     /** The same houses on cells of another side [m]. */

@@ -25,6 +25,10 @@ final class OddsOfMeasures {
         static State of(Result.Solved s) {
             return new State(s.coverage().weakest(), s.flows().exhaust(), s.flows().fromRoom());
         }
+
+        State times(double modelFactor) {
+            return new State(modelFactor * weakest, exhaust, fromRoom);
+        }
     }
 
     private OddsOfMeasures(Houses houses, List<List<Optional<State>>> table) {
@@ -42,17 +46,19 @@ final class OddsOfMeasures {
         Houses coarse = houses.withCellSize(Math.max(COARSE, houses.best().cellSize()));
         List<Measure> measures = suggestions.stream().map(Suggestion::measure).toList();
         List<Scenario> all = new ArrayList<>();
-        List<Scenario> members = new ArrayList<>(List.of(coarse.best()));
+        List<Houses.Member> members = new ArrayList<>(List.of(new Houses.Member(coarse.best(), 1)));
         members.addAll(coarse.members());
-        for (Scenario m : members) {
-            all.add(m);
-            for (Measure measure : measures) all.add(measure.apply(m));
+        for (Houses.Member m : members) {
+            all.add(m.house());
+            for (Measure measure : measures) all.add(measure.apply(m.house()));
         }
         List<Optional<State>> solved = trials.solve(all, State::of);
         if (trials.isCancelled()) return suggestions;
         int width = measures.size() + 1;
         List<List<Optional<State>>> table = IntStream.range(0, members.size())
-                .mapToObj(m -> solved.subList(m * width, (m + 1) * width))
+                .mapToObj(m -> solved.subList(m * width, (m + 1) * width).stream()
+                        .map(s -> s.map(state -> state.times(members.get(m).modelFactor())))
+                        .toList())
                 .toList();
         OddsOfMeasures odds = new OddsOfMeasures(houses, table);
         return IntStream.range(0, measures.size())

@@ -1,6 +1,7 @@
 package slabfield.siting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import slabfield.field.Result;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.TestHole;
-import slabfield.readings.Band;
+import slabfield.readings.Noise;
 
 /**
  * Where to drill next: the place whose reading, with the suction as it is drawn, would leave least doubt whether the weakest
@@ -76,7 +77,11 @@ public record NextHole(
     }
 
     /** What is read in one house. */
-    private record Read(double weakest, double[] pressures) {}
+    private record Read(double weakest, double[] pressures) {
+        Read times(double modelFactor) {
+            return new Read(modelFactor * weakest, Arrays.stream(pressures).map(p -> modelFactor * p).toArray());
+        }
+    }
 
     /**
      * Looks for places.
@@ -97,7 +102,7 @@ public record NextHole(
                 .mapToObj(p -> reads.stream().mapToDouble(r -> r.pressures()[p]).toArray())
                 .toArray(double[][]::new);
         PassOrFail doubt = new PassOrFail(reads.stream().mapToDouble(Read::weakest).toArray(), drawn.target().vacuum());
-        double noise = Math.hypot(Band.ASSUMED_SPREAD, Band.ASSUMED_STEP / Math.sqrt(12));
+        double noise = Math.hypot(Noise.ASSUMED_SPREAD, Noise.ASSUMED_STEP / Math.sqrt(12));
         for (int k = 0; k < unread.size(); k++) if (known(pressures[k])) doubt.take(pressures[k], noise);
         PassOrFail.Left now = doubt.now();
         boolean settled = now.bits() < SETTLED;
@@ -130,11 +135,14 @@ public record NextHole(
     private static List<Read> read(Houses houses, List<Point> places, Progress progress) {
         Houses coarse = houses.withCellSize(Math.max(COARSE, houses.best().cellSize()));
         Trials trials = new Trials(progress, coarse.members().size());
-        List<Read> out = trials
-                .solve(coarse.members(), s -> new Read(s.coverage().weakest(), pressures(s, places))).stream()
-                .flatMap(Optional::stream)
-                .filter(r -> Double.isFinite(r.weakest()))
-                .toList();
+        List<Scenario> members = coarse.members().stream().map(Houses.Member::house).toList();
+        List<Optional<Read>> solved =
+                trials.solve(members, s -> new Read(s.coverage().weakest(), pressures(s, places)));
+        List<Read> out = new ArrayList<>();
+        for (int m = 0; m < members.size(); m++) {
+            double factor = coarse.members().get(m).modelFactor();
+            solved.get(m).filter(r -> Double.isFinite(r.weakest())).ifPresent(r -> out.add(r.times(factor)));
+        }
         if (trials.isCancelled()) throw new IllegalStateException("the search for a hole was stopped");
         if (out.size() < FEWEST)
             throw new IllegalStateException("fewer than three plausible houses have a solution, so nothing can be weighed");

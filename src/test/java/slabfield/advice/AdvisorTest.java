@@ -146,17 +146,20 @@ class AdvisorTest {
     @Test
     void oddsAreOfWholeSolvesOfEveryHouse() {
         Scenario plain = Basements.plain();
-        List<Scenario> members = Houses.assumed(plain, 19, 4).members();
+        List<Houses.Member> members = Houses.assumed(plain, 19, 4).members();
         List<Suggestion> found = Advisor.suggest(
                 new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
         Suggestion first = found.get(0);
         double[] gains = members.stream()
-                .mapToDouble(m -> solve(first.measure().apply(m)).coverage().weakest() - solve(m).coverage().weakest())
+                .mapToDouble(m -> m.modelFactor()
+                        * (solve(first.measure().apply(m.house())).coverage().weakest() - solve(m.house()).coverage().weakest()))
                 .toArray();
         Suggestion.Odds odds = first.odds().orElseThrow();
         assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
         assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
-        long meeting = members.stream().filter(m -> solve(m).coverage().weakest() >= plain.target().vacuum()).count();
+        long meeting = members.stream()
+                .filter(m -> m.modelFactor() * solve(m.house()).coverage().weakest() >= plain.target().vacuum())
+                .count();
         assertThat(odds.meetsBefore()).isCloseTo(meeting / 19.0, within(1e-12));
         assertThat(odds.houses()).isEqualTo(19);
         assertThat(found.get(1).odds()).isPresent();

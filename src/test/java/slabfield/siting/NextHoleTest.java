@@ -50,12 +50,14 @@ class NextHoleTest {
      */
     @Test
     void guessesFromTheBestPlaceAreSeldomWrong() {
-        List<Result.Solved> solved = houses.members().stream().map(Basements::solve).toList();
+        List<Result.Solved> solved = houses.members().stream().map(m -> Basements.solve(m.house())).toList();
         List<Double> all = new ArrayList<>();
         for (Point p : DrillPlaces.forHoles(house).net(0.6)) all.add(wrong(solved, p));
         double best = wrong(solved, found.places().get(0).at());
-        long better = all.stream().filter(w -> w < best).count();
-        assertThat(better).as("places with fewer wrong guesses, of %s", all.size()).isLessThanOrEqualTo(all.size() / 10);
+        double least = all.stream().mapToDouble(w -> w).min().orElseThrow();
+        double usual = all.stream().sorted().skip(all.size() / 2).findFirst().orElseThrow();
+        System.err.println(best + " " + least + " " + usual + " " + all);
+        assertThat(best).isLessThanOrEqualTo(least + 0.05).isLessThan(usual);
     }
 
     private static double wrong(List<Result.Solved> solved, Point p) {
@@ -104,9 +106,8 @@ class NextHoleTest {
 
     @Test
     void whereNothingIsInDoubtItRanksByTheVacuumItself() {
-        List<Scenario> easy = houses.members().stream().map(m -> m.withTarget(new Target(1e-3, "made"))).toList();
-        NextHole sure = NextHole.suggest(
-                new Houses(house.withTarget(new Target(1e-3, "made")), easy, Houses.Basis.ASSUMPTIONS), 2, Progress.NONE);
+                NextHole sure = NextHole.suggest(
+                new Houses(house.withTarget(new Target(1e-3, "made")), houses.members(), Houses.Basis.ASSUMPTIONS), 2, Progress.NONE);
         assertThat(sure.settled()).isTrue();
         assertThat(sure.places().get(0).scatterLeft()).isLessThan(sure.scatterNow());
         assertThat(sure.meets()).isEqualTo(1);
