@@ -60,6 +60,8 @@ import slabfield.wording.Nearest;
             SizeVerb.class,
             FlowVerb.class,
             ChecklistVerb.class,
+            FigureVerb.class,
+            PlanVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,
