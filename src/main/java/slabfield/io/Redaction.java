@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import slabfield.model.Scenario;
@@ -20,7 +21,7 @@ import slabfield.safety.JobField;
 import slabfield.safety.JobRecord;
 
 /**
- * A job without names and addresses: the name of the house, all notes, who answered or tested, and every field of the job that
+ * A job without names and addresses: the name of the house, all notes, the picture that the plan was traced from, who answered or tested, and every field of the job that
  * may tell who or where somebody is are taken out. Plan, readings, answers and results stay. Names that the user gave to holes
  * or openings are not changed, since readings refer to them; those that hold a word that was taken out are reported.
  *
@@ -50,13 +51,8 @@ public record Redaction(Scenario scenario, JobRecord record, List<String> left) 
     }
 
     private static Scenario blank(Scenario s) {
-        List<Stage> stages = s.stages().stream()
-                .map(g -> new Stage(g.id(), g.kind(), g.seals(), g.sources(), g.holes(), g.systems(), g.time(), ""))
-                .toList();
-        return new Scenario(
-                NAME, s.teaches(), "", s.display(), s.slabs(), s.layer(), s.barriers(), s.drainTiles(), s.blockWalls(), s.openings(),
-                s.soilLeakance(), s.outdoorPressure(), s.air(), s.suctionPoints(), s.testHoles(), stages, s.target(), s.cellSize(),
-                s.equipment(), s.house());
+        List<Stage> stages = s.stages().stream().map(g -> new Stage(g.id(), g.kind(), g.seals(), g.sources(), g.holes(), g.systems(), g.time(), "")).toList();
+        return s.withName(NAME).withNotes("").withStages(stages).withPlan(s.plan().withUnderlay(Optional.empty()));
     }
 
     private static JobRecord blank(JobRecord r) {
