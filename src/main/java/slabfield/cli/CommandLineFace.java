@@ -64,6 +64,8 @@ import slabfield.wording.Nearest;
             FigureVerb.class,
             PlanVerb.class,
             ReportVerb.class,
+            BatchVerb.class,
+            RedactVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,

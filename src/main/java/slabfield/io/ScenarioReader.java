@@ -1,6 +1,7 @@
 package slabfield.io;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -73,6 +74,7 @@ public final class ScenarioReader {
         FileReading reading = new FileReading(name, tree);
         version(reading, tree.root());
         reading.throwIfAny();
+        if (tree.root() instanceof ObjectNode root && root.has("slabfield")) Migration.apply(root);
         Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells);
         reading.throwIfAny();
         return scenario.orElseThrow();
@@ -86,7 +88,7 @@ public final class ScenarioReader {
         JsonNode version = root.path("slabfield");
         if (!root.isObject()) reading.add("", "a scenario file is one object { }; this is " + Entry.shown(root));
         else if (version.isMissingNode()) return;
-        else if (!version.isInt() || version.asInt() < 1)
+        else if (!version.isInt() || version.asInt() < VERSION && !Migration.knows(version.asInt()))
             reading.add("/slabfield", Entry.shown(version) + " is no version of the format; write " + VERSION);
         else if (version.asInt() > VERSION)
             reading.add("/slabfield", "the file is written in version " + version.asInt()
