@@ -57,6 +57,8 @@ import slabfield.wording.Nearest;
             ReadingsVerb.class,
             CompareVerb.class,
             SuggestVerb.class,
+            NextHoleVerb.class,
+            LeakMapVerb.class,
             SizeVerb.class,
             FlowVerb.class,
             ChecklistVerb.class,
