@@ -58,8 +58,9 @@ final class Candidates {
         out.addAll(tiles());
         out.addAll(breaks());
         out.addAll(equipment());
-        out.addAll(SuctionPlaces.further(scenario, FURTHER, trials));
-        out.addAll(SuctionPlaces.elsewhere(scenario, ELSEWHERE, trials));
+        SuctionPlaces places = new SuctionPlaces(solved, trials);
+        out.addAll(places.further(FURTHER));
+        out.addAll(places.elsewhere(ELSEWHERE));
         return out;
     }
 

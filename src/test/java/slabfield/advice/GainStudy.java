@@ -37,7 +37,8 @@ import slabfield.model.Zone;
 /**
  * Houses whose truth is known, to see whether what a suggestion promises is kept. Each house is drawn with usual values; its
  * truth has fill and leaks drawn from the priors, another law for both (inertial loss by Ward, 1964; leaks of exponent 0.65
- * where 0.75 is drawn), a patch of other fill that nobody drew, and cells of half the size. It is read with the errors of
+ * where 0.75 is drawn), fill that differs between six blocks by as much as makes the model's error that which the fit
+ * assumes, and cells of half the size. It is read with the errors of
  * ordinary meters, fitted, and asked for a suggestion; the best one is then done in the truth.
  */
 final class GainStudy {
@@ -48,7 +49,9 @@ final class GainStudy {
     /** Pressure at which both laws pass the same, about that of the holes [Pa]. */
     private static final double SAME_AT = 20;
     private static final double WARD = 0.55;
-    private static final double PATCH = 0.3;
+    /** Standard deviation of the logarithm of a block's permeability. */
+    static final double UNEVEN = 0.4;
+    private static final long SEEDS = 7919;
     private static final double UNREST = 0.5;
     private static final double FLOW_ERROR = 0.1;
 
@@ -67,10 +70,10 @@ final class GainStudy {
 
     /** Tries one house; empty where it could not be fitted. */
     static Optional<Outcome> house(int number) {
-        Random random = new Random(7919L * number + 13);
+        Random random = new Random(SEEDS * number + 13);
         double width = 7 + 4 * random.nextDouble(), depth = 6 + 3 * random.nextDouble();
         Scenario drawn = drawn(width, depth, random);
-        Scenario truth = truth(drawn, width, depth, random);
+        Scenario truth = truth(drawn, width, depth, UNEVEN, random);
         try {
             Fitted fitted = HouseFit.fit(read(drawn, truth, random), Progress.NONE);
             Houses houses = Houses.of(Ensemble.of(fitted, Advisor.USUAL_HOUSES, number, Progress.NONE));
@@ -115,20 +118,49 @@ final class GainStudy {
                 Seal.of(SealState.OPEN));
     }
 
-    /** Values from the priors of what is unknown, then the other laws, the patch and the finer cells. */
-    private static Scenario truth(Scenario drawn, double width, double depth, Random random) {
+    /** Values from the priors of what is unknown, then the other laws, the blocks and the finer cells. */
+    private static Scenario truth(Scenario drawn, double width, double depth, double unevenness, Random random) {
         Scenario house = drawn;
         for (Parameter p : Unknowns.of(drawn)) {
-            double deviations = Math.max(-2, Math.min(2, random.nextGaussian()));
+            double deviations = Math.max(-3, Math.min(3, random.nextGaussian()));
             house = p.with(house, p.prior().value(deviations));
         }
         double k = house.layer().fill().permeability();
-        double other = k * Math.exp(PATCH * random.nextGaussian());
-        double x = width * (0.1 + 0.5 * random.nextDouble()), y = depth * (0.1 + 0.5 * random.nextDouble());
-        Zone patch = new Zone("patch", Basements.rectangle(x, y, x + 0.3 * width, y + 0.3 * depth), fill(other));
-        return house.withLayer(new Layer(fill(k), List.of(patch)))
+        return house.withLayer(new Layer(fill(k), blocks(k, width, depth, unevenness, random)))
                 .withOpenings(house.openings().stream().map(GainStudy::otherLaw).toList())
                 .withCellSize(CELL / 2);
+    }
+
+    /** Six parts of the slab, each with a fill of its own. */
+    private static List<Zone> blocks(double k, double width, double depth, double unevenness, Random random) {
+        List<Zone> out = new ArrayList<>();
+        for (int j = 0; j < 2; j++)
+            for (int i = 0; i < 3; i++) {
+                List<Point> corners = Basements.rectangle(
+                        i * width / 3, j * depth / 2, (i + 1) * width / 3, (j + 1) * depth / 2);
+                out.add(new Zone("block " + out.size(), corners, fill(k * Math.exp(unevenness * random.nextGaussian()))));
+            }
+        return out;
+    }
+
+    /** How far the pressures of uneven houses lie from those of the same houses with even fill, as a part of them. */
+    static double modelError(int houses, double unevenness) {
+        double sum = 0;
+        int count = 0;
+        for (int number = 0; number < houses; number++) {
+            Random random = new Random(SEEDS * number + 1);
+            Scenario drawn = drawn(8, 7, random);
+            long same = random.nextLong();
+            Result.Solved uneven = Basements.solve(truth(drawn, 8, 7, unevenness, new Random(same)));
+            Result.Solved even = Basements.solve(truth(drawn, 8, 7, 0, new Random(same)));
+            for (int h = 0; h < even.holes().size(); h++) {
+                double p = even.holes().get(h).fanOn().orElseThrow();
+                double off = uneven.holes().get(h).fanOn().orElseThrow() / p - 1;
+                sum += off * off;
+                count++;
+            }
+        }
+        return Math.sqrt(sum / count);
     }
 
     private static Fill fill(double k) {
