@@ -58,6 +58,8 @@ import slabfield.wording.Nearest;
             CompareVerb.class,
             FitVerb.class,
             SuggestVerb.class,
+            NextHoleVerb.class,
+            LeakMapVerb.class,
             SizeVerb.class,
             FlowVerb.class,
             ChecklistVerb.class,
