@@ -48,7 +48,7 @@ class NoNetworkTest {
                 "solve " + house + " --cell 40cm --json " + folder.resolve("a.json") + " --csv " + folder.resolve("a.csv") + " --png "
                         + folder.resolve("a.png") + " --width 400",
                 "check " + house, "compare " + house, "checklist " + house, "examples --write " + folder.resolve("houses"),
-                "flow --nominal 3in --velocity-pressure 12Pa", "size scenarios/two-points-one-riser.json", "completion", "--version");
+                "flow --diameter 3in --velocity-pressure 12Pa", "size scenarios/two-points-one-riser.json", "completion", "--version");
         assertThat(all.lines().filter(l -> l.contains("NETWORK USED: "))).isEmpty();
         assertThat(all.lines().filter(l -> l.startsWith("exit "))).hasSize(9).containsOnly("exit 0");
     }
