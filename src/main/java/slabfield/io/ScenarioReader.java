@@ -22,8 +22,8 @@ public final class ScenarioReader {
     /** Nothing longer is read [byte]. */
     public static final int LARGEST_FILE = 8 * 1024 * 1024;
 
-    /** Memory that a solve takes for each cell, estimated [byte]. */
-    private static final long BYTES_PER_CELL = 4000;
+    /** Memory that a solve takes for each cell [byte]; LoadTest solves a hall with no more than that. */
+    private static final long BYTES_PER_CELL = 1200;
 
     private ScenarioReader() {}
 

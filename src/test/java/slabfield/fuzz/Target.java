@@ -15,8 +15,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import slabfield.io.CsvCell;
+import slabfield.io.ExampleScenarios;
 import slabfield.io.FanCsv;
+import slabfield.io.HolesCsv;
 import slabfield.io.Picture;
+import slabfield.io.ReadingsCsv;
 import slabfield.io.RecordFile;
 import slabfield.io.RecoveryFolder;
 import slabfield.io.ScenarioProblems;
@@ -73,7 +76,7 @@ enum Target {
             return List.of(bytes(RecordFile.toJson(record)));
         }
     },
-    QUANTITY("quantities", 45) {
+    QUANTITY("quantities", 35) {
         @Override
         boolean accepts(byte[] bytes, Path scratch) {
             String text = text(bytes);
@@ -113,6 +116,26 @@ enum Target {
         List<byte[]> samples() {
             return List.of(bytes("flow cfm, rise inH2O, power W\n0, 1.6, 60\n40, 1.2, 62\n80, 0.7, 64\n120, 0, 60\n"),
                     bytes("\ufeffFlow (m3/h);Rise [Pa]\r\n0;400,5\r\n100;210\r\n200;0\r\n"));
+        }
+    },
+    READINGS("tables of readings (CSV)", 10) {
+        @Override
+        boolean accepts(byte[] bytes, Path scratch) throws ScenarioProblems {
+            Scenario read = ReadingsCsv.into(house(), Optional.of("first"), text(bytes), "fuzz");
+            ReadingsCsv.text(read.stages(), false);
+            HolesCsv.readings(read);
+            return true;
+        }
+
+        @Override
+        List<byte[]> samples() throws IOException {
+            List<byte[]> all = new ArrayList<>();
+            for (boolean comma : new boolean[] {false, true}) all.add(bytes(ReadingsCsv.text(house().stages(), comma)));
+            return all;
+        }
+
+        private Scenario house() {
+            return ExampleScenarios.all().get(0).scenario();
         }
     },
     PICTURE("pictures", 12) {
