@@ -20,9 +20,12 @@ public final class ScenarioReader {
     /** Version of the format that is read and written. */
     public static final int VERSION = 1;
 
-    private static final int LARGEST_FILE = 8 * 1024 * 1024;
-    /** Memory that a solve takes for each cell, estimated [byte]. */
-    private static final long BYTES_PER_CELL = 4000;
+    /** Nothing longer is read [byte]. */
+    public static final int LARGEST_FILE = 8 * 1024 * 1024;
+
+    /** Memory that a solve takes for each cell [byte]; LoadTest solves a hall with no more than that. */
+    private static final long BYTES_PER_CELL = 1200;
+
     private ScenarioReader() {}
 
     /** The keys that each kind of object in a file may have, by the object's name in the schema. */

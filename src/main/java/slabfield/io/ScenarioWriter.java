@@ -40,8 +40,12 @@ public final class ScenarioWriter {
      * @param scenario whose coordinates are whole nanometres, as those of every scenario that was read
      */
     public static String toJson(Scenario scenario) {
+        return JsonText.of(node(scenario));
+    }
+
+    static ObjectNode node(Scenario scenario) {
         Unit unit = Unit.find(scenario.display().length(), Dimension.LENGTH).orElse(Unit.METRE);
-        return JsonText.of(new ScenarioWriter(unit).tree(scenario));
+        return new ScenarioWriter(unit).tree(scenario);
     }
 
     private ObjectNode tree(Scenario s) {

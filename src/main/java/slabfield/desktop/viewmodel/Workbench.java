@@ -179,7 +179,7 @@ public final class Workbench {
     /** Writes the document to a file; returns whether that was done. */
     public boolean save(Path file) {
         try {
-            SafeFile.write(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
+            SafeFile.writeKeepingVersions(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
             document.savedTo(file);
             remember(file);
             return true;
