@@ -20,6 +20,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import slabfield.advice.Suggestion;
@@ -41,6 +42,8 @@ public final class MainView {
     private final FileActions files;
     private final MapPane map;
     private final BorderPane root = new BorderPane();
+    private final StackPane whole = new StackPane(root);
+    private final WelcomePane welcome;
     private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
 
     /**
@@ -49,11 +52,14 @@ public final class MainView {
     public MainView(Stage stage, Workbench bench, TaskRunner painting) {
         this.stage = stage;
         this.bench = bench;
-        Scene scene = new Scene(root, WIDTH, HEIGHT);
-        scene.getStylesheets().add(MainView.class.getResource("/slabfield/desktop/window.css").toExternalForm());
+        Scene scene = new Scene(whole, WIDTH, HEIGHT);
+        new Colours(scene, bench.theme());
         stage.setScene(scene);
         this.files = new FileActions(stage, bench);
         this.map = new MapPane(bench, painting);
+        this.welcome = new WelcomePane(bench, files, map);
+        welcome.hide();
+        whole.getChildren().add(welcome);
         files.acceptDrops(scene);
         scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), bench.document()::redo);
         build();
@@ -72,13 +78,18 @@ public final class MainView {
         map.requestFocus();
     }
 
+    /** Offers the ways to begin. */
+    public void welcome() {
+        welcome.show();
+    }
+
     private void title() {
         stage.setTitle(bench.title());
     }
 
     private void build() {
         root.getStyleClass().add("window");
-        VBox top = new VBox(new MenuRow(bench, files, map, keyShown), new ToolRow(bench, files, keyShown), banner());
+        VBox top = new VBox(new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
@@ -124,9 +135,20 @@ public final class MainView {
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
         part.setTop(head);
+        part.setLeft(new ToolPalette(bench.drawing(), map));
+        part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
         return part;
+    }
+
+    private Node hint() {
+        Label hint = Parts.label("", "hint");
+        hint.setId("hint");
+        hint.setMaxWidth(Double.MAX_VALUE);
+        hint.textProperty().bind(bench.drawing().hint());
+        bench.drawing().hint().addListener((o, was, is) -> Parts.tip(hint, is));
+        return hint;
     }
 
     private Node key() {
@@ -147,7 +169,7 @@ public final class MainView {
     }
 
     private Node side() {
-        VBox content = new VBox(new HeadlinePane(bench), new HousePane(bench));
+        VBox content = new VBox(new HeadlinePane(bench), new InspectorPane(bench), new HousePane(bench));
         content.getStyleClass().add("side");
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
@@ -160,7 +182,9 @@ public final class MainView {
         Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench)),
                 system = tab("System", new SystemTab(bench)),
                 air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
-                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files));
+                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files)),
+                objects = tab("Objects", new ObjectsTab(bench)), problems = tab("Problems", new ProblemsTab(bench));
+        bench.solving().problems().addListener((o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
         checklist.setOnSelectionChanged(e -> {
             if (checklist.isSelected()) bench.checklist().reload();
         });
@@ -170,7 +194,7 @@ public final class MainView {
                 advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
         bench.solving().picture().addListener((o, was, is) ->
                 doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
-        TabPane tabs = new TabPane(holes, advice, system, air, doubts, safety, checklist);
+        TabPane tabs = new TabPane(holes, objects, problems, advice, system, air, doubts, safety, checklist);
         bench.advising().search().searching().addListener((o, was, is) -> {
             if (is) tabs.getSelectionModel().select(advice);
         });
