@@ -95,7 +95,9 @@ public final class MainView {
         left.setDividerPositions(0.61);
         SplitPane.setResizableWithParent(left.getItems().get(1), false);
         root.setTop(top);
-        root.setCenter(left);
+        BorderPane house = new BorderPane(left);
+        house.setLeft(new ToolPalette(bench.drawing(), map));
+        root.setCenter(house);
         root.setRight(side());
         root.setBottom(new StatusRow(bench));
     }
@@ -135,7 +137,6 @@ public final class MainView {
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
         part.setTop(head);
-        part.setLeft(new ToolPalette(bench.drawing(), map));
         part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
@@ -192,8 +193,9 @@ public final class MainView {
                 holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
         bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
                 advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
-        bench.solving().picture().addListener((o, was, is) ->
-                doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
+        });
         TabPane tabs = new TabPane(holes, objects, problems, advice, system, air, doubts, safety, checklist);
         bench.advising().search().searching().addListener((o, was, is) -> {
             if (is) tabs.getSelectionModel().select(advice);
