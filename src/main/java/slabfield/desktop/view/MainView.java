@@ -1,7 +1,10 @@
 package slabfield.desktop.view;
 
+import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
@@ -14,6 +17,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
@@ -76,6 +80,17 @@ public final class MainView {
     public void show() {
         stage.show();
         map.requestFocus();
+    }
+
+    /** Runs something once, when the first map is on the screen. */
+    public void onFirstMap(Runnable then) {
+        map.key().addListener(new ChangeListener<>() {
+            @Override
+            public void changed(ObservableValue<? extends Image> o, Image was, Image is) {
+                map.key().removeListener(this);
+                then.run();
+            }
+        });
     }
 
     /** Offers the ways to begin. */
@@ -180,11 +195,11 @@ public final class MainView {
     }
 
     private Node tabs() {
-        Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench)),
-                system = tab("System", new SystemTab(bench)),
-                air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
-                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files)),
-                objects = tab("Objects", new ObjectsTab(bench)), problems = tab("Problems", new ProblemsTab(bench));
+        Tab holes = tab("Test holes", () -> new HolesTab(bench)), advice = tab("Measures", () -> new AdviceTab(bench)),
+                system = tab("System", () -> new SystemTab(bench)),
+                air = tab("Air by source", () -> new AirTab(bench)), doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
+                safety = tab("Safety", () -> NotesTab.cautions(bench)), checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
+                objects = tab("Objects", () -> new ObjectsTab(bench)), problems = tab("Problems", () -> new ProblemsTab(bench));
         bench.solving().problems().addListener((o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
         checklist.setOnSelectionChanged(e -> {
             if (checklist.isSelected()) bench.checklist().reload();
@@ -206,9 +221,13 @@ public final class MainView {
         return tabs;
     }
 
-    private static Tab tab(String title, Node content) {
-        Tab tab = new Tab(title, content);
+    /** A tab whose content is made when it is first looked at. */
+    private static Tab tab(String title, Supplier<Node> content) {
+        Tab tab = new Tab(title);
         tab.setClosable(false);
+        tab.selectedProperty().addListener((o, was, is) -> {
+            if (is && tab.getContent() == null) tab.setContent(content.get());
+        });
         return tab;
     }
 }

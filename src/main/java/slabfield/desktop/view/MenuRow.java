@@ -1,6 +1,8 @@
 package slabfield.desktop.view;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
@@ -146,7 +148,15 @@ final class MenuRow extends MenuBar {
     }
 
     private Menu examples() {
-        Menu menu = new Menu("E_xamples");
+        Menu menu = new Menu("E_xamples", null, new MenuItem());
+        menu.setOnShowing(e -> {
+            if (menu.getItems().size() < bench.examples().size()) menu.getItems().setAll(exampleItems());
+        });
+        return menu;
+    }
+
+    private List<MenuItem> exampleItems() {
+        List<MenuItem> items = new ArrayList<>();
         for (Example example : bench.examples()) {
             Text teaches = new Text(example.teaches());
             teaches.getStyleClass().add("teaches");
@@ -157,9 +167,9 @@ final class MenuRow extends MenuBar {
             words.setAccessibleText(example.name() + ". " + example.teaches());
             CustomMenuItem item = new CustomMenuItem(words);
             item.setOnAction(e -> files.open(example));
-            menu.getItems().add(item);
+            items.add(item);
         }
-        return menu;
+        return items;
     }
 
     private Menu help() {

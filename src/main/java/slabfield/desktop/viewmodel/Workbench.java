@@ -78,7 +78,7 @@ public final class Workbench {
     }
 
     /**
-     * @param examples at least one; the first is open at the start
+     * @param examples at least one; the first is open at the start, the others are not read before they are asked for
      */
     Workbench(
             List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, Runners runners) {
@@ -88,7 +88,7 @@ public final class Workbench {
     private Workbench(
             List<Example> examples, Memory memory, Solving.Solver map, Solving.Solver stages, Advising.Search search,
             Runners runners) {
-        this.examples = List.copyOf(examples);
+        this.examples = examples;
         this.memory = memory;
         this.document = new Document(examples.get(0).scenario());
         this.solving = new Solving(document, map, runners.solves());
