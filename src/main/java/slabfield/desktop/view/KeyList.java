@@ -21,7 +21,8 @@ final class KeyList {
             drag a thing, a corner, an edge: the map follows; click a measure to change it
             double click on an edge: a corner more; right click on a corner: away with it
             right click on an opening: open it or close it
-            Shift+click: choose too; Tab: the next thing under the pointer; drag on empty ground: choose by a frame
+            Shift+click: choose too; Tab: the next thing under the pointer; drag on empty ground: choose by a frame,
+            to the right what lies inside it, to the left what it touches
             arrow keys: move what is chosen, with Shift ten times as far; else a cross-hair that reads the pressure
             N: the next suction point; Delete: away with what is chosen
             space or right button and drag: move the plan; wheel, + and \u2212: zoom; 0: whole plan

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import slabfield.desktop.drawing.Form;
 import slabfield.desktop.drawing.Item;
 import slabfield.desktop.drawing.Items;
+import slabfield.desktop.drawing.Kind;
 import slabfield.desktop.viewmodel.Workbench;
 
 /** Every drawn thing as a row of a table: an equal way to what the plan shows. What is chosen here is chosen there. */
@@ -25,7 +26,7 @@ final class ObjectsTab extends VBox {
         table.setId("objects");
         table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         Parts.fill(table, List.of(
-                Parts.column("Kind", 150, i -> i.kind().word()), Parts.column("Name", 200, Item::title),
+                Parts.column("Kind", 150, i -> i.kind().word()), Parts.column("Name", 220, i -> i.kind().isPart() ? i.title() : i.id()),
                 Parts.column("Where", 220, this::where), Parts.column("Size", 200, this::size)), false);
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().add(table);
@@ -68,7 +69,8 @@ final class ObjectsTab extends VBox {
 
     private String size(Item item) {
         return form(item).map(f -> switch (f.shape()) {
-            case SPOT -> "radius " + bench.units().length(f.reach());
+            case SPOT -> item.kind() == Kind.HOLE || item.kind() == Kind.UNDERLAY ? ""
+                    : item.kind().isPart() ? "length " + bench.units().length(2 * f.reach()) : "radius " + bench.units().length(f.reach());
             case AREA -> bench.units().area(Math.abs(slabfield.desktop.drawing.Places.twiceArea(f.points())) / 2);
             case LINE, LOOP -> {
                 double length = 0;

@@ -5,8 +5,7 @@ import slabfield.desktop.drawing.Layer;
 /** What the pointer does on the plan. Each has a key of one letter. */
 public enum Tool {
     SELECT("Select", "V", Style.SELECT, Layer.SLABS,
-            "Click a thing; drag it; drag a corner or an edge. Drag on empty ground: to the right takes what lies inside,"
-                    + " to the left what is touched."),
+            "Click or drag a thing, a corner, an edge; drag on empty ground to choose. F1 lists all keys."),
     OUTLINE("Slab outline", "P", Style.AREA, Layer.SLABS,
             "Click the corners, or type a length and an angle; Enter or a click on the first corner closes."),
     RECTANGLE("Rectangle slab", "R", Style.RECTANGLE, Layer.SLABS,

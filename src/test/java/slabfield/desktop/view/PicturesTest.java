@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.scene.Node;
 import javafx.scene.control.TabPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -59,7 +61,7 @@ class PicturesTest {
                     tabs.getSelectionModel().select(tab);
                 });
                 String name = tabs.getTabs().get(i).getText().replaceAll(" \\(.*", "").toLowerCase(java.util.Locale.ROOT).replace(' ', '-');
-                if (i > 0) shot(stand, "tab-" + name + end);
+                shot(stand, "tab-" + name + end, Optional.of(tabs));
             }
             Stand.run(() -> stand.bench.drawing().tool().set(Tool.BARRIER));
             Point a = new Point(3, 1), b = new Point(3, 4.1);
@@ -74,8 +76,12 @@ class PicturesTest {
     }
 
     private static void shot(Stand stand, String name) {
+        shot(stand, name, Optional.empty());
+    }
+
+    private static void shot(Stand stand, String name, Optional<Node> part) {
         stand.settle();
         stand.pulses(12);
-        stand.save(FOLDER.resolve(name));
+        stand.save(FOLDER.resolve(name), part);
     }
 }

@@ -13,9 +13,9 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 
-/** Pictures with few colours, which keep the documents small. */
+/** Pictures with at most 256 colours, which keep the documents small. */
 final class SmallPng {
-    private static final int MOST = 64;
+    private static final int MOST = 256;
 
     private SmallPng() {}
 

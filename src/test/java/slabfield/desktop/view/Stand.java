@@ -262,10 +262,11 @@ final class Stand implements AutoCloseable {
         return fx(() -> stage.getScene().snapshot(null));
     }
 
-    void save(Path file) {
+    /** Saves a picture of the window, or of a part of it. */
+    void save(Path file, Optional<Node> part) {
         try {
             Files.createDirectories(file.getParent());
-            Files.write(file, SmallPng.of(image()));
+            Files.write(file, SmallPng.of(part.map(p -> fx(() -> p.snapshot(null, null))).orElseGet(this::image)));
         } catch (IOException reason) {
             throw new UncheckedIOException(reason);
         }
