@@ -1,6 +1,8 @@
 package slabfield.figure;
 
+import java.util.List;
 import slabfield.field.Result;
+import slabfield.model.Scenario;
 
 /** Draws a predicted field: the whole sheet with title and legend, or the plan alone for a window that moves it. */
 public final class VacuumMap {
@@ -45,5 +47,10 @@ public final class VacuumMap {
      * wide, from its top down. */
     public static void drawLegend(Canvas canvas, Result result, MapStyle style, Box box) {
         new Legend(canvas, result, style, box.width()).draw(box.left(), box.top());
+    }
+
+    /** The house alone without its ground and its field, to be laid over a field that changes faster than it. */
+    public static void drawHouse(Canvas canvas, Scenario scenario, MapStyle style, PlanView view, Box box) {
+        canvas.clipped(List.of(box.ring()), () -> new HouseLayer(canvas, scenario, view, new Ink(style.fontScale())).draw());
     }
 }

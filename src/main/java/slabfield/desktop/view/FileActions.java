@@ -68,6 +68,22 @@ final class FileActions {
         if (file != null) bench.exportMap(file.toPath());
     }
 
+    /** Asks for a picture to trace. */
+    Optional<Path> choosePicture() {
+        File file = chooser("Choose a picture of the plan", new ExtensionFilter("Pictures", "*.png", "*.jpg", "*.jpeg", "*.PNG", "*.JPG", "*.JPEG"))
+                .showOpenDialog(stage);
+        return Optional.ofNullable(file).map(File::toPath);
+    }
+
+    /** Lays a picture under the drawing. */
+    void layPicture() {
+        choosePicture().ifPresent(bench.pictures()::choose);
+    }
+
+    private static boolean isPicture(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(png|jpe?g)");
+    }
+
     private String fileName() {
         return bench.document().scenario().get().name().strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
@@ -91,7 +107,10 @@ final class FileActions {
             List<File> files = e.getDragboard().getFiles();
             e.setDropCompleted(!files.isEmpty());
             e.consume();
-            if (!files.isEmpty()) open(files.get(0).toPath());
+            if (files.isEmpty()) return;
+            Path first = files.get(0).toPath();
+            if (isPicture(first)) bench.pictures().choose(first);
+            else open(first);
         });
     }
 

@@ -72,9 +72,13 @@ final class Bench {
     }
 
     static Workbench workbench(Scenario scenario) {
+        return workbench(scenario, new Kept());
+    }
+
+    static Workbench workbench(Scenario scenario, Memory memory) {
         TaskRunner inLine = new InLineRunner();
         return new Workbench(
-                List.of(new Example("house.json", scenario)), new Kept(), SlabSolver::solve, Advisor::suggest,
+                List.of(new Example("house.json", scenario)), memory, SlabSolver::solve, Advisor::suggest,
                 new Workbench.Runners(inLine, inLine, inLine, inLine));
     }
 
@@ -104,6 +108,7 @@ final class Bench {
     /** Remembers for the length of a test. */
     static final class Kept implements Memory {
         final List<Path> files = new ArrayList<>();
+        final java.util.Map<String, String> words = new java.util.HashMap<>();
         boolean accepted;
 
         @Override
@@ -130,6 +135,16 @@ final class Bench {
         @Override
         public void accept() {
             accepted = true;
+        }
+
+        @Override
+        public Optional<String> kept(String word) {
+            return Optional.ofNullable(words.get(word));
+        }
+
+        @Override
+        public void keep(String word, String value) {
+            words.put(word, value);
         }
     }
 }
