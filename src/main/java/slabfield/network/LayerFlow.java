@@ -116,22 +116,59 @@ final class LayerFlow {
     }
 
     private void quadrants(double[] p, double[] rest, double[] out, Curvature to) {
-        for (int j = 0; j < rows; j++)
-            for (int i = 0; i < columns; i++) {
-                int c = j * columns + i;
-                for (int q = 0; q < 4; q++) {
-                    boolean right = (q & 1) == 0, up = (q & 2) == 0;
-                    int a = right ? c + 1 : c - 1, b = up ? c + columns : c - columns;
-                    double ca = right ? east[c] : i > 0 ? east[c - 1] : 0;
-                    double cb = up ? north[c] : j > 0 ? north[b] : 0;
-                    if (ca == 0 && cb == 0) continue;
-                    double sa = right ? eastShare[c] : i > 0 ? 1 - eastShare[c - 1] : 0;
-                    double sb = up ? northShare[c] : j > 0 ? 1 - northShare[b] : 0;
-                    double da = ca > 0 ? p[c] - p[a] + (rest[c] - rest[a]) : 0;
-                    double db = cb > 0 ? p[c] - p[b] + (rest[c] - rest[b]) : 0;
-                    quadrant(da, db, out, to, c, a, b, ca, cb, sa, sb);
+        for (int c = 0; c < soil.length; c++) for (int q = 0; q < 4; q++) quadrant(c, q, p, rest, out, to);
+    }
+
+    /** One quadrant of a cell: right or left as q is even or odd, the upper ones before the lower. */
+    private void quadrant(int c, int q, double[] p, double[] rest, double[] out, Curvature to) {
+        boolean right = (q & 1) == 0, up = (q & 2) == 0;
+        int a = right ? c + 1 : c - 1, b = up ? c + columns : c - columns;
+        double ca = right ? east[c] : c % columns > 0 ? east[c - 1] : 0;
+        double cb = up ? north[c] : c >= columns ? north[b] : 0;
+        if (ca == 0 && cb == 0) return;
+        double sa = right ? eastShare[c] : c % columns > 0 ? 1 - eastShare[c - 1] : 0;
+        double sb = up ? northShare[c] : c >= columns ? 1 - northShare[b] : 0;
+        double da = ca > 0 ? p[c] - p[a] + (rest[c] - rest[a]) : 0;
+        double db = cb > 0 ? p[c] - p[b] + (rest[c] - rest[b]) : 0;
+        quadrant(da, db, out, to, c, a, b, ca, cb, sa, sb);
+    }
+
+    /**
+     * Flow across each face.
+     *
+     * @param p pressure of each cell
+     * @param rest what p leaves out by rounding
+     * @param toEast receives the flow to the cell at the right, one entry a cell [m3/s]
+     * @param toNorth receives the flow to the cell above [m3/s]
+     */
+    void faceFlows(double[] p, double[] rest, double[] toEast, double[] toNorth) {
+        double[] out = new double[soil.length];
+        for (int c = 0; c < soil.length; c++) {
+            if (!inertial) {
+                if (east[c] > 0) toEast[c] = east[c] * (p[c] - p[c + 1] + (rest[c] - rest[c + 1]));
+                if (north[c] > 0) toNorth[c] = north[c] * (p[c] - p[c + columns] + (rest[c] - rest[c + columns]));
+                continue;
+            }
+            for (int q = 0; q < 4; q++) {
+                int a = (q & 1) == 0 ? c + 1 : c - 1, b = (q & 2) == 0 ? c + columns : c - columns;
+                quadrant(c, q, p, rest, out, null);
+                if (inside(a)) {
+                    if (a > c) toEast[c] -= out[a];
+                    else toEast[a] += out[a];
+                    out[a] = 0;
+                }
+                if (inside(b)) {
+                    if (b > c) toNorth[c] -= out[b];
+                    else toNorth[b] += out[b];
+                    out[b] = 0;
                 }
             }
+            out[c] = 0;
+        }
+    }
+
+    private boolean inside(int cell) {
+        return cell >= 0 && cell < soil.length;
     }
 
     /**
