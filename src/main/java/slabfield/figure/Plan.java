@@ -27,9 +27,11 @@ final class Plan {
     private final Ink ink;
     private final Symbols symbols;
     private final Labels labels;
+    private final List<PlanLayer> layers;
     private int leftOut;
 
-    Plan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
+    Plan(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
+        this.layers = layers;
         this.canvas = canvas;
         this.scenario = result.scenario();
         this.solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
@@ -49,13 +51,21 @@ final class Plan {
             List<double[]> slabs = Lines.rings(scenario.slabs(), view);
             canvas.fill(slabs, Ink.GROUND);
             List<FieldLayer.Labelled> lines = new ArrayList<>();
-            solved.ifPresent(s ->
-                    lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
+            boolean hidden = layers.stream().anyMatch(PlanLayer::hidesField);
+            if (!hidden)
+                solved.ifPresent(s ->
+                        lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
+            canvas.clipped(slabs, () -> lay(PlanLayer.Depth.FIELD));
             new HouseLayer(canvas, scenario, view, ink).draw();
             signs();
             if (style.labels()) write(lines);
+            lay(PlanLayer.Depth.TOP);
         });
         return leftOut;
+    }
+
+    private void lay(PlanLayer.Depth depth) {
+        for (PlanLayer layer : layers) if (layer.depth() == depth) layer.draw(canvas, view, box, ink.size());
     }
 
     private void signs() {
