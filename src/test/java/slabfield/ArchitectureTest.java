@@ -111,6 +111,7 @@ class ArchitectureTest {
         "javafx..               | slabfield.desktop..",
         "java.awt..             | slabfield.figure.. slabfield.desktop.view..",
         "javax.imageio..        | slabfield.figure..",
+        "org.apache.pdfbox..    | slabfield.figure.. slabfield.report..",
         "javax.swing..          |",
         "picocli..              | slabfield.cli..",
         "com.fasterxml..        | slabfield.io.. slabfield.cli.. slabfield.validation..",

@@ -59,6 +59,7 @@ import slabfield.wording.Nearest;
             SizeVerb.class,
             FlowVerb.class,
             ChecklistVerb.class,
+            FigureVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,

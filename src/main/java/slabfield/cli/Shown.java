@@ -93,6 +93,10 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
         return Double.isFinite(si) ? Quantity.formatDecimals(si, imperial() ? Unit.FAHRENHEIT : Unit.CELSIUS, 0) : "-";
     }
 
+    Unit temperatureUnit() {
+        return imperial() ? Unit.FAHRENHEIT : Unit.CELSIUS;
+    }
+
     /** A number of kilowatt hours without its unit. */
     static String kilowattHours(OptionalDouble joules) {
         return decimals(Unit.KILOWATT_HOUR.fromSi(joules.orElse(Double.NaN)), 0);

@@ -11,13 +11,10 @@ public final class MarksLayer implements PlanLayer {
     /** A pinned place and what is written beside it. */
     public record Mark(Point at, String text) {}
 
-    /** The two ends of a line that was drawn over the plan. */
-    public record Cut(Point from, Point to) {}
-
     private final List<Mark> marks;
-    private final Optional<Cut> profile;
+    private final Optional<Profile> profile;
 
-    public MarksLayer(List<Mark> marks, Optional<Cut> profile) {
+    public MarksLayer(List<Mark> marks, Optional<Profile> profile) {
         this.marks = List.copyOf(marks);
         this.profile = profile;
     }
@@ -34,7 +31,7 @@ public final class MarksLayer implements PlanLayer {
         for (Mark m : marks) pin(canvas, view.pageX(m.at().x()), view.pageY(m.at().y()), m.text(), box, ink);
     }
 
-    private static void line(Canvas canvas, PlanView view, Cut p, Ink ink) {
+    private static void line(Canvas canvas, PlanView view, Profile p, Ink ink) {
         double u = ink.size();
         double[] line = {view.pageX(p.from().x()), view.pageY(p.from().y()), view.pageX(p.to().x()), view.pageY(p.to().y())};
         canvas.line(line, false, ink.solid(Ink.WHITE, 4));

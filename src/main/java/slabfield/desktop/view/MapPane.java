@@ -19,6 +19,7 @@ import slabfield.desktop.viewmodel.Probe;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.see.Sight;
 import slabfield.figure.Bounds;
 import slabfield.figure.PlanView;
 import slabfield.model.Point;
@@ -30,6 +31,7 @@ final class MapPane extends Region {
     private static final Duration BEFORE_STAMP = Duration.millis(150);
 
     private final Workbench bench;
+    private final Sight sight;
     private final ViewPort port = new ViewPort();
     private final MapPainter painter;
     private final ImageView map = new ImageView();
@@ -45,8 +47,9 @@ final class MapPane extends Region {
     private double paintedWidth = 1;
     private double paintedHeight = 1;
 
-    MapPane(Workbench bench, TaskRunner runner) {
+    MapPane(Workbench bench, Sight sight, TaskRunner runner) {
         this.bench = bench;
+        this.sight = sight;
         this.painter = new MapPainter(runner, this::show);
         getStyleClass().add("map");
         stamp.getStyleClass().add("stamp");
@@ -68,6 +71,7 @@ final class MapPane extends Region {
         setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure. N selects the next suction point, which the"
                 + " arrow keys then move. The same values stand in the table of test holes.");
         clip();
+        new SightGestures(this, sight, port);
         new MapGestures(this, bench, port, probe);
         listen();
         port.house(Bounds.of(bench.document().scenario().get()));
@@ -91,7 +95,6 @@ final class MapPane extends Region {
             drawOverlay();
         });
         bench.solving().picture().addListener((o, was, is) -> {
-            if (was.result() != is.result()) repaint();
             restamp();
             describe();
             drawOverlay();
@@ -100,10 +103,8 @@ final class MapPane extends Region {
             restamp();
             drawOverlay();
         });
-        bench.look().style().addListener((o, was, is) -> {
-            repaint();
-            drawOverlay();
-        });
+        bench.look().style().addListener((o, was, is) -> drawOverlay());
+        sight.layers().addListener((o, was, is) -> repaint());
         bench.moves().selected().addListener((o, was, is) -> drawOverlay());
         focusedProperty().addListener((o, was, is) -> drawOverlay());
         probe.addListener((o, was, is) -> drawOverlay());
@@ -146,7 +147,7 @@ final class MapPane extends Region {
     private void repaint() {
         if (getWidth() < 2 || getHeight() < 2) return;
         painter.paint(new MapPainter.Wanted(
-                bench.solving().picture().get().result(), bench.look().style().get(), port.view().get(), port.width(),
+                bench.solving().picture().get().result(), bench.look().style().get(), sight.layers().get(), port.view().get(), port.width(),
                 port.height(), fine()));
     }
 

@@ -28,6 +28,7 @@ import slabfield.figure.MarksLayer;
 import slabfield.figure.MeasuredLayer;
 import slabfield.figure.OriginLayer;
 import slabfield.figure.PlanLayer;
+import slabfield.figure.Profile;
 import slabfield.figure.Streamlines;
 import slabfield.figure.VacuumMap;
 import slabfield.model.Point;
@@ -98,7 +99,7 @@ public final class Sight {
     private final BooleanProperty doubts = new SimpleBooleanProperty();
     private final ObservableList<Pin> pins = FXCollections.observableArrayList();
     private final ObservableList<PinRow> rows = FXCollections.observableArrayList();
-    private final ObjectProperty<Optional<MarksLayer.Cut>> cut = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<Profile>> cut = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<PlanLayer>> layers = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<AirPaths>> paths = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Traced> traced = Optional.empty();
@@ -162,7 +163,7 @@ public final class Sight {
     }
 
     /** The line whose profile is shown; empty for none. */
-    public ObjectProperty<Optional<MarksLayer.Cut>> cut() {
+    public ObjectProperty<Optional<Profile>> cut() {
         return cut;
     }
 
