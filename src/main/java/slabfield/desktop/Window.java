@@ -9,6 +9,7 @@ import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.io.ExampleScenarios;
 
 /** The program with a window: puts the parts together. */
@@ -24,7 +25,10 @@ public final class Window extends Application {
         Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
                 "Something went wrong",
                 "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
-        MainView view = new MainView(stage, bench, new DaemonRunner("paint", Platform::runLater));
+        Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
+                new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
+                new DaemonRunner("lessons", Platform::runLater)));
+        MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         view.show();
         bench.solving().start();
         getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(bench::open);

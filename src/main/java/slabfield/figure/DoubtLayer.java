@@ -17,7 +17,7 @@ public final class DoubtLayer implements PlanLayer {
     public static final double NEAR = 3;
 
     private static final int LAW = 0xFF7B1F6A;
-    private static final int FAR = 0xB056616D;
+    private static final int FAR = Ink.DARK;
 
     private final Result.Solved solved;
     private final double limit;
@@ -39,7 +39,8 @@ public final class DoubtLayer implements PlanLayer {
         if (seen.width() <= 0 || seen.height() <= 0) return;
         Ink ink = new Ink(fontScale);
         boolean[] law = lawDoubtful();
-        hatch(canvas, seen, (x, y) -> far(view, x, y), 8 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.1, 1.2, 5));
+        hatch(canvas, seen, (x, y) -> far(view, x, y), 9 * ink.size(), Math.PI / 2, ink.dashed(Ink.WHITE, 2.6, 2.6, 6.4));
+        hatch(canvas, seen, (x, y) -> far(view, x, y), 9 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.6, 1.6, 7.4));
         for (double angle : new double[] {0, Math.PI / 2})
             hatch(canvas, seen, (x, y) -> at(law, view, x, y), 6 * ink.size(), angle, ink.solid(LAW, 0.9));
     }
@@ -86,15 +87,17 @@ public final class DoubtLayer implements PlanLayer {
     @Override
     public void explain(Key key, double fontScale) {
         Ink ink = new Ink(fontScale);
-        key.entry((canvas, x, y, half) -> {
+        boolean any = false;
+        for (boolean each : lawDoubtful()) any |= each;
+        if (any) key.entry((canvas, x, y, half) -> {
             double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
             for (double angle : new double[] {0, Math.PI / 2}) canvas.hatch(List.of(ring), 4 * ink.size(), angle, ink.solid(LAW, 0.9));
             canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
         }, "Darcy's law alone is doubtful: the air moves too fast");
         key.entry((canvas, x, y, half) -> {
             double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
-            canvas.hatch(List.of(ring), 5 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.1, 1.2, 3));
+            canvas.hatch(List.of(ring), 5 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.6, 1.6, 3));
             canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-        }, "no test hole within " + UnitsShown.trimmed(style.units().lengthFromSi().applyAsDouble(NEAR)) + " " + style.units().lengthSymbol());
+        }, "no test hole within about " + Math.round(style.units().lengthFromSi().applyAsDouble(NEAR)) + " " + style.units().lengthSymbol());
     }
 }

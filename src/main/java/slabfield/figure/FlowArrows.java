@@ -8,13 +8,15 @@ public final class FlowArrows implements PlanLayer {
     private static final double SPACING = 23;
     private static final double LONGEST = 20;
     private static final double LEAST = 1e-4;
+    /** Part of the cells whose flow an arrow's length tells apart; above it all arrows are as long. */
+    private static final double MANY = 0.9;
 
     private final FlowField field;
-    private final double most;
+    private final double large;
 
     public FlowArrows(AirPaths paths) {
         field = new FlowField(paths);
-        most = field.most();
+        large = field.below(MANY);
     }
 
     @Override
@@ -26,8 +28,8 @@ public final class FlowArrows implements PlanLayer {
                 var place = view.plan(x, y);
                 field.at(place.x(), place.y(), flow);
                 double size = Math.hypot(flow[0], flow[1]);
-                if (size <= LEAST * most) continue;
-                double length = LONGEST * fontScale * Math.cbrt(size / most);
+                if (size <= LEAST * large) continue;
+                double length = LONGEST * fontScale * Math.min(1, Math.cbrt(size / large));
                 arrow(canvas, x, y, length * flow[0] / size, -length * flow[1] / size, new Ink(fontScale));
             }
     }

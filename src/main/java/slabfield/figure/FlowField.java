@@ -1,5 +1,6 @@
 package slabfield.figure;
 
+import java.util.Arrays;
 import slabfield.field.AirPaths;
 import slabfield.field.Grid;
 
@@ -35,15 +36,17 @@ final class FlowField {
         flow[1] = ((1 - ty) * south + ty * paths.toNorth()[c]) / grid.width();
     }
 
-    /** The largest flow per metre of width at the middle of any cell [m2/s]. */
-    double most() {
-        double most = 0;
-        double[] flow = new double[2];
+    /** Flow per metre of width that a part of all cells with a flow stays below [m2/s]; 0 where nothing flows. */
+    double below(double part) {
+        double[] flow = new double[2], sizes = new double[grid.cells()];
+        int n = 0;
         for (int j = 0; j < grid.rows(); j++)
             for (int i = 0; i < grid.columns(); i++) {
                 at(grid.x(i), grid.y(j), flow);
-                most = Math.max(most, Math.hypot(flow[0], flow[1]));
+                double size = Math.hypot(flow[0], flow[1]);
+                if (size > 0) sizes[n++] = size;
             }
-        return most;
+        Arrays.sort(sizes, 0, n);
+        return n == 0 ? 0 : sizes[(int) Math.min(n - 1, part * n)];
     }
 }

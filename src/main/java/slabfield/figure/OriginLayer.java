@@ -1,6 +1,5 @@
 package slabfield.figure;
 
-import java.util.ArrayList;
 import java.util.List;
 import slabfield.field.AirPaths;
 import slabfield.field.Grid;
@@ -16,7 +15,6 @@ import slabfield.field.Result;
 public final class OriginLayer implements PlanLayer {
     private static final int[] COLOURS = {0xFF56B4E9, 0xFFE69F00, 0xFF009E73, 0xFFF0E442, 0xFFCC79A7, 0xFF0072B2, 0xFFD55E00};
     private static final int OTHERS = 0xFFB9BEC4;
-    private static final double NAMED = 0.02;
     private static final double MOST_PIXELS = 4e6;
 
     private final AirPaths paths;
@@ -49,7 +47,7 @@ public final class OriginLayer implements PlanLayer {
         colours(canvas, view, seen);
         Ink ink = new Ink(fontScale);
         for (int k = 0; k < paths.origins().size(); k++) edge(canvas, view, k, ink);
-        for (int k = 0; k < paths.origins().size(); k++) if (paths.exhaustShare()[k] >= NAMED) name(canvas, view, seen, k, ink);
+        for (int k = 0; k < paths.origins().size(); k++) name(canvas, view, seen, k, ink);
     }
 
     private void colours(Canvas canvas, PlanView view, Box seen) {
@@ -126,30 +124,37 @@ public final class OriginLayer implements PlanLayer {
         }
     }
 
+    /** Writes an origin where its area is widest, unless it is too narrow for letters; the legend names all. */
     private void name(Canvas canvas, PlanView view, Box seen, int k, Ink ink) {
-        int at = middle(k);
-        if (at < 0) return;
-        double x = view.pageX(paths.grid().x(at % paths.grid().columns())), y = view.pageY(paths.grid().y(at / paths.grid().columns()));
+        Grid g = paths.grid();
+        int[] inside = depths(k);
+        int at = 0;
+        for (int c = 1; c < inside.length; c++) if (inside[c] > inside[at]) at = c;
+        double room = inside[at] * Math.min(g.width(), g.height()) * view.scale(), tall = ink.body();
+        if (room < tall) return;
+        double x = view.pageX(g.x(at % g.columns())), y = view.pageY(g.y(at / g.columns()));
         String text = paths.origins().get(k) + " " + Legend.percent(paths.exhaustShare()[k]);
-        double half = canvas.textWidth(text, ink.bold(Ink.DARK)) / 2 + 3 * ink.size(), tall = ink.body();
+        double half = canvas.textWidth(text, ink.bold(Ink.DARK)) / 2 + 3 * ink.size();
         x = Math.max(seen.left() + half, Math.min(seen.right() - half, x));
         canvas.fill(List.of(new Box(x - half, y - tall, x + half, y + 0.45 * tall).ring()), Ink.VEIL);
         canvas.text(text, x, y, Canvas.Anchor.MIDDLE, 0, ink.bold(Ink.DARK));
     }
 
-    /** The cell of an origin's area that is nearest to the area's middle; -1 where it leads nowhere. */
-    private int middle(int k) {
+    /** For each cell of an origin's area how many steps lie between it and the nearest cell outside; 0 for the others. */
+    private int[] depths(int k) {
         Grid g = paths.grid();
-        List<Integer> own = new ArrayList<>();
-        double x = 0, y = 0;
-        for (int c = 0; c < g.cells(); c++)
-            if (paths.main(c) == k) {
-                own.add(c);
-                x += c % g.columns();
-                y += c / g.columns();
+        int[] depth = new int[g.cells()];
+        for (int c = 0; c < depth.length; c++) depth[c] = paths.main(c) == k ? g.cells() : 0;
+        for (int pass = 0; pass < 2; pass++)
+            for (int i = 0; i < depth.length; i++) {
+                int c = pass == 0 ? i : depth.length - 1 - i, column = c % g.columns(), row = c / g.columns();
+                if (depth[c] == 0) continue;
+                int beside = pass == 0 ? column - 1 : column + 1, above = pass == 0 ? row - 1 : row + 1;
+                int first = beside < 0 || beside >= g.columns() ? 0 : depth[g.index(beside, row)];
+                int second = above < 0 || above >= g.rows() ? 0 : depth[g.index(column, above)];
+                depth[c] = Math.min(depth[c], 1 + Math.min(first, second));
             }
-        double mx = x / own.size(), my = y / own.size();
-        return own.stream().min(java.util.Comparator.comparingDouble(c -> Math.hypot(c % g.columns() - mx, c / g.columns() - my))).orElse(-1);
+        return depth;
     }
 
     @Override

@@ -27,7 +27,7 @@ public final class Streamlines implements PlanLayer {
 
     public Streamlines(AirPaths paths) {
         field = new FlowField(paths);
-        least = LEAST * field.most();
+        least = LEAST * field.below(1);
     }
 
     @Override

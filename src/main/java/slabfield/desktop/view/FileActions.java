@@ -16,6 +16,7 @@ import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Stage;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.lesson.Worksheet;
 
 /** Opens, saves and exports, and asks before anything would be lost. */
 final class FileActions {
@@ -68,8 +69,21 @@ final class FileActions {
         if (file != null) bench.exportMap(file.toPath());
     }
 
+    /** Writes a sheet of a lesson, as PDF or as PNG by the ending that the user gives the file. */
+    void saveSheet(Worksheet sheet) {
+        FileChooser chooser = chooser("Save to print", new ExtensionFilter("PDF files", "*.pdf"));
+        chooser.getExtensionFilters().add(1, PICTURES);
+        chooser.setInitialFileName(plain(sheet.title()) + ".pdf");
+        File file = chooser.showSaveDialog(stage);
+        if (file != null) bench.exportFigure(sheet, file.toPath());
+    }
+
     private String fileName() {
-        return bench.document().scenario().get().name().strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        return plain(bench.document().scenario().get().name());
+    }
+
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 
     private FileChooser chooser(String title, ExtensionFilter filter) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -15,6 +16,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import slabfield.advice.Advisor;
+import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.io.SafeFile;
 import slabfield.io.ScenarioProblems;
@@ -42,6 +44,9 @@ public final class Workbench {
 
     private static final int PICTURE_WIDTH = 2400;
     private static final int PICTURE_DPI = 200;
+    /** Width of an A4 sheet [points], and of its picture. */
+    private static final double PAPER_WIDTH = 595;
+    private static final int PAPER_PIXELS = 1653;
 
     private final Document document;
     private final Units units = new Units();
@@ -197,6 +202,16 @@ public final class Workbench {
             SafeFile.write(file, png);
         } catch (IOException reason) {
             trouble.set(Optional.of(new Trouble("The picture cannot be saved", reason.getMessage())));
+        }
+    }
+
+    /** Writes a figure to a file, as PDF where its name ends so, else as PNG. */
+    public void exportFigure(Figure figure, Path file) {
+        boolean pdf = file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+        try {
+            SafeFile.write(file, pdf ? Figures.pdf(figure, PAPER_WIDTH) : Figures.png(figure, PAPER_PIXELS, PICTURE_DPI));
+        } catch (IOException reason) {
+            trouble.set(Optional.of(new Trouble("The file cannot be saved", reason.getMessage())));
         }
     }
 

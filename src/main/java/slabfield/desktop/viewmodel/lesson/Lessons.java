@@ -30,7 +30,7 @@ public final class Lessons {
     private static Lesson sealing() {
         return new Lesson(
                 "sealing", "Why sealing matters",
-                "A fan draws at S1 from clean stone, and the joint between slab and wall is open all round. The joint is going to be"
+                "A fan draws at S1 from a gravelly fill, and the joint between slab and wall is open all round. The joint is going to be"
                         + " caulked. The fan, its pipe and the pit stay as they are.",
                 "open-joint.json", AS_DRAWN, sealed("perimeter joint"), "joint open", "joint sealed",
                 List.of(
@@ -38,7 +38,7 @@ public final class Lessons {
                         new Question("What happens to the flow that the fan draws?", "exhaust"),
                         new Question("What happens to the vacuum in the pit at S1?", "pit S1")),
                 "The fan drew {before:exhaust} and then {after:exhaust}. Most of it had been room air that fell through the joint, and"
-                        + " all of that had to cross the stone to the pit, so the vacuum was used up on the way: at T4 {before:hole T4}"
+                        + " all of that had to cross the fill to the pit, so the vacuum was used up on the way: at T4 {before:hole T4}"
                         + " before, {after:hole T4} after. With less to move, the fan holds more vacuum in the pit too: {before:pit S1}"
                         + " before, {after:pit S1} after. The part of the area on target went from {before:area} to {after:area}. Both maps"
                         + " have one scale; with a scale of its own each would look alike and hide the loss.");
@@ -63,7 +63,7 @@ public final class Lessons {
     private static Lesson doorway() {
         return new Lesson(
                 "doorway", "What a gap in the footing lets through",
-                "The footing is there, but a doorway leaves it open over the width of a door, with the same stone in the gap.",
+                "The footing is there, but a doorway leaves it open over the width of a door, with the same fill in the gap.",
                 "bearing-wall.json", AS_DRAWN, s -> withGaps(s, List.of(new Gap(new Point(7, 4.2), 0.9))), "footing without a gap", "with a doorway",
                 List.of(
                         new Question("What happens to the vacuum at T4, beyond the footing?", "hole T4"),
@@ -156,7 +156,7 @@ public final class Lessons {
     private static Lesson farLeak() {
         return new Lesson(
                 "far leak", "One leak far away",
-                "A well sealed house in clean stone; only a sump in the far corner stands open. Its lid is going to be closed.",
+                "A well sealed house on a gravelly fill; only a sump in the far corner stands open. Its lid is going to be closed.",
                 "far-sump.json", AS_DRAWN, sealed("sump"), "sump open", "sump sealed",
                 List.of(
                         new Question("What happens to the vacuum at T1, near the suction?", "hole T1"),

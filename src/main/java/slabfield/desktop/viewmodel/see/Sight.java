@@ -41,8 +41,8 @@ public final class Sight {
     /** What the colours of the map show. */
     public enum Show {
         PRESSURE("pressure"),
-        ORIGIN("where the air comes from"),
-        MEASURED("measured alone");
+        ORIGIN("air origin"),
+        MEASURED("measured");
 
         private final String words;
 
@@ -72,6 +72,14 @@ public final class Sight {
         }
     }
 
+    /** What a press on the map marks. */
+    public enum Marking {
+        /** Nothing: the map is moved as ever. */
+        NONE,
+        PIN,
+        PROFILE
+    }
+
     /** What follows the air. */
     public interface Tracer {
         Optional<AirPaths> trace(Scenario scenario, Progress progress);
@@ -97,6 +105,7 @@ public final class Sight {
     private final ObjectProperty<Show> show = new SimpleObjectProperty<>(Show.PRESSURE);
     private final ObjectProperty<Flow> flow = new SimpleObjectProperty<>(Flow.NONE);
     private final BooleanProperty doubts = new SimpleBooleanProperty();
+    private final ObjectProperty<Marking> marking = new SimpleObjectProperty<>(Marking.NONE);
     private final ObservableList<Pin> pins = FXCollections.observableArrayList();
     private final ObservableList<PinRow> rows = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<Profile>> cut = new SimpleObjectProperty<>(Optional.empty());
@@ -143,6 +152,11 @@ public final class Sight {
         return layers.getReadOnlyProperty();
     }
 
+    /** What a press on the map marks; after one mark it is nothing again. */
+    public ObjectProperty<Marking> marking() {
+        return marking;
+    }
+
     /** The air's paths as last followed; empty before that. */
     public ReadOnlyObjectProperty<Optional<AirPaths>> paths() {
         return paths.getReadOnlyProperty();
@@ -175,6 +189,7 @@ public final class Sight {
         pinned = 0;
         pins.clear();
         cut.set(Optional.empty());
+        marking.set(Marking.NONE);
     }
 
     private boolean needsPaths() {

@@ -57,9 +57,15 @@ public final class ReadingEntry {
     /**
      * A slot as it is listed.
      *
-     * @param value in the unit shown, or empty
+     * @param number what is written down, without its unit, or empty
+     * @param unit symbol of the unit shown
      */
-    public record Row(Slot slot, String value, boolean active) {}
+    public record Row(Slot slot, String number, String unit, boolean active) {
+        /** With the unit, or empty. */
+        public String value() {
+            return number.isEmpty() ? "" : number + " " + unit;
+        }
+    }
 
     private final Workbench bench;
     private final Supplier<LocalDateTime> clock;
@@ -155,7 +161,7 @@ public final class ReadingEntry {
 
     /** Symbol of the unit of the number that is typed now. */
     public String unit() {
-        return slot().filter(s -> s.what() == What.FLOW).isPresent() ? bench.units().flow().get().symbol() : bench.units().pressure().get().symbol();
+        return slot().map(s -> unitOf(s).symbol()).orElse("");
     }
 
     /** Goes to a row. */
@@ -270,14 +276,14 @@ public final class ReadingEntry {
         List<Slot> order = order(bench.document().scenario().get());
         if (at.get() >= order.size()) at.set(Math.max(0, order.size() - 1));
         List<Row> out = new ArrayList<>();
-        for (int k = 0; k < order.size(); k++) out.add(new Row(order.get(k), text(order.get(k)), k == at.get()));
+        for (int k = 0; k < order.size(); k++) out.add(new Row(order.get(k), text(order.get(k)), unitOf(order.get(k)).symbol(), k == at.get()));
         if (!out.equals(rows)) rows.setAll(out);
     }
 
     private String text(Slot slot) {
         OptionalDouble value = value(slot);
         if (value.isEmpty()) return "";
-        return slot.what() == What.FLOW ? bench.units().flow(value.getAsDouble()) : bench.units().pressure(value.getAsDouble());
+        return slot.what() == What.FLOW ? bench.units().shown().get().flow(value.getAsDouble()) : bench.units().pressureNumber(value.getAsDouble());
     }
 
     private OptionalDouble value(Slot slot) {
