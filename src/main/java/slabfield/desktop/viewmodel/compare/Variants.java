@@ -127,7 +127,6 @@ public final class Variants {
     }
 
     private void show(Node node) {
-        node(current.get()).line = document.line();
         current.set(node.id);
         switching = true;
         document.resume(node.line);
