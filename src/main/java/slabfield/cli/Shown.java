@@ -75,7 +75,7 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
         return Quantity.format(si, imperial() ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, 3);
     }
 
-    private boolean imperial() {
+    boolean imperial() {
         return lengthUnit == Unit.FOOT || lengthUnit == Unit.INCH;
     }
 

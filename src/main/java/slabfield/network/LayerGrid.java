@@ -2,6 +2,8 @@ package slabfield.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Geometry;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
@@ -43,6 +45,7 @@ final class LayerGrid {
     final int[] disc;
 
     final List<Disc> discs = new ArrayList<>();
+    private final Map<Round, DiscTie> ties;
     private final AirState air;
     private double[] uncutEast;
     private double[] uncutNorth;
@@ -51,8 +54,17 @@ final class LayerGrid {
     /** A round hole in the layer with one pressure. */
     record Disc(String subject, Point at, double radius, DiscTie tie) {}
 
+    /** All that a disc's tie depends on. */
+    record Round(Grid grid, Point at, double radius) {}
+
     LayerGrid(Scenario scenario, AirState air) {
+        this(scenario, air, new ConcurrentHashMap<>());
+    }
+
+    /** @param ties found before, to which those found here are added */
+    LayerGrid(Scenario scenario, AirState air, Map<Round, DiscTie> ties) {
         this.air = air;
+        this.ties = ties;
         Geometry slabs = Shapes.union(scenario.slabs());
         grid = gridOver(slabs, scenario.cellSize());
         int n = grid.cells();
@@ -84,6 +96,7 @@ final class LayerGrid {
     /** A copy into which discs can be cut without touching the original, which has none. */
     LayerGrid(LayerGrid bare) {
         air = bare.air;
+        ties = bare.ties;
         grid = bare.grid;
         kind = bare.kind.clone();
         openArea = bare.openArea.clone();
@@ -216,7 +229,8 @@ final class LayerGrid {
 
     /** Takes a disc out of the layer and returns its number. */
     int addDisc(String subject, Point at, double radius) {
-        DiscTie tie = new DiscTie(grid, at.x(), at.y(), radius);
+        DiscTie tie = ties.computeIfAbsent(
+                new Round(grid, at, radius), r -> new DiscTie(r.grid(), r.at().x(), r.at().y(), r.radius()));
         int number = discs.size();
         discs.add(new Disc(subject, at, radius, tie));
         Region round = new Region(Shapes.disc(at, radius));

@@ -126,6 +126,16 @@ public final class Units {
         return Quantity.formatDecimals(si, length.get() == Unit.FOOT ? Unit.FAHRENHEIT : Unit.CELSIUS, 0).replace('-', '\u2212');
     }
 
+    /** Lines of the grid that drawing keeps to: the finest that can be told apart [m]. */
+    public double grid(double apart) {
+        boolean feet = length.get() == Unit.FOOT || length.get() == Unit.INCH;
+        double[] steps = feet
+                ? new double[] {Unit.INCH.toSi(0.5), Unit.INCH.toSi(1), Unit.INCH.toSi(3), Unit.INCH.toSi(6), Unit.FOOT.toSi(1)}
+                : new double[] {0.01, 0.05, 0.1, 0.25, 0.5, 1};
+        for (double step : steps) if (step >= 0.4 * apart) return step;
+        return steps[steps.length - 1];
+    }
+
     /** Distance between two neighbouring places at which something that is moved can stand [m]. */
     public double step() {
         return length.get() == Unit.FOOT || length.get() == Unit.INCH ? Unit.INCH.toSi(0.5) : 0.01;

@@ -57,6 +57,7 @@ public final class Workbench {
     private final SystemSizing sizing;
     private final Checklist checklist;
     private final SuctionMoves moves;
+    private final Drawing drawing;
     private final List<Example> examples;
     private final Memory memory;
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
@@ -95,6 +96,7 @@ public final class Workbench {
         this.sizing = new SystemSizing(document, units, SystemSizing::size, runners.sizes());
         this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
+        this.drawing = new Drawing(document, solving, moves, units);
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
         accepted.set(memory.accepted());
@@ -134,6 +136,10 @@ public final class Workbench {
 
     public SuctionMoves moves() {
         return moves;
+    }
+
+    public Drawing drawing() {
+        return drawing;
     }
 
     public List<Example> examples() {
