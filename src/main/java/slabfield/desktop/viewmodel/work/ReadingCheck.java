@@ -1,14 +1,19 @@
 package slabfield.desktop.viewmodel.work;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.work.ReadingEntry.Slot;
 import slabfield.desktop.viewmodel.work.ReadingEntry.What;
 import slabfield.field.Result;
+import slabfield.model.Scenario;
 import slabfield.model.Stage;
 import slabfield.quantity.Unit;
+import slabfield.readings.Finding;
+import slabfield.readings.ReadingChecks;
 
-/** Asks back where a reading as it is typed looks like a slip of unit or sign. It changes and forbids nothing. */
+/** Asks back where a reading as it is typed looks like a slip. It changes and forbids nothing. */
 final class ReadingCheck {
     /** A small number with so many decimals is how a meter in inches of water shows a vacuum. */
     private static final int WATER_DECIMALS = 3;
@@ -26,11 +31,11 @@ final class ReadingCheck {
     /**
      * What is odd about a number; empty where nothing is.
      *
-     * @param read what is written down for the hole already
+     * @param stage as it would be with the number
      * @param typed in the unit
      * @param decimals typed behind the decimal mark
      */
-    String of(Slot slot, Optional<Stage.HoleReading> read, double typed, int decimals, Unit unit) {
+    String of(Slot slot, Stage stage, double typed, int decimals, Unit unit) {
         if (slot.what() == What.FLOW) return typed < 0 ? "A flow drawn from the slab counts above 0." : "";
         double si = unit.toSi(typed);
         if (unit == Unit.PASCAL && typed != 0 && Math.abs(typed) < WATER_LIKE && decimals >= WATER_DECIMALS)
@@ -38,23 +43,16 @@ final class ReadingCheck {
         if (Math.abs(si) > TOO_DEEP) return "This is " + bench.units().bothPressures(si) + ", deeper than a fan for this job goes. Is the unit right?";
         if (slot.what() == What.OFF) return "";
         if (si > 0) return "Above 0: the soil would push into the room with the suction on. Is the sign right, are the hoses in their ports?";
-        if (slot.what() == What.ON) return strongerThanSuction(si).orElseGet(() -> nearZero(read, si, decimals, unit));
-        return "";
+        return slot.what() == What.ON ? found(slot, stage) : "";
     }
 
-    private Optional<String> strongerThanSuction(double si) {
-        double deepest = bench.solving().picture().get().current().stream()
-                .flatMap(s -> s.suctions().stream()).mapToDouble(Result.Suction::pressure).min().orElse(Double.NEGATIVE_INFINITY);
-        return si < deepest
-                ? Optional.of("More vacuum than is predicted at any suction point (" + bench.units().pressure(deepest) + "). Is the unit right, was the meter zeroed?")
-                : Optional.empty();
-    }
-
-    /** A difference below the last digit that the meter shows cannot be told from none. */
-    private String nearZero(Optional<Stage.HoleReading> read, double si, int decimals, Unit unit) {
-        double digit = unit.toSi(Math.pow(10, -decimals));
-        double off = read.map(r -> r.fanOff().orElse(0)).orElse(0.0);
-        if (read.filter(r -> r.fanOff().isPresent()).isEmpty() || Math.abs(si - off) > 2 * digit) return "";
-        return "On and off differ by no more than two steps of the meter: not to be told from nothing. Read for a minute and take the mean.";
+    /** What the checks of a stage find at the hole, held against the prediction where that is of the house as at the stage. */
+    private String found(Slot slot, Stage stage) {
+        Scenario scenario = bench.document().scenario().get();
+        Optional<Result.Solved> solved = stage.asDrawn() ? bench.solving().picture().get().current() : Optional.empty();
+        List<Stage> stages = new ArrayList<>(scenario.stages());
+        stages.replaceAll(s -> s.id().equals(stage.id()) ? stage : s);
+        return ReadingChecks.of(scenario.withStages(stages), stage, solved).stream()
+                .filter(f -> f.where().equals(slot.id())).map(Finding::sentence).findFirst().orElse("");
     }
 }

@@ -37,7 +37,7 @@ public final class ReadingEntry {
     public enum What {
         OFF("suction off"),
         ON("suction on"),
-        RISER("vacuum in the riser or pit"),
+        RISER("vacuum in the riser"),
         FLOW("flow drawn");
 
         private final String words;
@@ -245,7 +245,15 @@ public final class ReadingEntry {
 
     private void show() {
         shown.set(keypad.shown(mark.get()));
-        remark.set(keypad.value().isEmpty() || slot().isEmpty() ? "" : check.of(slot().get(), read(slot().get().id()), keypad.value().getAsDouble(), keypad.decimals(), unitOf(slot().get())));
+        remark.set(odd());
+    }
+
+    private String odd() {
+        if (keypad.value().isEmpty() || slot().isEmpty() || chosen().isEmpty()) return "";
+        Slot now = slot().get();
+        double typed = keypad.value().getAsDouble();
+        Stage with = StageChange.with(chosen().get(), now, OptionalDouble.of(unitOf(now).toSi(typed)), now());
+        return check.of(now, with, typed, keypad.decimals(), unitOf(now));
     }
 
     private Optional<Stage> chosen() {

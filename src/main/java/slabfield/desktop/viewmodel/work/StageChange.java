@@ -2,9 +2,11 @@ package slabfield.desktop.viewmodel.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import slabfield.desktop.viewmodel.work.ReadingEntry.Slot;
 import slabfield.desktop.viewmodel.work.ReadingEntry.What;
+import slabfield.model.FlowReading;
 import slabfield.model.Stage;
 
 /** Puts single numbers into a stage. */
@@ -18,7 +20,7 @@ final class StageChange {
         boolean hole = slot.what() == What.OFF || slot.what() == What.ON;
         List<Stage.HoleReading> holes = hole ? holes(stage, slot, value, time) : stage.holes();
         List<Stage.SystemReading> systems = hole ? stage.systems() : systems(stage, slot, value, time);
-        return new Stage(stage.id(), stage.kind(), stage.seals(), stage.sources(), holes, systems, stage.time(), stage.notes());
+        return stage.with(holes, systems);
     }
 
     private static List<Stage.HoleReading> holes(Stage stage, Slot slot, OptionalDouble value, String time) {
@@ -26,7 +28,7 @@ final class StageChange {
                 .orElse(new Stage.HoleReading(slot.id(), NONE, NONE, NONE, NONE, ""));
         boolean off = slot.what() == What.OFF;
         Stage.HoleReading is = new Stage.HoleReading(
-                slot.id(), off ? value : was.fanOff(), off ? was.fanOn() : value, was.spread(), was.meterStep(), time);
+                slot.id(), off ? value : was.fanOff(), off ? was.fanOn() : value, was.spread(), was.count(), was.meterStep(), was.waited(), time);
         List<Stage.HoleReading> out = new ArrayList<>(stage.holes());
         int at = out.indexOf(was);
         boolean empty = is.fanOff().isEmpty() && is.fanOn().isEmpty();
@@ -38,9 +40,12 @@ final class StageChange {
         Stage.SystemReading was = stage.systems().stream().filter(r -> r.suctionPoint().equals(slot.id())).findFirst()
                 .orElse(new Stage.SystemReading(slot.id(), NONE, NONE, ""));
         boolean flow = slot.what() == What.FLOW;
-        Stage.SystemReading is = new Stage.SystemReading(slot.id(), flow ? value : was.flow(), flow ? was.riser() : value, time);
+        Optional<FlowReading> read = !flow ? was.flowReading()
+                : value.isEmpty() ? Optional.empty() : Optional.of(new FlowReading.Stated(value.getAsDouble(), NONE));
+        Stage.SystemReading is = new Stage.SystemReading(
+                slot.id(), read, flow ? was.riser() : value, was.pit(), was.spread(), was.meterStep(), time);
         List<Stage.SystemReading> out = new ArrayList<>(stage.systems());
-        put(out, out.indexOf(was), is, is.flow().isEmpty() && is.riser().isEmpty());
+        put(out, out.indexOf(was), is, is.flowReading().isEmpty() && is.riser().isEmpty() && is.pit().isEmpty());
         return out;
     }
 
