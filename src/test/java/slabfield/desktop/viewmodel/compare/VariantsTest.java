@@ -89,6 +89,9 @@ class VariantsTest {
         assertThat(read.rows()).extracting(Variants.Row::name).containsExactly(Variants.FIRST, "sealed");
         assertThat(read.rows()).extracting(Variants.Row::current).containsExactly(true, false);
         assertThat(read.rows().get(1).scenario()).isEqualTo(variants.rows().get(1).scenario());
+        assertThat(again.document().dirty().get()).isFalse();
+        read.switchTo(read.rows().get(1).id());
+        assertThat(again.document().dirty().get()).as("the file holds the first variant").isTrue();
     }
 
     @Test
