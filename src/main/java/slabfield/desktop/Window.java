@@ -8,12 +8,17 @@ import javafx.stage.Stage;
 import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
 import slabfield.desktop.viewmodel.Example;
+import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.io.ExampleScenarios;
+import slabfield.io.RecoveryFolder;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
+    /** Changes that follow each other closer than this are kept together [ms]. */
+    private static final long QUIET = 1000;
+
     @Override
     public void start(Stage stage) {
         Workbench bench = new Workbench(
@@ -25,12 +30,17 @@ public final class Window extends Application {
         Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
                 "Something went wrong",
                 "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
+        Recovery recovery = new Recovery(
+                new RecoveryFolder(SettingsFile.recoveryOfUser()), new DaemonRunner("keep", Platform::runLater), QUIET);
+        bench.keepIn(recovery);
+        stage.setOnHidden(e -> recovery.close());
         Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
                 new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
                 new DaemonRunner("lessons", Platform::runLater)));
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         view.show();
         bench.solving().start();
-        getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(bench::open);
+        Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
+        file.ifPresentOrElse(bench::open, view::welcome);
     }
 }

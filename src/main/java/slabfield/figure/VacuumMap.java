@@ -2,6 +2,7 @@ package slabfield.figure;
 
 import java.util.List;
 import slabfield.field.Result;
+import slabfield.model.Scenario;
 
 /** Draws a predicted field: the whole sheet with title and legend, or the plan alone for a window that moves it. */
 public final class VacuumMap {
@@ -66,5 +67,10 @@ public final class VacuumMap {
     /** The legend of a plan with layers. */
     public static void drawLegend(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, Box box) {
         new Legend(canvas, result, style, layers, box.width()).draw(box.left(), box.top());
+    }
+
+    /** The house alone without its ground and its field, to be laid over a field that changes faster than it. */
+    public static void drawHouse(Canvas canvas, Scenario scenario, MapStyle style, PlanView view, Box box) {
+        canvas.clipped(List.of(box.ring()), () -> new HouseLayer(canvas, scenario, view, new Ink(style.fontScale())).draw());
     }
 }

@@ -60,7 +60,7 @@ public final class RecoveryFolder {
          * @throws ScenarioProblems where the copy was changed since
          */
         public Scenario scenario() throws ScenarioProblems {
-            return ScenarioReader.read(text, kept.toString());
+            return ScenarioReader.readUnfinished(text, kept.toString());
         }
     }
 

@@ -78,6 +78,22 @@ final class FileActions {
         if (file != null) bench.exportFigure(sheet, file.toPath());
     }
 
+    /** Asks for a picture to trace. */
+    Optional<Path> choosePicture() {
+        File file = chooser("Choose a picture of the plan", new ExtensionFilter("Pictures", "*.png", "*.jpg", "*.jpeg", "*.PNG", "*.JPG", "*.JPEG"))
+                .showOpenDialog(stage);
+        return Optional.ofNullable(file).map(File::toPath);
+    }
+
+    /** Lays a picture under the drawing. */
+    void layPicture() {
+        choosePicture().ifPresent(bench.pictures()::choose);
+    }
+
+    private static boolean isPicture(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(png|jpe?g)");
+    }
+
     private String fileName() {
         return plain(bench.document().scenario().get().name());
     }
@@ -105,7 +121,10 @@ final class FileActions {
             List<File> files = e.getDragboard().getFiles();
             e.setDropCompleted(!files.isEmpty());
             e.consume();
-            if (!files.isEmpty()) open(files.get(0).toPath());
+            if (files.isEmpty()) return;
+            Path first = files.get(0).toPath();
+            if (isPicture(first)) bench.pictures().choose(first);
+            else open(first);
         });
     }
 

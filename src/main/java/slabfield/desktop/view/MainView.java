@@ -22,6 +22,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import slabfield.advice.Suggestion;
@@ -50,6 +51,8 @@ public final class MainView {
     private final BorderPane root = new BorderPane();
     private final TabPane tabs = new TabPane();
     private final Map<Place, Tab> places = new EnumMap<>(Place.class);
+    private final StackPane whole = new StackPane(root);
+    private final WelcomePane welcome;
     private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
 
     /**
@@ -60,11 +63,14 @@ public final class MainView {
         this.guide = guide;
         this.painting = painting;
         this.bench = guide.bench();
-        Scene scene = new Scene(root, WIDTH, HEIGHT);
-        scene.getStylesheets().add(MainView.class.getResource("/slabfield/desktop/window.css").toExternalForm());
+        Scene scene = new Scene(whole, WIDTH, HEIGHT);
+        new Colours(scene, bench.theme());
         stage.setScene(scene);
         this.files = new FileActions(stage, bench);
         this.map = new MapPane(bench, guide.sight(), painting);
+        this.welcome = new WelcomePane(bench, files, map);
+        welcome.hide();
+        whole.getChildren().add(welcome);
         files.acceptDrops(scene);
         scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), bench.document()::redo);
         build();
@@ -83,6 +89,11 @@ public final class MainView {
         map.requestFocus();
     }
 
+    /** Offers the ways to begin. */
+    public void welcome() {
+        welcome.show();
+    }
+
     private void title() {
         stage.setTitle(bench.title());
     }
@@ -90,7 +101,7 @@ public final class MainView {
     private void build() {
         root.getStyleClass().add("window");
         VBox top = new VBox(
-                new MenuRow(bench, files, map, keyShown), new ToolRow(bench, files, keyShown), new StagesStrip(guide.stages(), this::lead), banner());
+                new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), new StagesStrip(guide.stages(), this::lead), banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
@@ -136,9 +147,20 @@ public final class MainView {
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
         part.setTop(new VBox(head, new SightRow(guide.sight())));
+        part.setLeft(new ToolPalette(bench.drawing(), map));
+        part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
         return part;
+    }
+
+    private Node hint() {
+        Label hint = Parts.label("", "hint");
+        hint.setId("hint");
+        hint.setMaxWidth(Double.MAX_VALUE);
+        hint.textProperty().bind(bench.drawing().hint());
+        bench.drawing().hint().addListener((o, was, is) -> Parts.tip(hint, is));
+        return hint;
     }
 
     private Node key() {
@@ -159,7 +181,7 @@ public final class MainView {
     }
 
     private Node side() {
-        VBox content = new VBox(new HeadlinePane(bench), new HousePane(bench));
+        VBox content = new VBox(new HeadlinePane(bench), new InspectorPane(bench), new HousePane(bench));
         content.getStyleClass().add("side");
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
@@ -172,7 +194,9 @@ public final class MainView {
         Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench, guide.previews(), painting)),
                 system = tab("System", new SystemTab(bench)),
                 air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
-                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files));
+                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files)),
+                objects = tab("Objects", new ObjectsTab(bench)), problems = tab("Problems", new ProblemsTab(bench));
+        bench.solving().problems().addListener((o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
         checklist.setOnSelectionChanged(e -> {
             if (checklist.isSelected()) bench.checklist().reload();
         });
@@ -186,7 +210,7 @@ public final class MainView {
         guide.sight().cut().addListener((o, was, is) -> {
             if (is.isPresent()) tabs.getSelectionModel().select(marks);
         });
-        tabs.getTabs().setAll(holes, advice, system, air, marks, doubts, safety, checklist);
+        tabs.getTabs().setAll(holes, objects, problems, advice, system, air, marks, doubts, safety, checklist);
         places.put(Place.MEASURES, advice);
         places.put(Place.SYSTEM, system);
         places.put(Place.CHECKLIST, checklist);

@@ -54,6 +54,11 @@ public final class Units {
         Unit.find(display.length(), Dimension.LENGTH).ifPresent(length::set);
     }
 
+    /** The units shown, as a scenario keeps them. */
+    Display display() {
+        return new Display(pressure.get().symbol(), flow.get().symbol(), length.get().symbol());
+    }
+
     private UnitsShown current() {
         Unit p = pressure.get(), q = flow.get(), x = length.get();
         return new UnitsShown(p.symbol(), p::fromSi, q.symbol(), q::fromSi, x.symbol(), x::fromSi);

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import slabfield.io.SafeFile;
 import slabfield.io.ScenarioProblems;
 import slabfield.io.ScenarioReader;
 import slabfield.io.ScenarioWriter;
+import slabfield.model.Scenario;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.network.SlabSolver;
@@ -42,6 +44,7 @@ public final class Workbench {
      */
     public record Runners(TaskRunner solves, TaskRunner compares, TaskRunner advises, TaskRunner sizes) {}
 
+    private static final String THEME = "theme";
     private static final int PICTURE_WIDTH = 2400;
     private static final int PICTURE_DPI = 200;
     /** Width of an A4 sheet [points], and of its picture. */
@@ -58,10 +61,13 @@ public final class Workbench {
     private final Checklist checklist;
     private final SuctionMoves moves;
     private final Drawing drawing;
+    private final Pictures pictures;
     private final List<Example> examples;
     private final Memory memory;
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
     private final BooleanProperty accepted = new SimpleBooleanProperty();
+    private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private Optional<Recovery> recovery = Optional.empty();
     private final ObjectProperty<Optional<Trouble>> trouble = new SimpleObjectProperty<>(Optional.empty());
 
     /** A workbench over the solver and the search for measures of this program. */
@@ -97,9 +103,12 @@ public final class Workbench {
         this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
         this.drawing = new Drawing(document, solving, moves, units);
+        this.pictures = new Pictures(document, runners.compares(), words -> trouble.set(Optional.of(new Trouble("About the picture", words))));
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
         accepted.set(memory.accepted());
+        memory.kept(THEME).flatMap(word -> Arrays.stream(Theme.values()).filter(t -> t.name().equals(word)).findFirst()).ifPresent(theme::set);
+        theme.addListener((o, was, is) -> memory.keep(THEME, is.name()));
     }
 
     public Document document() {
@@ -142,6 +151,45 @@ public final class Workbench {
         return drawing;
     }
 
+    /** Colours of the window, kept from run to run. */
+    public ObjectProperty<Theme> theme() {
+        return theme;
+    }
+
+    /** Keeps what is not saved, from now on. */
+    public void keepIn(Recovery kept) {
+        kept.watch(document);
+        recovery = Optional.of(kept);
+    }
+
+    public Optional<Recovery> recovery() {
+        return recovery;
+    }
+
+    /** Opens what an earlier window left behind, as a change that is not saved. */
+    public void restore(Recovery.Left left) {
+        try {
+            Scenario scenario = left.kept().scenario();
+            if (left.file().filter(Files::isRegularFile).isPresent()) open(left.file().get());
+            else document.open(Blank.house(scenario.display()), Optional.empty());
+            units.take(scenario.display());
+            document.edit(Edit.of("restore what was not saved", s -> scenario));
+            recovery.ifPresent(r -> r.discard(left));
+        } catch (ScenarioProblems problems) {
+            trouble.set(Optional.of(new Trouble("This cannot be restored", problems.getMessage())));
+        }
+    }
+
+    public Pictures pictures() {
+        return pictures;
+    }
+
+    /** Begins a house on a blank sheet, in the units that are shown. */
+    public void begin() {
+        look.unlock();
+        document.open(Blank.house(units.display()), Optional.empty());
+    }
+
     public List<Example> examples() {
         return examples;
     }
@@ -175,11 +223,14 @@ public final class Workbench {
     /** Opens a file; where it cannot be read the document stays as it is. */
     public void open(Path file) {
         try {
-            var scenario = ScenarioReader.read(file);
+            var scenario = ScenarioReader.readUnfinished(ScenarioReader.text(file), file.toString());
             look.unlock();
             units.take(scenario.display());
             document.open(scenario, Optional.of(file));
             remember(file);
+            if (recovery.filter(r -> r.isOpenElsewhere(file)).isPresent())
+                trouble.set(Optional.of(new Trouble("This file is open in another window",
+                        "What is saved last wins. Save under another name here, or close one of the windows.")));
         } catch (ScenarioProblems problems) {
             if (!Files.exists(file)) memory.forget(file);
             recent.setAll(memory.recent());
@@ -190,7 +241,8 @@ public final class Workbench {
     /** Writes the document to a file; returns whether that was done. */
     public boolean save(Path file) {
         try {
-            SafeFile.write(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
+            pictures.bringAlong(document.scenario().get(), file);
+            SafeFile.writeKeepingVersions(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
             document.savedTo(file);
             remember(file);
             return true;

@@ -197,6 +197,7 @@ public final class Sight {
     }
 
     private void update() {
+        if (bench.solving().dragging().get()) return;
         Solving.Picture picture = bench.solving().picture().get();
         if (needsPaths()) picture.solved().ifPresent(this::follow);
         rows.setAll(pins.stream().map(p -> row(p, picture.result())).toList());
