@@ -36,6 +36,11 @@ public final class ChangeLayer implements PlanLayer {
     }
 
     @Override
+    public String heading() {
+        return "change of the pressure, after less before";
+    }
+
+    @Override
     public boolean hidesField() {
         return true;
     }

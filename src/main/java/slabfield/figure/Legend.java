@@ -49,7 +49,8 @@ final class Legend {
         if (result instanceof Result.Solved solved && !hidden) prediction(solved);
         for (PlanLayer layer : layers) layer.explain(new LayerKey(), ink.size());
         String unit = Plan.compact(style) ? ", " + style.units().pressureSymbol() : "";
-        new LegendKey(canvas, scenario, result instanceof Result.Solved, unit, ink).entries(this::entry);
+        boolean predicted = layers.stream().noneMatch(PlanLayer::hidesPrediction);
+        new LegendKey(canvas, scenario, result instanceof Result.Solved && predicted, unit, ink).entries(this::entry);
         facts();
     }
 

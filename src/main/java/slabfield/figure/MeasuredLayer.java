@@ -22,7 +22,17 @@ public final class MeasuredLayer implements PlanLayer {
     }
 
     @Override
+    public String heading() {
+        return "readings with the suction on, relative to the room";
+    }
+
+    @Override
     public boolean hidesField() {
+        return true;
+    }
+
+    @Override
+    public boolean hidesPrediction() {
         return true;
     }
 

@@ -33,6 +33,11 @@ public final class OriginLayer implements PlanLayer {
     }
 
     @Override
+    public String heading() {
+        return "where the air under the slab comes from";
+    }
+
+    @Override
     public boolean hidesField() {
         return true;
     }

@@ -39,6 +39,16 @@ public interface PlanLayer {
         return false;
     }
 
+    /** True where nothing predicted may be seen beside it; the field and predicted labels are left out. */
+    default boolean hidesPrediction() {
+        return false;
+    }
+
+    /** What a sheet with this layer says it shows, in place of the pressure; empty for no change. */
+    default String heading() {
+        return "";
+    }
+
     /** Says what it means. */
     default void explain(Key key, double fontScale) {}
 }

@@ -101,26 +101,19 @@ final class Sheet {
         boolean solved = result instanceof Result.Solved;
         Heading heading = new Heading(canvas, page, ink);
         int colour = solved || style.monochrome() ? Ink.DARK : Ink.STOP;
-        if (solved)
+        String stamp = layers.stream().anyMatch(PlanLayer::hidesPrediction) ? "MEASURED" : "PREDICTED";
+        String other = layers.stream().map(PlanLayer::heading).filter(h -> !h.isEmpty()).findFirst().orElse("");
+        if (solved && !other.isEmpty()) heading.draw(result.scenario().name(), stamp, colour, other);
+        else if (solved)
             heading.draw(
-                    result.scenario().name(), "PREDICTED", colour,
+                    result.scenario().name(), stamp, colour,
                     "pressure under the slab with the suction on, relative to the room", "pressure under the slab, suction on");
         else heading.draw(result.scenario().name(), "NOT SOLVED", colour, "the plan as drawn, without a field");
     }
 
     private void scaleBar() {
-        double u = ink.size(), unit = style.units().lengthUnit() * view.scale();
-        double units = Steps.atMost(Math.max(0.01, 110 * u / unit)), length = units * unit;
-        double x = plan.left() + AROUND * u, y = plan.bottom() - 8 * u;
-        for (int i = 0; i < 2; i++) {
-            double[] half = new Box(x + i * length / 2, y - 4 * u, x + (i + 1) * length / 2, y).ring();
-            canvas.fill(List.of(half), i == 0 ? Ink.DARK : Ink.WHITE);
-            canvas.line(half, true, ink.solid(Ink.DARK, 0.8));
-        }
-        var fine = ink.fine(Ink.DARK);
-        canvas.text("0", x, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
-        String end = style.units().marked(UnitsShown.trimmed(units)) + " " + style.units().lengthSymbol();
-        canvas.text(end, x + length, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
+        double u = ink.size(), x = plan.left() + AROUND * u, y = plan.bottom() - 8 * u;
+        double length = MapFoot.bar(canvas, ink, style.units(), view, x, y);
         if (style.planNorth()) north(x + length + 46 * u, y);
     }
 

@@ -181,6 +181,10 @@ class PlanLayersTest {
         assertThat(canvas.images).as("no coloured field").isZero();
         List<String> expected = new ArrayList<>();
         solved.scenario().testHoles().forEach(h -> expected.add(h.id()));
-        assertThat(canvas.texts()).containsAll(expected).contains("not read");
+        assertThat(canvas.texts()).containsAll(expected).contains("not read").doesNotContain("weakest");
+        assertThat(canvas.all()).as("nothing predicted beside it").doesNotContain(" / ");
+        RecordingCanvas sheet = new RecordingCanvas(700, 500);
+        VacuumMap.draw(sheet, solved, STYLE, layers);
+        assertThat(sheet.texts()).contains("MEASURED").doesNotContain("PREDICTED").noneMatch(t -> t.contains("predicted"));
     }
 }

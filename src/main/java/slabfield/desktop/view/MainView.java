@@ -66,7 +66,7 @@ public final class MainView {
         Scene scene = new Scene(whole, WIDTH, HEIGHT);
         new Colours(scene, bench.theme());
         stage.setScene(scene);
-        this.files = new FileActions(stage, bench);
+        this.files = new FileActions(stage, bench, guide.sight()::figure);
         this.map = new MapPane(bench, guide.sight(), painting);
         this.welcome = new WelcomePane(bench, files, map);
         welcome.hide();
@@ -107,8 +107,10 @@ public final class MainView {
         left.setDividerPositions(0.61);
         SplitPane.setResizableWithParent(left.getItems().get(1), false);
         root.setTop(top);
+        BorderPane house = new BorderPane(left);
+        house.setLeft(new ToolPalette(bench.drawing(), map));
         root.setLeft(new ModeRail(guide));
-        new ModePanes(root, guide, files, painting, left, side());
+        new ModePanes(root, guide, files, painting, house, side());
         root.setBottom(new StatusRow(bench));
     }
 
@@ -147,7 +149,6 @@ public final class MainView {
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
         part.setTop(new VBox(head, new SightRow(guide.sight())));
-        part.setLeft(new ToolPalette(bench.drawing(), map));
         part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
@@ -204,8 +205,9 @@ public final class MainView {
                 holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
         bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
                 advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
-        bench.solving().picture().addListener((o, was, is) ->
-                doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
+        });
         Tab marks = tab("Profile and pins", new MarksTab(bench, guide.sight(), painting));
         guide.sight().cut().addListener((o, was, is) -> {
             if (is.isPresent()) tabs.getSelectionModel().select(marks);

@@ -15,6 +15,7 @@ import slabfield.desktop.drawing.Form;
 import slabfield.desktop.drawing.Items;
 import slabfield.desktop.drawing.Item;
 import slabfield.desktop.drawing.Kind;
+import slabfield.desktop.drawing.Places;
 import slabfield.desktop.drawing.Snap;
 import slabfield.desktop.viewmodel.Selection;
 import slabfield.desktop.viewmodel.Sketch;
@@ -68,7 +69,7 @@ final class MapOverlay {
         for (SuctionPoint point : scenario.suctionPoints())
             handle(port.x(point.at()), port.y(point.at()), bench.drawing().selection().items().get().stream().anyMatch(i -> i.kind() == Kind.SUCTION && i.id().equals(point.id())));
         if (!bench.solving().dragging().get() || bench.moves().selected().get().isEmpty())
-            bench.drawing().selection().dimensions().forEach(this::dimension);
+            dimensions();
         sketch(bench.drawing().sketch().get());
         cross.ifPresent(at -> cross(port.x(at), port.y(at)));
         return dimensions;
@@ -136,11 +137,18 @@ final class MapOverlay {
         }
     }
 
-    private void dimension(Selection.Dimension d) {
+    /** Measures stand outside of an outline. */
+    private void dimensions() {
+        List<Selection.Dimension> all = bench.drawing().selection().dimensions();
+        int out = Places.twiceArea(all.stream().map(Selection.Dimension::from).toList()) < 0 ? -1 : 1;
+        all.forEach(d -> dimension(d, out));
+    }
+
+    private void dimension(Selection.Dimension d, int out) {
         double ax = port.x(d.from()), ay = port.y(d.from()), bx = port.x(d.to()), by = port.y(d.to());
         double length = Math.hypot(bx - ax, by - ay);
         if (length < SHORTEST) return;
-        double nx = (by - ay) / length, ny = -(bx - ax) / length, off = 16 * size;
+        double nx = -out * (by - ay) / length, ny = out * (bx - ax) / length, off = 16 * size;
         Box box = label(bench.units().length(d.length()), (ax + bx) / 2 + off * nx, (ay + by) / 2 + off * ny, SELECTED, true);
         dimensions.add(new Shown(d, box));
     }

@@ -119,8 +119,9 @@ final class MapPane extends Region {
         bench.solving().picture().addListener((o, was, is) -> {
             if (was.result() != is.result() && !live.takes(is)) repaint();
             restamp();
+            if (is.quick()) return;
             describe();
-            if (!is.quick()) drawOverlay();
+            drawOverlay();
         });
         bench.solving().dragging().addListener((o, was, is) -> {
             if (is) live.begin();

@@ -107,8 +107,7 @@ final class Finisher implements Drafting.Finish {
         if (tool.get() == Tool.GAP) gap(at.at(), 0);
         else if (tool.get() == Tool.BREAK) tileBreak(at.at(), 0);
         else {
-            boolean onEdge = at.sort() == Snap.Sort.EDGE || at.sort() == Snap.Sort.MIDPOINT;
-            return onEdge && along(at.at(), p.reach());
+            return along(p.at(), p.reach());
         }
         return true;
     }
@@ -117,7 +116,8 @@ final class Finisher implements Drafting.Finish {
         for (Slab slab : document.scenario().get().slabs())
             for (int i = 0; i < slab.outline().size(); i++) {
                 Point a = slab.outline().get(i), b = slab.outline().get((i + 1) % slab.outline().size());
-                if (Places.nearest(at, a, b).distanceTo(at) > reach / 2) continue;
+                boolean near = Places.nearest(at, a, b).distanceTo(at) <= reach;
+                if (!near || a.distanceTo(at) <= reach || b.distanceTo(at) <= reach) continue;
                 switch (tool.get()) {
                     case WALL -> make(s -> Makers.wall(s, List.of(a, b)));
                     case JOINT -> make(s -> Makers.perimeter(s, slab.id()));

@@ -63,7 +63,7 @@ public final class Inspector {
         list.add(new Property("Target vacuum", "Every place should have at least this; a positive number.", List.of(),
                 units.exactPressure(scenario.target().vacuum()), (s, text) -> s.withTarget(new Target(
                         SuctionProperties.quantity(text, Dimension.PRESSURE, units.pressure().get().symbol()), "own choice"))));
-        list.add(new Property("Outdoors at the floor", "Pressure outdoors at floor level, relative to the room.", List.of(),
+        list.add(new Property("Outdoors at floor", "Pressure outdoors at floor level, relative to the room.", List.of(),
                 units.exactPressure(scenario.outdoorPressure()), (s, text) -> s.withOutdoorPressure(
                         SuctionProperties.quantity(text, Dimension.PRESSURE, units.pressure().get().symbol()))));
         list.add(new Property("Grid cell", "Side of a cell of the solver's grid; smaller is finer and slower.", List.of(),

@@ -113,6 +113,7 @@ public final class Solving {
 
     private void changed() {
         asked++;
+        if (dragging.get() && quickUnderWay) return;
         Picture last = anotherHouse ? planOnly() : picture.get();
         anotherHouse = false;
         List<Problem> found = ScenarioCheck.problems(document.scenario().get());
@@ -124,7 +125,7 @@ public final class Solving {
             return;
         }
         picture.set(new Picture(last.result(), State.SOLVING, last.quick(), ""));
-        if (!(dragging.get() && quickUnderWay)) solve();
+        solve();
     }
 
     private static String reason(List<Problem> found) {
@@ -168,7 +169,7 @@ public final class Solving {
         boolean follows = quick && dragging.get() && number > shown;
         if (quick && dragging.get()) quickUnderWay = false;
         if (newest || follows) show(number, quick, newest, result);
-        if (quick && dragging.get() && !newest) solve();
+        if (quick && dragging.get() && !newest) changed();
     }
 
     private void show(long number, boolean quick, boolean newest, Result result) {

@@ -76,6 +76,6 @@ class PicturesTest {
     private static void shot(Stand stand, String name) {
         stand.settle();
         stand.pulses(12);
-        stand.save(FOLDER.resolve(name), new int[] {32, 32, 32});
+        stand.save(FOLDER.resolve(name));
     }
 }

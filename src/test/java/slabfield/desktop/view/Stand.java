@@ -217,6 +217,11 @@ final class Stand implements AutoCloseable {
         return map().localToScreen(map().port().x(place), map().port().y(place));
     }
 
+    /** Moves the mouse; to be called on the thread of the screen. */
+    void moveNow(Point place) {
+        robot.mouseMove(screen(place));
+    }
+
     void moveTo(Point place) {
         run(() -> robot.mouseMove(screen(place)));
         pulses(1);
@@ -277,10 +282,10 @@ final class Stand implements AutoCloseable {
         return fx(() -> stage.getScene().snapshot(null));
     }
 
-    void save(Path file, int[] palette) {
+    void save(Path file) {
         try {
             Files.createDirectories(file.getParent());
-            Files.write(file, SmallPng.of(image(), palette));
+            Files.write(file, SmallPng.of(image()));
         } catch (IOException reason) {
             throw new UncheckedIOException(reason);
         }

@@ -25,7 +25,7 @@ import slabfield.quantity.Unit;
 class DrawingTest {
     private static final double REACH = 0.12;
 
-    private final Workbench bench = Bench.workbench(Blank.house().withCellSize(0.5));
+    private final Workbench bench = Bench.workbench(Blank.house().withCellSize(1));
     private final Drawing drawing = bench.drawing();
 
     private Scenario house() {
@@ -358,7 +358,7 @@ class DrawingTest {
         for (int i = 0; i < 300; i++) drawing.selection().duplicate();
         Scenario last = house();
         while (bench.document().undoLabel().get().isPresent()) bench.document().undo();
-        assertThat(house()).isEqualTo(Blank.house().withCellSize(0.5));
+        assertThat(house()).isEqualTo(Blank.house().withCellSize(1));
         while (bench.document().redoLabel().get().isPresent()) bench.document().redo();
         assertThat(house()).isEqualTo(last);
         assertThat(house().testHoles()).hasSize(301);
@@ -421,6 +421,11 @@ class DrawingTest {
         assertThat(drawn.actions()).isLessThanOrEqualTo(60);
         assertThat(ScenarioCheck.problems(drawn.scenario())).isEmpty();
         assertThat(bench.solving().picture().get().current()).isPresent();
+    }
+
+    @Test
+    void theSameHandsDrawTheSameHouseFromFurtherAway() {
+        assertThat(Items.all(SketchedHouse.draw(bench, 0.3).scenario())).hasSize(40);
     }
 
     @Test

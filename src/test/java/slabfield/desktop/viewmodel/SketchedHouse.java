@@ -5,15 +5,6 @@ import slabfield.model.Scenario;
 
 /** A user who draws a house of forty things from a blank sheet, with every action counted. */
 public final class SketchedHouse {
-    /** What the user does; each call is one action: a key, a click, a drag from press to release, or a run of typing. */
-    public interface Hands {
-        void key(Tool tool);
-
-        void click(double x, double y);
-
-        void drag(double x, double y, double toX, double toY);
-    }
-
     /** @param actions how many there were */
     public record Drawn(Scenario scenario, int actions) {}
 

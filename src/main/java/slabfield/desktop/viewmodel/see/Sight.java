@@ -21,7 +21,9 @@ import slabfield.field.AirPaths;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.figure.DoubtLayer;
+import slabfield.figure.Figure;
 import slabfield.figure.FlowArrows;
+import slabfield.figure.MapFigure;
 import slabfield.figure.MapFoot;
 import slabfield.figure.MapStyle;
 import slabfield.figure.MarksLayer;
@@ -150,6 +152,13 @@ public final class Sight {
     /** What is laid over the map now. */
     public ReadOnlyObjectProperty<List<PlanLayer>> layers() {
         return layers.getReadOnlyProperty();
+    }
+
+    /** The map as it is seen, as a figure to export; it has title, key and scale of its own. */
+    public Figure figure() {
+        return new MapFigure(
+                bench.solving().picture().get().result(), bench.look().style().get().withFontScale(1),
+                layers.get().stream().filter(l -> !(l instanceof MapFoot)).toList());
     }
 
     /** What a press on the map marks; after one mark it is nothing again. */
