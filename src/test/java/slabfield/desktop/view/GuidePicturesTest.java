@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import slabfield.desktop.viewmodel.Edit;
@@ -22,16 +23,20 @@ import slabfield.model.SealState;
 /** Makes the pictures of layers, comparison, readings and lessons again; only where {@code slabfield.pictures} asks for it. */
 @EnabledIfSystemProperty(named = "slabfield.pictures", matches = "true")
 class GuidePicturesTest {
-    private static final Path FOLDER = Path.of("docs", "images", "window");
+    private static final Path FOLDER = Path.of("docs", "images", "guide");
+
+    /** Long enough for all pictures of a view to be painted, one after the other [ms]. */
+    private static final long PAINTED = 2500;
 
     private Stand stand;
     private String end;
 
     @Test
-    void everyViewAtBothSizesLightAndDark() {
+    void everyViewAtBothSizesAndTheSmallerOneDarkToo() {
         Stand.needsScreen();
         for (int[] size : new int[][] {{1280, 800}, {1920, 1080}})
             for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
+                if (theme == Theme.DARK && size[0] > 1280) continue;
                 end = "-" + size[0] + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
                 stand = Stand.open(ExampleScenarios.all().stream().filter(e -> e.file().equals("stone-footing.json")).findFirst().orElseThrow().scenario(), size[0], size[1]);
                 Stand.run(() -> stand.bench.theme().set(theme));
@@ -101,12 +106,16 @@ class GuidePicturesTest {
         Stand.run(() -> stand.bench.look().presentation().set(false));
         Stand.run(() -> stand.guide.practice().next());
         stand.await("a case is made", () -> stand.guide.practice().now().get().isPresent());
+        Stand.run(() -> stand.stage().getScene().getRoot().lookupAll(".contents-entry").stream().map(ToggleButton.class::cast)
+                .filter(b -> b.getText().startsWith("Practice")).forEach(ToggleButton::fire));
         Stand.run(() -> stand.guide.practice().answer(Cause.LEAK));
+        shot("practice");
     }
 
     private void shot(String name) {
         stand.settle();
-        stand.pulses(40);
-        stand.save(FOLDER.resolve(name + end), new int[] {32, 32, 32});
+        Stand.pause(PAINTED);
+        stand.pulses(10);
+        stand.save(FOLDER.resolve(name + end));
     }
 }
