@@ -57,6 +57,7 @@ import slabfield.wording.Nearest;
             ReadingsVerb.class,
             CompareVerb.class,
             FitVerb.class,
+            DiagnoseVerb.class,
             SuggestVerb.class,
             SizeVerb.class,
             FlowVerb.class,

@@ -25,7 +25,10 @@ class HiddenCauseStudyTest {
         Cause.TILE_CUT, Cause.HIDDEN_PATH, Cause.DEPRESSURIZED_HOUSE, Cause.BLOCKED_PIPE
     };
     private static final double CLEAR = 3;
-    private static final int SHORT = 11;
+    /** Houses of the suite's own run; the method was worked out on houses below 100, so the long study begins behind them. */
+    private static final int SHORT_FROM = 17;
+    private static final int SHORT = 6;
+    private static final int LONG_FROM = 200;
 
     record Case(int number, HiddenCauses.Made made, Diagnosis diagnosis) {
         boolean clear() {
@@ -58,14 +61,12 @@ class HiddenCauseStudyTest {
         return IntStream.range(from, from + count).parallel().mapToObj(HiddenCauseStudyTest::run).toList();
     }
 
-    /** What the long study asks of 200 houses, asked of one house for each cause. */
+    /** What the long study asks of many houses, asked of a few. */
     @Test
     void aFewHousesAreDiagnosedWell() throws IOException {
         int asked = Integer.getInteger("slabfield.study", SHORT);
-        long began = System.nanoTime();
-        List<Case> cases = run(Integer.getInteger("slabfield.study.from", 0), asked);
-        double seconds = (System.nanoTime() - began) / 1e9;
-        String page = page(cases, seconds);
+        List<Case> cases = run(asked > SHORT ? LONG_FROM : SHORT_FROM, asked);
+        String page = page(cases);
         if (asked > SHORT) Files.writeString(Path.of(System.getProperty("slabfield.study.page", PAGE.toString())), page);
         assertThat(share(cases, Case::clear, Case::first)).as(page).isGreaterThanOrEqualTo(0.8);
         assertThat(share(cases, c -> !c.clear(), c -> !c.wrong())).as(page).isGreaterThanOrEqualTo(0.9);
@@ -82,10 +83,15 @@ class HiddenCauseStudyTest {
         return String.format(Locale.ROOT, "%.0f %% (%d of %d)", 100 * share(cases, of, part), some.stream().filter(part).count(), some.size());
     }
 
-    private static String page(List<Case> cases, double seconds) {
+    private static String page(List<Case> cases) {
         Predicate<Case> clear = Case::clear, faint = clear.negate();
         StringBuilder text = new StringBuilder("# Hidden causes\n\nPrinted by HiddenCauseStudyTest with `-Dslabfield.study=")
-                .append(cases.size()).append("`; no number here is typed by hand.\n\n")
+                .append(cases.size()).append("`; no number here is typed by hand. Houses ")
+                .append(cases.get(0).number()).append(" to ").append(cases.get(cases.size() - 1).number())
+                .append("; the method was worked out on houses below 100.\n\nAn effect is the largest change of a reading that the")
+                .append(" hidden cause makes, over the reading's standard error: meter, unrest and 10 % for the model, unless said")
+                .append(" otherwise. Readings come from cells of 0.2 m, Darcy-Forchheimer flow and power-law leaks; the fits have")
+                .append(" coarser cells, Darcy flow and orifices.\n\n")
                 .append("| asked | wanted | found |\n| --- | --- | --- |\n")
                 .append("| effect above 3 standard errors, flow measured: true cause first | 80 % | ").append(percent(cases, clear, Case::first)).append(" |\n")
                 .append("| effect below: no wrong cause told | 90 % | ").append(percent(cases, faint, c -> !c.wrong())).append(" |\n")
@@ -114,7 +120,6 @@ class HiddenCauseStudyTest {
                         c.diagnosis().answer().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         text.append("\nThe misses:\n\n| house | true cause | effect | first, probability | of the true one | answer |\n| --- | --- | --- | --- | --- | --- |\n")
                 .append(String.join("\n", misses)).append('\n');
-        if (Boolean.getBoolean("slabfield.study.time")) text.append(String.format(Locale.ROOT, "%n%.0f s%n", seconds));
         return text.toString();
     }
 }
