@@ -2,6 +2,8 @@ package slabfield.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Geometry;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
@@ -25,6 +27,7 @@ import slabfield.model.Shapes;
 final class LayerGrid {
     private static final double SLIVER = 1e-6;
     private static final int SUBLINES = 4;
+    private static final int MOST_TIES = 1000;
     /** A face on an edge is as open as its tighter side; both are looked at this part of a cell away. */
     private static final double HAIR = 1e-7;
 
@@ -46,13 +49,19 @@ final class LayerGrid {
     private final AirState air;
     private double[] uncutEast;
     private double[] uncutNorth;
+    /** Ties found so far, shared with copies: a house is often solved again with most of its discs where they were. */
+    private final Map<Round, DiscTie> ties;
+
     private final List<List<double[]>> middleLines = new ArrayList<>();
+
+    private record Round(Point at, double radius) {}
 
     /** A round hole in the layer with one pressure. */
     record Disc(String subject, Point at, double radius, DiscTie tie) {}
 
     LayerGrid(Scenario scenario, AirState air) {
         this.air = air;
+        ties = new ConcurrentHashMap<>();
         Geometry slabs = Shapes.union(scenario.slabs());
         grid = gridOver(slabs, scenario.cellSize());
         int n = grid.cells();
@@ -84,6 +93,7 @@ final class LayerGrid {
     /** A copy into which discs can be cut without touching the original, which has none. */
     LayerGrid(LayerGrid bare) {
         air = bare.air;
+        ties = bare.ties;
         grid = bare.grid;
         kind = bare.kind.clone();
         openArea = bare.openArea.clone();
@@ -216,7 +226,8 @@ final class LayerGrid {
 
     /** Takes a disc out of the layer and returns its number. */
     int addDisc(String subject, Point at, double radius) {
-        DiscTie tie = new DiscTie(grid, at.x(), at.y(), radius);
+        if (ties.size() > MOST_TIES) ties.clear();
+        DiscTie tie = ties.computeIfAbsent(new Round(at, radius), r -> new DiscTie(grid, at.x(), at.y(), radius));
         int number = discs.size();
         discs.add(new Disc(subject, at, radius, tie));
         Region round = new Region(Shapes.disc(at, radius));
