@@ -28,7 +28,7 @@ class DocsTest {
     private static final Pattern NAME = Pattern.compile("`([A-Z](?=\\w*[a-z])\\w{2,})((?:\\.\\w+)*)`");
 
     private static final Pattern LINK = Pattern.compile("]\\(([^)\\s]+)\\)");
-    private static final Set<String> WRITES = Set.of("--png", "--json", "--csv", "--write");
+    private static final Set<String> WRITES = Set.of("--png", "--svg", "--pdf", "--json", "--csv", "--grid", "--write", "--out");
     private static final Path README = Path.of("README.md");
     private static final Path DECISIONS = Path.of("docs", "decisions");
 

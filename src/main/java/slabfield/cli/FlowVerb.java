@@ -9,11 +9,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Model.CommandSpec;
-import slabfield.equipment.LogLinearTraverse;
-import slabfield.equipment.PipeFlow;
 import slabfield.law.AirState;
 import slabfield.model.NominalPipe;
 import slabfield.quantity.Unit;
+import slabfield.readings.LogLinearTraverse;
+import slabfield.readings.PipeFlow;
 
 /** Turns a pitot or velocity reading into a flow. */
 @Command(

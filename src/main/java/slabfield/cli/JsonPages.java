@@ -12,6 +12,7 @@ import slabfield.io.JsonText;
 import slabfield.io.OwnFile;
 import slabfield.model.Scenario;
 import slabfield.readings.Comparison;
+import slabfield.readings.MeasuredFlow;
 
 /**
  * Comparisons and suggestions as JSON, in SI with the unit in the key; what has no value is null. As in a result file,
@@ -43,6 +44,9 @@ final class JsonPages {
             ObjectNode hole = holes.addObject().put("id", h.hole());
             number(hole, "measured_Pa", h.measured());
             number(hole, "predicted_Pa", h.predicted());
+            hole.put("comparedByPair", h.byPair());
+            number(hole, "found_Pa", h.found());
+            number(hole, "expected_Pa", h.expected());
             number(hole, "difference_Pa", h.difference());
             number(hole, "band_Pa", h.band());
             number(hole, "measuredFanOff_Pa", h.measuredOff());
@@ -53,12 +57,18 @@ final class JsonPages {
         for (Comparison.SystemComparison s : c.systems()) {
             ObjectNode system = systems.addObject().put("id", s.suctionPoint());
             number(system, "measuredFlow_m3_per_s", s.measuredFlow());
+            number(system, "measuredFlowError_m3_per_s", s.flowRead().map(MeasuredFlow::standardError).orElse(Double.NaN));
             number(system, "predictedFlow_m3_per_s", s.predictedFlow());
+            number(system, "flowBand_m3_per_s", s.flowBand());
+            system.put("flowVerdict", s.flowVerdict().words());
             number(system, "measuredPressure_Pa", s.measuredPressure());
             number(system, "predictedPressure_Pa", s.predictedPressure());
+            number(system, "pressureBand_Pa", s.pressureBand());
+            system.put("pressureVerdict", s.pressureVerdict().words());
         }
         number(node, "bias_Pa", c.bias());
         number(node, "scatter_Pa", c.scatter());
+        number(node, "chiSquarePerReading", c.fit().chiSquare());
         ArrayNode remarks = node.putArray("remarks");
         c.remarks().forEach(remarks::add);
     }

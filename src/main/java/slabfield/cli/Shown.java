@@ -75,7 +75,7 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
         return Quantity.format(si, imperial() ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, 3);
     }
 
-    private boolean imperial() {
+    boolean imperial() {
         return lengthUnit == Unit.FOOT || lengthUnit == Unit.INCH;
     }
 
@@ -91,6 +91,10 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
     /** A temperature with its unit, to the degree. */
     String temperature(double si) {
         return Double.isFinite(si) ? Quantity.formatDecimals(si, imperial() ? Unit.FAHRENHEIT : Unit.CELSIUS, 0) : "-";
+    }
+
+    Unit temperatureUnit() {
+        return imperial() ? Unit.FAHRENHEIT : Unit.CELSIUS;
     }
 
     /** A number of kilowatt hours without its unit. */

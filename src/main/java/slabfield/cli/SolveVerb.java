@@ -1,20 +1,19 @@
 package slabfield.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.figure.Figure;
 import slabfield.figure.Figures;
-import slabfield.figure.MapStyle;
-import slabfield.figure.VacuumScale;
+import slabfield.figure.MapFigure;
 import slabfield.io.FieldCsv;
 import slabfield.io.ResultWriter;
 import slabfield.model.Scenario;
@@ -33,9 +32,6 @@ import slabfield.network.SlabSolver;
 final class SolveVerb implements Callable<Integer> {
     @ParentCommand
     private CommandLineFace face;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.")
     private Path file;
@@ -59,22 +55,14 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--png", paramLabel = "OUT", description = "Write the map as a PNG; needs no display.")
     private Optional<Path> png = Optional.empty();
 
-    @Option(
-            names = "--width",
-            paramLabel = "PX",
-            defaultValue = "1800",
-            description = "Width of the PNG, 300 to 20000 pixels (${DEFAULT-VALUE}).")
-    private int width;
+    @Option(names = "--svg", paramLabel = "OUT", description = "Write the map as SVG, with text as text.")
+    private Optional<Path> svg = Optional.empty();
 
-    @Option(
-            names = "--dpi",
-            paramLabel = "N",
-            defaultValue = "200",
-            description = "Pixels per inch of the PNG, 50 to 1200; sets how large its text is (${DEFAULT-VALUE}).")
-    private int dpi;
+    @Option(names = "--pdf", paramLabel = "OUT", description = "Write the map as a PDF of one page, with text as text.")
+    private Optional<Path> pdf = Optional.empty();
 
-    @Option(names = "--vacuum-only", description = "Colour vacuum alone, not pressures above the room's.")
-    private boolean vacuumOnly;
+    @Mixin
+    private FigureOptions look;
 
     @Option(names = "--force", description = "Replace files even if this program did not write them.")
     private boolean force;
@@ -84,9 +72,8 @@ final class SolveVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        inRange("--width", width, 300, 20000);
-        inRange("--dpi", dpi, 50, 1200);
-        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).check(file, force);
+        look.check();
+        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
         Scenario house = at.map(s -> ScenarioFile.during(drawn, s)).orElse(drawn);
@@ -97,22 +84,16 @@ final class SolveVerb implements Callable<Integer> {
         Result.Solved solved = (Result.Solved) result;
         Shown shown = face.units().over(house.display());
         if (csv.isPresent()) Outputs.write(csv.get(), FieldCsv.text(solved.field()), face.out());
-        if (png.isPresent()) Outputs.write(png.get(), picture(solved, shown));
+        figures(new MapFigure(solved, look.style(shown)));
         boolean jsonThere = json.filter(Outputs.STANDARD::equals).isPresent();
         boolean csvThere = csv.filter(Outputs.STANDARD::equals).isPresent();
         if (!quiet && !jsonThere && !csvThere) face.out().print(new SolvePage(solved, at, shown).text());
         return Exit.FINE.code();
     }
 
-    private byte[] picture(Result.Solved solved, Shown shown) {
-        MapStyle style = MapStyle.of(shown.forFigures());
-        if (vacuumOnly) style = style.with(VacuumScale.Sense.VACUUM_ONLY, style.law());
-        return Figures.png(solved, style, width, dpi);
-    }
-
-    private void inRange(String option, int value, int least, int most) {
-        if (value < least || value > most)
-            throw new ParameterException(
-                    spec.commandLine(), option + " " + value + ": give a number from " + least + " to " + most + ".");
+    private void figures(Figure map) throws Refusal {
+        if (png.isPresent()) Outputs.write(png.get(), Figures.png(map, look.width(), look.dpi()));
+        if (svg.isPresent()) Outputs.write(svg.get(), Figures.svg(map, look.points()).getBytes(StandardCharsets.UTF_8));
+        if (pdf.isPresent()) Outputs.write(pdf.get(), Figures.pdf(map, look.points()));
     }
 }

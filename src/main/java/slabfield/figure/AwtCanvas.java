@@ -2,20 +2,16 @@ package slabfield.figure;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
-import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 
-/** Draws with Java2D, smooth, in whatever sans-serif family the machine has. */
+/** Draws with Java2D, smooth. */
 public final class AwtCanvas implements Canvas {
-    private static final FontRenderContext METRICS = new FontRenderContext(null, true, true);
-    private static final double HALO = 0.28;
 
     private final Graphics2D graphics;
     private final double width;
@@ -83,20 +79,15 @@ public final class AwtCanvas implements Canvas {
         place.rotate(rotation);
         place.translate(shift, 0);
         Shape letters = place.createTransformedShape(
-                font(lettering).createGlyphVector(METRICS, text).getOutline());
+                Typeface.font(text, lettering).createGlyphVector(Typeface.METRICS, text).getOutline());
         if (lettering.halo() != 0) {
             graphics.setColor(new Color(lettering.halo(), true));
-            float rim = (float) (HALO * lettering.size());
+            float rim = (float) lettering.haloWidth();
             graphics.setStroke(new BasicStroke(rim, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             graphics.draw(letters);
         }
         graphics.setColor(new Color(lettering.argb(), true));
         graphics.fill(letters);
-    }
-
-    @Override
-    public double textWidth(String text, Lettering lettering) {
-        return font(lettering).getStringBounds(text, METRICS).getWidth();
     }
 
     @Override
@@ -114,11 +105,6 @@ public final class AwtCanvas implements Canvas {
         graphics.clip(shape(rings));
         drawing.run();
         graphics.setClip(before);
-    }
-
-    private static Font font(Lettering lettering) {
-        int weight = lettering.bold() ? Font.BOLD : Font.PLAIN;
-        return new Font(Font.SANS_SERIF, weight, 1).deriveFont((float) lettering.size());
     }
 
     private static BasicStroke stroke(Pen pen) {

@@ -3,7 +3,8 @@ package slabfield.figure;
 import java.util.List;
 
 /**
- * What a figure is drawn on: a page in points (1/72 inch), x to the right, y down. One drawing serves every backend.
+ * What a figure is drawn on: a page in points (1/72 inch), x to the right, y down. One drawing serves every backend: Java2D,
+ * SVG and PDF here; a toolkit of a window needs these seven methods and no image in between.
  *
  * <p>A ring or line is an array x0, y0, x1, y1 ... in points. Rings are filled by the even-odd rule, so that a ring
  * inside another is a hole. Colours are 0xAARRGGBB.
@@ -25,7 +26,14 @@ public interface Canvas {
     }
 
     /** How letters are drawn: size [points], weight, colour, and the colour of a rim behind them (0 for none). */
-    record Lettering(double size, boolean bold, int argb, int halo) {}
+    record Lettering(double size, boolean bold, int argb, int halo) {
+        private static final double RIM = 0.28;
+
+        /** Width of the pen that draws the rim behind the letters [points]. */
+        public double haloWidth() {
+            return RIM * size;
+        }
+    }
 
     /** Which part of a text stands at the place given for it. */
     enum Anchor {
@@ -55,8 +63,10 @@ public interface Canvas {
      */
     void text(String text, double x, double y, Anchor anchor, double rotation, Lettering lettering);
 
-    /** Width of a text [points]. */
-    double textWidth(String text, Lettering lettering);
+    /** Width of a text [points]; the same on every backend, as {@link Typeface} has it. */
+    default double textWidth(String text, Lettering lettering) {
+        return Typeface.width(text, lettering);
+    }
 
     /** An image, row by row from the top, stretched into a box. */
     void image(int[] argb, int columns, int rows, Box box);

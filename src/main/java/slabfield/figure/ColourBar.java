@@ -8,12 +8,14 @@ final class ColourBar {
     private static final double POINT = 8;
 
     private final Canvas canvas;
+    private final String title;
     private final VacuumScale scale;
     private final UnitsShown units;
     private final Ink ink;
 
-    ColourBar(Canvas canvas, VacuumScale scale, UnitsShown units, Ink ink) {
+    ColourBar(Canvas canvas, String title, VacuumScale scale, UnitsShown units, Ink ink) {
         this.canvas = canvas;
+        this.title = title;
         this.scale = scale;
         this.units = units;
         this.ink = ink;
@@ -31,7 +33,6 @@ final class ColourBar {
                     case SQUARE_ROOT -> "square-root scale";
                     case SYMMETRIC_LOG -> "logarithmic scale";
                 };
-        String title = "Pressure, " + units.pressureSymbol();
         canvas.text(title, x, y + ink.body(), Canvas.Anchor.START, 0, ink.bold(Ink.DARK));
         canvas.text(law, x + width, y + ink.body(), Canvas.Anchor.END, 0, ink.fine(Ink.SOFT));
         Box bar = new Box(x + point, top, x + width - point, bottom);

@@ -68,13 +68,19 @@ final class FieldLayer {
         if (style.hatch())
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > -target,
                     7.5, Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.7));
-        if (style.monochrome())
+        if (style.monochrome() || pushes(field))
             hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > 0,
                     4, Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5));
     }
 
     private void hatch(Hatching.Region region, double spacing, double angle, Canvas.Pen pen) {
         for (double[] line : Hatching.across(seen, region, spacing * ink.size(), angle)) canvas.line(line, false, pen);
+    }
+
+    /** Whether any part of the layer that counts lies above the room; it is hatched, since a grey print has no orange. */
+    static boolean pushes(PressureField field) {
+        for (int i = 0; i < field.pressure().length; i++) if (field.counts()[i] && field.pressure()[i] > 0) return true;
+        return false;
     }
 
     private CellKind kindAt(double pageX, double pageY) {

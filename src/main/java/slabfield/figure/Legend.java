@@ -46,12 +46,14 @@ final class Legend {
         this.columns = Math.max(1, (int) ((available + gutter + 1e-6) / (COLUMN * ink.size() + gutter)));
         this.width = (available + gutter) / columns - gutter;
         if (result instanceof Result.Solved solved) prediction(solved);
-        new LegendKey(canvas, scenario, result instanceof Result.Solved, ink).entries(this::entry);
+        String unit = Plan.compact(style) ? ", " + style.units().pressureSymbol() : "";
+        new LegendKey(canvas, scenario, result instanceof Result.Solved, unit, ink).entries(this::entry);
         facts();
     }
 
     private void prediction(Result.Solved solved) {
-        var bar = new ColourBar(canvas, VacuumMap.scale(solved, style), style.units(), ink);
+        var bar = new ColourBar(
+                canvas, "Pressure, " + style.units().pressureSymbol(), VacuumMap.scale(solved, style), style.units(), ink);
         items.add(new Item(bar.height(), (x, y) -> bar.draw(x, y, width)));
         paragraph("Negative = soil under vacuum relative to the room.");
         var coverage = solved.coverage();
@@ -69,7 +71,7 @@ final class Legend {
         if (!Double.isNaN(coverage.weakest()))
             entry((x, y, half) -> new Symbols(canvas, ink).weakest(x, y), "weakest place, to within a cell of "
                     + length(coverage.cell()));
-        if (style.monochrome()) entry(this::dotted, "soil pushes into the room");
+        if (style.monochrome() || FieldLayer.pushes(solved.field())) entry(this::dotted, "soil pushes into the room");
     }
 
     private void dotted(double x, double y, double half) {
@@ -99,7 +101,7 @@ final class Legend {
     }
 
     private String length(double si) {
-        return UnitsShown.number(style.units().lengthFromSi().applyAsDouble(si)) + " " + style.units().lengthSymbol();
+        return style.units().length(si) + " " + style.units().lengthSymbol();
     }
 
     /** Whole percents that say 0 and 100 only where they are meant. */

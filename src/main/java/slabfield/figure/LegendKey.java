@@ -15,14 +15,19 @@ final class LegendKey {
     private final Canvas canvas;
     private final Scenario scenario;
     private final boolean solved;
+    private final String unit;
     private final Ink ink;
     private final Symbols symbols;
     private final LineSigns signs;
 
-    LegendKey(Canvas canvas, Scenario scenario, boolean solved, Ink ink) {
+    /**
+     * @param unit said with the values at holes, after a comma; empty where the map says it itself
+     */
+    LegendKey(Canvas canvas, Scenario scenario, boolean solved, String unit, Ink ink) {
         this.canvas = canvas;
         this.scenario = scenario;
         this.solved = solved;
+        this.unit = unit;
         this.ink = ink;
         this.symbols = new Symbols(canvas, ink);
         this.signs = new LineSigns(canvas, ink);
@@ -57,14 +62,14 @@ final class LegendKey {
             add.accept(
                     (x, y, half) -> symbols.suction(x, y), solved ? "suction point: pressure, flow" : "suction point");
         if (scenario.testHoles().isEmpty()) return;
-        add.accept((x, y, half) -> symbols.hole(x, y, Ink.GROUND), solved ? "test hole: predicted" : "test hole");
+        add.accept((x, y, half) -> symbols.hole(x, y, Ink.GROUND), solved ? "test hole: predicted" + unit : "test hole");
         boolean measured = scenario.testHoles().stream()
                 .anyMatch(h -> Plan.measured(scenario, h.id()).isPresent());
         if (!measured) return;
         add.accept((x, y, half) -> {
             symbols.measured(x, y, 0xFFC4C9CE);
             symbols.hole(x, y, Ink.GROUND);
-        }, solved ? "with a square: predicted / measured" : "with a square: measured");
+        }, (solved ? "with a square: predicted / measured" : "with a square: measured") + unit);
     }
 
     private void barriers(BiConsumer<Legend.Sample, String> add) {

@@ -15,6 +15,7 @@ import slabfield.model.TestHole;
 /** The plan within a box: field, house, signs at points, then labels where room is left. */
 final class Plan {
     private static final double LABEL_EVERY = 230;
+    private static final double LARGE = 1.4;
 
     private final Canvas canvas;
     private final Scenario scenario;
@@ -101,7 +102,7 @@ final class Plan {
             if (opening.place() instanceof Opening.Spot spot) take(spot.at(), reach);
         for (SuctionPoint point : scenario.suctionPoints()) note(point.at(), point.id(), suctionText(point.id()), true);
         for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
-        weakest().ifPresent(w -> note(w.weakestAt(), "weakest", pressure(-w.weakest()), false));
+        weakest().ifPresent(w -> note(w.weakestAt(), "weakest", labelled(-w.weakest()), false));
         lines.stream()
                 .filter(FieldLayer.Labelled::target)
                 .max(Comparator.comparingDouble(l -> Lines.length(l.line())))
@@ -126,13 +127,23 @@ final class Plan {
         OptionalDouble predicted = predicted(id), measured = measured(scenario, id);
         String first = predicted.isPresent() ? units.pressure(predicted.getAsDouble()) : "no pressure";
         if (measured.isPresent())
-            return (solved.isPresent() ? first + " / " : "measured ") + pressure(measured.getAsDouble());
+            return (solved.isPresent() ? first + " / " : "measured ") + labelled(measured.getAsDouble());
         if (solved.isEmpty()) return "";
-        return predicted.isPresent() ? first + " " + units.pressureSymbol() : first;
+        return predicted.isPresent() ? labelled(predicted.getAsDouble()) : first;
     }
 
     private String pressure(double si) {
         return units.pressure(si) + " " + units.pressureSymbol();
+    }
+
+    /** A pressure whose unit is left to the legend where letters are large. */
+    private String labelled(double si) {
+        return compact(style) ? units.pressure(si) : pressure(si);
+    }
+
+    /** Whether letters are so large that labels of holes leave their unit to the legend. */
+    static boolean compact(MapStyle style) {
+        return style.fontScale() > LARGE;
     }
 
     /** A name and a value beside a sign, on a veil; with a leader where it stands far off. */

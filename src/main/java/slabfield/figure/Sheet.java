@@ -6,7 +6,7 @@ import slabfield.field.Result;
 /** The whole sheet: title above, plan with its scale bar, legend beside or below, limits of the model at the foot. */
 final class Sheet {
     private static final double MARGIN = 14;
-    private static final double TITLE = 38;
+    private static final double TITLE = Heading.HEIGHT;
     private static final double STRIP = 26;
     private static final double AROUND = 12;
     private static final double PAD = 8;
@@ -97,22 +97,13 @@ final class Sheet {
 
     private void title() {
         boolean solved = result instanceof Result.Solved;
-        double u = ink.size();
-        var large = new Canvas.Lettering(13 * u, true, Ink.DARK, 0);
-        String name = Words.cut(canvas, result.scenario().name(), page.width(), large);
-        canvas.text(name, page.left(), page.top() + 11 * u, Canvas.Anchor.START, 0, large);
-        var stamp = new Canvas.Lettering(ink.body(), true, Ink.WHITE, 0);
-        String word = solved ? "PREDICTED" : "NOT SOLVED";
-        double wide = canvas.textWidth(word, stamp) + 8 * u, top = page.top() + 17 * u;
-        Box box = new Box(page.left(), top, page.left() + wide, top + 13 * u);
-        canvas.fill(List.of(box.ring()), solved || style.monochrome() ? Ink.DARK : Ink.STOP);
-        canvas.text(word, page.left() + 4 * u, top + 9.6 * u, Canvas.Anchor.START, 0, stamp);
-        var plain = ink.text(Ink.DARK);
-        String what = solved
-                ? "pressure under the slab with the suction on, relative to the room"
-                : "the plan as drawn, without a field";
-        String rest = Words.cut(canvas, what, page.width() - wide - 6 * u, plain);
-        canvas.text(rest, box.right() + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
+        Heading heading = new Heading(canvas, page, ink);
+        int colour = solved || style.monochrome() ? Ink.DARK : Ink.STOP;
+        if (solved)
+            heading.draw(
+                    result.scenario().name(), "PREDICTED", colour,
+                    "pressure under the slab with the suction on, relative to the room", "pressure under the slab, suction on");
+        else heading.draw(result.scenario().name(), "NOT SOLVED", colour, "the plan as drawn, without a field");
     }
 
     private void scaleBar() {
@@ -126,7 +117,7 @@ final class Sheet {
         }
         var fine = ink.fine(Ink.DARK);
         canvas.text("0", x, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
-        String end = UnitsShown.trimmed(units) + " " + style.units().lengthSymbol();
+        String end = style.units().marked(UnitsShown.trimmed(units)) + " " + style.units().lengthSymbol();
         canvas.text(end, x + length, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
         if (style.planNorth()) north(x + length + 46 * u, y);
     }

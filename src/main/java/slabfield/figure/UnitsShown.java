@@ -3,6 +3,8 @@ package slabfield.figure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -14,6 +16,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param flowFromSi from m3/s
  * @param lengthSymbol such as "m"
  * @param lengthFromSi from m
+ * @param decimalMark between whole units and tenths, such as a comma
  */
 public record UnitsShown(
         String pressureSymbol,
@@ -21,8 +24,32 @@ public record UnitsShown(
         String flowSymbol,
         DoubleUnaryOperator flowFromSi,
         String lengthSymbol,
-        DoubleUnaryOperator lengthFromSi) {
+        DoubleUnaryOperator lengthFromSi,
+        char decimalMark) {
     private static final double NOTHING = 1e-4;
+
+    /** With a point as decimal mark. */
+    public UnitsShown(
+            String pressureSymbol,
+            DoubleUnaryOperator pressureFromSi,
+            String flowSymbol,
+            DoubleUnaryOperator flowFromSi,
+            String lengthSymbol,
+            DoubleUnaryOperator lengthFromSi) {
+        this(pressureSymbol, pressureFromSi, flowSymbol, flowFromSi, lengthSymbol, lengthFromSi, '.');
+    }
+
+    /** The same units with the decimal mark that people of a place write. */
+    public UnitsShown in(Locale place) {
+        return new UnitsShown(
+                pressureSymbol, pressureFromSi, flowSymbol, flowFromSi, lengthSymbol, lengthFromSi,
+                DecimalFormatSymbols.getInstance(place).getDecimalSeparator());
+    }
+
+    /** A text in which this program wrote numbers with a point, with the decimal mark in its place. */
+    public String marked(String number) {
+        return number.replace('.', decimalMark);
+    }
 
     /** Pa, L/s and m. */
     public static UnitsShown SI() {
@@ -41,16 +68,26 @@ public record UnitsShown(
 
     /** A pressure as a number, without its unit; see {@link #number}. */
     public String pressure(double si) {
-        return number(pressureFromSi.applyAsDouble(si));
+        return marked(number(pressureFromSi.applyAsDouble(si)));
     }
 
     public String flow(double si) {
-        return number(flowFromSi.applyAsDouble(si));
+        return marked(number(flowFromSi.applyAsDouble(si)));
+    }
+
+    /** A length as a number, without its unit; see {@link #number}. */
+    public String length(double si) {
+        return marked(number(lengthFromSi.applyAsDouble(si)));
+    }
+
+    /** A length on the plan as a number, as round as it is. */
+    public String place(double si) {
+        return marked(trimmed(lengthFromSi.applyAsDouble(si)));
     }
 
     /** A pressure that is given and not computed, such as a target, without zeros that add nothing. */
     public String round(double si) {
-        return trimmed(pressureFromSi.applyAsDouble(si));
+        return marked(trimmed(pressureFromSi.applyAsDouble(si)));
     }
 
     /** A round number as it is, at most three digits. */

@@ -75,8 +75,18 @@ enum FileObject implements ObjectKind {
             List.of("id", "kind"),
             List.of("openings", "sources", "readings", "system", "time", "notes")),
     SEAL("state", List.of("state"), List.of("sealedFraction")),
-    HOLE_READING("reading", List.of("hole"), List.of("fanOff", "fanOn", "spread", "meterStep", "time")),
-    SYSTEM_READING("system reading", List.of("suctionPoint"), List.of("flow", "riser", "time")),
+    HOLE_READING(
+            "reading",
+            List.of("hole"),
+            List.of("fanOff", "fanOn", "spread", "count", "meterStep", "waited", "time")),
+    SYSTEM_READING(
+            "system reading",
+            List.of("suctionPoint"),
+            List.of("flow", "flowUncertainty", "flowBelow", "inPipe", "riser", "pit", "spread", "meterStep", "time")),
+    IN_PIPE(
+            "reading in a pipe",
+            List.of("diameter"),
+            List.of("velocityPressure", "velocity", "position", "pressureStep", "velocityStep", "density")),
     TARGET("target", List.of("vacuum", "choice"), List.of());
 
     private final String noun;

@@ -15,8 +15,15 @@ public final class OwnFile {
     public static final String NAME = "Slabfield";
 
     private static final int LOOKED_AT = 400;
-    private static final List<String> SIGNS =
-            List.of("\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, "tEXtSoftware\0" + NAME);
+    private static final List<String> SIGNS = List.of(
+            "\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, ReadingsCsv.START,
+            ReadingsCsv.START.replace(',', ';'), "tEXtSoftware\0" + NAME, "<!-- Made by " + NAME + " -->");
+
+    /** A PDF names its maker anywhere in the file. */
+    private static final String PDF = "%PDF-";
+
+    private static final String PRODUCER = "/Producer (" + NAME + ")";
+    private static final int LARGEST_PDF = 64 * 1024 * 1024;
 
     private OwnFile() {}
 
@@ -24,7 +31,9 @@ public final class OwnFile {
     public static boolean is(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             String start = new String(in.readNBytes(LOOKED_AT), StandardCharsets.ISO_8859_1);
-            return SIGNS.stream().anyMatch(start::contains);
+            if (SIGNS.stream().anyMatch(start::contains)) return true;
+            if (!start.startsWith(PDF)) return false;
+            return (start + new String(in.readNBytes(LARGEST_PDF), StandardCharsets.ISO_8859_1)).contains(PRODUCER);
         } catch (IOException e) {
             return false;
         }

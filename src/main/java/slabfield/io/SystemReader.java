@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import slabfield.model.FlowReading;
 import slabfield.model.Point;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
@@ -92,12 +94,42 @@ final class SystemReader {
         OptionalDouble off = e.optional("fanOff", Dimension.PRESSURE), on = e.optional("fanOn", Dimension.PRESSURE);
         OptionalDouble spread = e.optional("spread", Dimension.PRESSURE);
         OptionalDouble step = e.optional("meterStep", Dimension.PRESSURE);
-        return e.make(() -> new Stage.HoleReading(hole, off, on, spread, step, time));
+        OptionalDouble waited = e.optional("waited", Dimension.DURATION);
+        OptionalInt count = e.has("count") ? OptionalInt.of(e.whole("count", 1)) : OptionalInt.empty();
+        return e.make(() -> new Stage.HoleReading(hole, off, on, spread, count, step, waited, time));
     }
 
     private static Optional<Stage.SystemReading> systemReading(Entry e) {
         String point = e.text("suctionPoint"), time = e.text("time");
-        OptionalDouble flow = e.optional("flow", Dimension.FLOW), riser = e.optional("riser", Dimension.PRESSURE);
-        return e.make(() -> new Stage.SystemReading(point, flow, riser, time));
+        OptionalDouble riser = e.optional("riser", Dimension.PRESSURE), pit = e.optional("pit", Dimension.PRESSURE);
+        OptionalDouble spread = e.optional("spread", Dimension.PRESSURE);
+        OptionalDouble step = e.optional("meterStep", Dimension.PRESSURE);
+        Optional<FlowReading> flow = flowReading(e);
+        return e.make(() -> new Stage.SystemReading(point, flow, riser, pit, spread, step, time));
+    }
+
+    private static Optional<FlowReading> flowReading(Entry e) {
+        OptionalDouble uncertainty = e.optional("flowUncertainty", Dimension.FLOW);
+        e.onlyIf(e.has("flow"), "flowUncertainty", "with \"flow\"");
+        if (!e.has("flow") && !e.has("flowBelow") && !e.has("inPipe")) return Optional.empty();
+        e.oneOf("flow", "flowBelow", "inPipe");
+        double flow = e.quantity("flow", Dimension.FLOW), below = e.quantity("flowBelow", Dimension.FLOW);
+        if (e.has("inPipe")) return inPipe(e.entry("inPipe", FileObject.IN_PIPE));
+        return e.make(() -> e.has("flow") ? new FlowReading.Stated(flow, uncertainty) : new FlowReading.Below(below));
+    }
+
+    private static Optional<FlowReading> inPipe(Entry e) {
+        boolean velocity = e.oneOf("velocityPressure", "velocity").orElse("").equals("velocity");
+        e.onlyIf(velocity, "velocityStep", "with \"velocity\"");
+        e.onlyIf(!velocity, "pressureStep", "with \"velocityPressure\"");
+        List<Double> pressures = e.quantities("velocityPressure", Dimension.PRESSURE);
+        List<Double> speeds = e.quantities("velocity", Dimension.SPEED);
+        OptionalDouble pressureStep = e.optional("pressureStep", Dimension.PRESSURE);
+        OptionalDouble velocityStep = e.optional("velocityStep", Dimension.SPEED);
+        boolean traverse = e.word("position", Words.POSITIONS, false);
+        double diameter = e.quantity("diameter", Dimension.LENGTH);
+        OptionalDouble density = e.optional("density", Dimension.DENSITY);
+        return e.make(() -> new FlowReading.InPipe(
+                velocity ? speeds : pressures, velocity, diameter, traverse, velocity ? velocityStep : pressureStep, density));
     }
 }

@@ -1,8 +1,10 @@
 package slabfield.io;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import slabfield.model.FlowReading;
 import slabfield.model.Source;
 import slabfield.model.Stage;
 import slabfield.model.SuctionPoint;
@@ -59,15 +61,38 @@ final class SystemWriter {
         pressure(node, "fanOff", reading.fanOff());
         pressure(node, "fanOn", reading.fanOn());
         pressure(node, "spread", reading.spread());
+        reading.count().ifPresent(n -> node.put("count", n));
         pressure(node, "meterStep", reading.meterStep());
+        reading.waited().ifPresent(t -> node.put("waited", Quantity.exact(t, Unit.SECOND)));
         node.put("time", reading.time());
     }
 
     private void systemReading(ObjectNode node, Stage.SystemReading reading) {
         node.put("suctionPoint", reading.suctionPoint());
-        reading.flow().ifPresent(flow -> node.put("flow", flow(flow)));
+        reading.flowReading().ifPresent(read -> flowReading(node, read));
         pressure(node, "riser", reading.riser());
+        pressure(node, "pit", reading.pit());
+        pressure(node, "spread", reading.spread());
+        pressure(node, "meterStep", reading.meterStep());
         node.put("time", reading.time());
+    }
+
+    private static void flowReading(ObjectNode node, FlowReading read) {
+        if (read instanceof FlowReading.Stated stated) {
+            node.put("flow", flow(stated.flow()));
+            stated.uncertainty().ifPresent(u -> node.put("flowUncertainty", flow(u)));
+        } else if (read instanceof FlowReading.Below below) node.put("flowBelow", flow(below.bound()));
+        else if (read instanceof FlowReading.InPipe pipe) inPipe(node.putObject("inPipe"), pipe);
+    }
+
+    private static void inPipe(ObjectNode node, FlowReading.InPipe pipe) {
+        Unit unit = pipe.velocity() ? Unit.METRE_PER_SECOND : Unit.PASCAL;
+        node.put("diameter", ScenarioWriter.metres(pipe.diameter()));
+        ArrayNode shown = node.putArray(pipe.velocity() ? "velocity" : "velocityPressure");
+        pipe.shown().forEach(v -> shown.add(Quantity.exact(v, unit)));
+        node.put("position", pipe.traverse() ? "traverse" : "centre line");
+        pipe.meterStep().ifPresent(s -> node.put(pipe.velocity() ? "velocityStep" : "pressureStep", Quantity.exact(s, unit)));
+        pipe.density().ifPresent(d -> node.put("density", Quantity.exact(d, Unit.KILOGRAM_PER_CUBIC_METRE)));
     }
 
     private static void pressure(ObjectNode node, String key, OptionalDouble value) {

@@ -19,6 +19,7 @@ final class Words {
     static final Map<String, OpeningKind> OPENINGS = map(OpeningKind.values(), OpeningKind::word);
     static final Map<String, StageKind> STAGES = map(StageKind.values(), StageKind::words);
     static final Map<String, Boolean> CERTAINTIES = Map.of("known", true, "suspected", false);
+    static final Map<String, Boolean> POSITIONS = Map.of("centre line", false, "traverse", true);
     static final Map<String, Boolean> WHEN_OFF = Map.of("shut", false, "open", true);
 
     static final Map<String, NominalPipe> PIPES = map(NominalPipe.values(), NominalPipe::word);

@@ -1,5 +1,7 @@
 package slabfield.law;
 
+import java.util.OptionalDouble;
+
 /**
  * What the flow laws need to know of the air.
  *
@@ -10,6 +12,9 @@ package slabfield.law;
 public record AirState(double viscosity, double density) {
     /** Air of 20 C and 101325 Pa, rounded as is the custom. */
     public static final AirState STANDARD = new AirState(1.81e-5, 1.204);
+
+    /** 20 C [K]. */
+    private static final double ROOM_TEMPERATURE = 293.15;
 
     public AirState {
         Require.positive("viscosity", viscosity);
@@ -25,5 +30,12 @@ public record AirState(double viscosity, double density) {
     public static AirState of(double temperature, double altitude) {
         double pressure = AirProperties.pressureAtAltitude(altitude);
         return new AirState(AirProperties.viscosity(temperature), AirProperties.density(pressure, temperature));
+    }
+
+    /** Air of which temperature [K], altitude [m] or both may be unknown: 20 C, sea level; where both are, {@link #STANDARD}. */
+    public static AirState of(OptionalDouble temperature, OptionalDouble altitude) {
+        return temperature.isEmpty() && altitude.isEmpty()
+                ? STANDARD
+                : of(temperature.orElse(ROOM_TEMPERATURE), altitude.orElse(0));
     }
 }

@@ -13,4 +13,11 @@ public record Layer(Fill fill, List<Zone> zones) {
         Check.present("fill", fill);
         zones = Check.list("zones", zones);
     }
+
+    /** What lies at a place: the last zone that covers it, else the layer's fill. */
+    public Fill fillAt(Point place) {
+        Fill found = fill;
+        for (Zone zone : zones) if (Shapes.area(zone.outline()).covers(Shapes.point(place))) found = zone.fill();
+        return found;
+    }
 }

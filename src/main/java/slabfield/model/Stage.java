@@ -2,7 +2,9 @@ package slabfield.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * One set of readings, and what was different in the house while they were taken.
@@ -36,19 +38,26 @@ public record Stage(
         Check.text("notes", notes);
     }
 
+    /** The same stage with other readings. */
+    public Stage with(List<HoleReading> otherHoles, List<SystemReading> otherSystems) {
+        return new Stage(id, kind, seals, sources, otherHoles, otherSystems, time, notes);
+    }
+
     /** True where the house stood as it is drawn. */
     public boolean asDrawn() {
         return seals.isEmpty() && sources.isEmpty();
     }
 
     /**
-     * What a meter showed at a test hole, relative to the room.
+     * What a meter showed at a test hole, relative to the room: each value a mean over a while.
      *
      * @param hole id of the test hole
      * @param fanOff with nothing drawing [Pa]
      * @param fanOn with the suction on [Pa]
      * @param spread standard deviation seen while reading [Pa]
+     * @param count independent readings that each value is the mean of, such as one for each 10 s; empty for one
      * @param meterStep smallest step of the display [Pa]
+     * @param waited time from switching the fan on to the reading [s]
      * @param time when, as ISO 8601 text, or empty
      */
     public record HoleReading(
@@ -56,15 +65,37 @@ public record Stage(
             OptionalDouble fanOff,
             OptionalDouble fanOn,
             OptionalDouble spread,
+            OptionalInt count,
             OptionalDouble meterStep,
+            OptionalDouble waited,
             String time) {
         public HoleReading {
             Check.name("hole", hole);
             Check.present("fanOff", fanOff).ifPresent(v -> Check.finite("fanOff", v));
             Check.present("fanOn", fanOn).ifPresent(v -> Check.finite("fanOn", v));
             Check.present("spread", spread).ifPresent(v -> Check.notNegative("spread", v));
+            Check.present("count", count).ifPresent(n -> Check.positive("count", n));
             Check.present("meterStep", meterStep).ifPresent(v -> Check.positive("meterStep", v));
+            Check.present("waited", waited).ifPresent(v -> Check.notNegative("waited", v));
             Check.time("time", time);
+        }
+
+        /** A reading of which nothing is known about count and waiting. */
+        public HoleReading(
+                String hole,
+                OptionalDouble fanOff,
+                OptionalDouble fanOn,
+                OptionalDouble spread,
+                OptionalDouble meterStep,
+                String time) {
+            this(hole, fanOff, fanOn, spread, OptionalInt.empty(), meterStep, OptionalDouble.empty(), time);
+        }
+
+        /** Fan on minus fan off; empty where one of them was not read [Pa]. */
+        public OptionalDouble change() {
+            return fanOn.isPresent() && fanOff.isPresent()
+                    ? OptionalDouble.of(fanOn.getAsDouble() - fanOff.getAsDouble())
+                    : OptionalDouble.empty();
         }
     }
 
@@ -72,16 +103,51 @@ public record Stage(
      * What was measured at a suction point.
      *
      * @param suctionPoint its id
-     * @param flow drawn [m3/s]
-     * @param riser pressure in the riser or the pit, relative to the room [Pa]
+     * @param flowReading what was read of the flow
+     * @param riser pressure in the riser, relative to the room [Pa]
+     * @param pit pressure in the pit or the tile, relative to the room [Pa]
+     * @param spread standard deviation of the pressures seen while reading [Pa]
+     * @param meterStep smallest step of the pressure's display [Pa]
      * @param time when, as ISO 8601 text, or empty
      */
-    public record SystemReading(String suctionPoint, OptionalDouble flow, OptionalDouble riser, String time) {
+    public record SystemReading(
+            String suctionPoint,
+            Optional<FlowReading> flowReading,
+            OptionalDouble riser,
+            OptionalDouble pit,
+            OptionalDouble spread,
+            OptionalDouble meterStep,
+            String time) {
         public SystemReading {
             Check.name("suctionPoint", suctionPoint);
-            Check.present("flow", flow).ifPresent(v -> Check.finite("flow", v));
+            Check.present("flow", flowReading);
             Check.present("riser", riser).ifPresent(v -> Check.finite("riser", v));
+            Check.present("pit", pit).ifPresent(v -> Check.finite("pit", v));
+            Check.present("spread", spread).ifPresent(v -> Check.notNegative("spread", v));
+            Check.present("meterStep", meterStep).ifPresent(v -> Check.positive("meterStep", v));
             Check.time("time", time);
+        }
+
+        /** A stated flow and the riser's pressure alone. */
+        public SystemReading(String suctionPoint, OptionalDouble flow, OptionalDouble riser, String time) {
+            this(
+                    suctionPoint,
+                    Check.present("flow", flow).isPresent()
+                            ? Optional.of(new FlowReading.Stated(flow.getAsDouble(), OptionalDouble.empty()))
+                            : Optional.empty(),
+                    riser, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), time);
+        }
+
+        /** The flow where it was stated; empty where it must first be worked out, is below the meter, or was not read [m3/s]. */
+        public OptionalDouble flow() {
+            return flowReading.isPresent() && flowReading.get() instanceof FlowReading.Stated stated
+                    ? OptionalDouble.of(stated.flow())
+                    : OptionalDouble.empty();
+        }
+
+        /** Pressure in the pit where it was read there, else in the riser [Pa]. */
+        public OptionalDouble suction() {
+            return pit.isPresent() ? pit : riser;
         }
     }
 }

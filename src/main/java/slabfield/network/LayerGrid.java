@@ -27,7 +27,6 @@ import slabfield.model.Shapes;
 final class LayerGrid {
     private static final double SLIVER = 1e-6;
     private static final int SUBLINES = 4;
-    private static final int MOST_TIES = 1000;
     /** A face on an edge is as open as its tighter side; both are looked at this part of a cell away. */
     private static final double HAIR = 1e-7;
 
@@ -46,22 +45,26 @@ final class LayerGrid {
     final int[] disc;
 
     final List<Disc> discs = new ArrayList<>();
+    private final Map<Round, DiscTie> ties;
     private final AirState air;
     private double[] uncutEast;
     private double[] uncutNorth;
-    /** Ties found so far, shared with copies: a house is often solved again with most of its discs where they were. */
-    private final Map<Round, DiscTie> ties;
-
     private final List<List<double[]>> middleLines = new ArrayList<>();
-
-    private record Round(Point at, double radius) {}
 
     /** A round hole in the layer with one pressure. */
     record Disc(String subject, Point at, double radius, DiscTie tie) {}
 
+    /** All that a disc's tie depends on. */
+    record Round(Grid grid, Point at, double radius) {}
+
     LayerGrid(Scenario scenario, AirState air) {
+        this(scenario, air, new ConcurrentHashMap<>());
+    }
+
+    /** @param ties found before, to which those found here are added */
+    LayerGrid(Scenario scenario, AirState air, Map<Round, DiscTie> ties) {
         this.air = air;
-        ties = new ConcurrentHashMap<>();
+        this.ties = ties;
         Geometry slabs = Shapes.union(scenario.slabs());
         grid = gridOver(slabs, scenario.cellSize());
         int n = grid.cells();
@@ -226,8 +229,8 @@ final class LayerGrid {
 
     /** Takes a disc out of the layer and returns its number. */
     int addDisc(String subject, Point at, double radius) {
-        if (ties.size() > MOST_TIES) ties.clear();
-        DiscTie tie = ties.computeIfAbsent(new Round(at, radius), r -> new DiscTie(grid, at.x(), at.y(), radius));
+        DiscTie tie = ties.computeIfAbsent(
+                new Round(grid, at, radius), r -> new DiscTie(r.grid(), r.at().x(), r.at().y(), r.radius()));
         int number = discs.size();
         discs.add(new Disc(subject, at, radius, tie));
         Region round = new Region(Shapes.disc(at, radius));

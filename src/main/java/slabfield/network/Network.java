@@ -487,6 +487,17 @@ final class Network implements NonlinearSystem {
         }
     }
 
+    /** Slope of the flow into the network through an account's links, times a weight, added to a vector over the unknowns. */
+    void addAccountSlope(int accountNumber, double weight, double[] at, double[] rest, double[] sum) {
+        spread(at, rest);
+        for (int k = 0; k < links; k++) {
+            if (account[k] != accountNumber) continue;
+            double slope = weight * law[k].slope(difference(k));
+            if (unknown[from[k]] >= 0) sum[unknown[from[k]]] -= slope;
+            if (unknown[to[k]] >= 0) sum[unknown[to[k]]] += slope;
+        }
+    }
+
     private int to(int link) {
         return to[link];
     }

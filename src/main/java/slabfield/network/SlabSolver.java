@@ -34,8 +34,6 @@ public final class SlabSolver {
     /** Share of the local vacuum that the momentum of air in a tile may reach before it is named as a doubt. */
     private static final double MOMENTUM_DOUBTFUL = 0.05;
 
-    private static final double ROOM_TEMPERATURE = 293.15;
-
     private SlabSolver() {}
 
     /** What to compute. */
@@ -101,8 +99,7 @@ public final class SlabSolver {
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
     public static AirState airOf(Scenario scenario) {
-        OptionalDouble t = scenario.air().temperature(), z = scenario.air().altitude();
-        return t.isEmpty() && z.isEmpty() ? AirState.STANDARD : AirState.of(t.orElse(ROOM_TEMPERATURE), z.orElse(0));
+        return AirState.of(scenario.air().temperature(), scenario.air().altitude());
     }
 
     private static String reason(Convergence c) {
@@ -162,6 +159,15 @@ public final class SlabSolver {
                 ending = Convergence.Ending.STALLED;
             return new State(
                     built, network, at, rest, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
+        }
+
+        /** Closed but not solved; all its pressures are 0. */
+        static State laid(Devices.Built built) {
+            List<Network.Island> islands = built.network().close();
+            double[] none = new double[built.network().size()];
+            return new State(
+                    built, built.network(), none, none,
+                    new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN), islands, Optional.empty());
         }
 
         double[] cellPressures(LayerGrid layer) {

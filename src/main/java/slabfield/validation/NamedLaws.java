@@ -6,7 +6,6 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import slabfield.equipment.FanCurves;
 import slabfield.equipment.HousePressure;
-import slabfield.equipment.PipeFlow;
 import slabfield.equipment.YearlyCost;
 import slabfield.law.AirProperties;
 import slabfield.law.AirState;
@@ -24,6 +23,7 @@ import slabfield.law.StackEffect;
 import slabfield.law.TileFriction;
 import slabfield.model.House;
 import slabfield.model.Source;
+import slabfield.readings.PipeFlow;
 
 /** The laws that a case can call by name, with their arguments by name, all in SI. Air is standard unless given. */
 final class NamedLaws {

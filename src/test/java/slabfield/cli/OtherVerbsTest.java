@@ -30,7 +30,7 @@ class OtherVerbsTest {
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out())
                 .contains("Stage \"first look\" (communication test)", "Stage \"after sealing\"\n", "weaker than expected",
-                        "riser measured, Pa", "bias", "scatter", Page.SIGN, "No flow was measured in this stage",
+                        "S1, suction Pa", "S1, flow L/s", "chi-square per reading", "bias", "scatter", Page.SIGN, "No flow was measured in this stage",
                         "T2 ")
                 .doesNotContain("no readings")
                 .endsWith("before coring.\n");
@@ -43,9 +43,11 @@ class OtherVerbsTest {
         JsonNode stage = root.path("stages").get(0), hole = stage.path("testHoles").get(0);
         assertThat(root.path("stages")).hasSize(2);
         assertThat(stage.properties().stream().map(e -> e.getKey()))
-                .containsExactly("stage", "kind", "converged", "testHoles", "suctionPoints", "bias_Pa", "scatter_Pa", "remarks");
+                .containsExactly("stage", "kind", "converged", "testHoles", "suctionPoints", "bias_Pa", "scatter_Pa", "chiSquarePerReading", "remarks");
         assertThat(hole.path("difference_Pa").asDouble())
-                .isEqualTo(hole.path("measured_Pa").asDouble() - hole.path("predicted_Pa").asDouble());
+                .isEqualTo(hole.path("found_Pa").asDouble() - hole.path("expected_Pa").asDouble());
+        assertThat(hole.path("found_Pa").asDouble())
+                .isEqualTo(hole.path("measured_Pa").asDouble() - hole.path("measuredFanOff_Pa").asDouble());
         assertThat(hole.path("measured_Pa").asDouble()).isEqualTo(-7);
         assertThat(stage.path("suctionPoints").get(0).path("measuredFlow_m3_per_s").asDouble()).isEqualTo(0.004);
         assertThat(stage.path("testHoles").get(1).path("verdict").asText()).isEqualTo("weaker than expected");

@@ -1,6 +1,5 @@
 package slabfield.figure;
 
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,7 +8,6 @@ final class RecordingCanvas implements Canvas {
     /** A text without rotation and the room it takes. */
     record Written(String text, Box box, boolean upright) {}
 
-    private static final Canvas LETTERS = new AwtCanvas(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics(), 1, 1, 1);
 
     final List<Written> written = new ArrayList<>();
     int images;
@@ -56,11 +54,6 @@ final class RecordingCanvas implements Canvas {
         double left = x - (anchor == Anchor.START ? 0 : anchor == Anchor.MIDDLE ? wide / 2 : wide);
         Box box = new Box(left, y - 0.75 * lettering.size(), left + wide, y + 0.2 * lettering.size());
         if (!text.isEmpty()) written.add(new Written(text, box, rotation == 0));
-    }
-
-    @Override
-    public double textWidth(String text, Lettering lettering) {
-        return LETTERS.textWidth(text, lettering);
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import slabfield.model.Equipment;
 import slabfield.model.FanOffer;
 import slabfield.model.Fill;
 import slabfield.model.FillWord;
+import slabfield.model.FlowReading;
 import slabfield.model.House;
 import slabfield.model.Opening;
 import slabfield.model.Point;
@@ -120,7 +122,18 @@ class RoundTripTest {
         assertThat(first.seals()).isEqualTo(Map.of("sump", Seal.of(SealState.OPEN), "north", new Seal(SealState.SEALED, 0.99, false)));
         assertThat(first.sources()).isEqualTo(Map.of("S1", new Source.Pressure(-8000), "S2", new Source.Flow(0)));
         assertThat(first.holes().get(0).fanOn()).hasValue(-0.4);
+        assertThat(first.holes().get(0).count()).hasValue(6);
+        assertThat(first.holes().get(0).waited()).hasValue(90);
+        assertThat(first.holes().get(0).change().orElseThrow()).isCloseTo(-1.6, within(1e-12));
         assertThat(first.systems().get(0).flow()).hasValue(Unit.CFM.toSi(22));
+        assertThat(first.systems().stream().map(r -> r.flowReading().orElseThrow())).containsExactly(
+                new FlowReading.Stated(Unit.CFM.toSi(22), OptionalDouble.of(Unit.CFM.toSi(2))),
+                new FlowReading.Below(Unit.CFM.toSi(5)),
+                new FlowReading.InPipe(List.of(9.0, 11.5, 11.0, 8.5), false, 0.1016, true, OptionalDouble.of(0.5), OptionalDouble.of(1.1)),
+                new FlowReading.InPipe(
+                        List.of(Unit.FOOT_PER_MINUTE.toSi(900)), true, 0.0762, false,
+                        OptionalDouble.of(Unit.FOOT_PER_MINUTE.toSi(10)), OptionalDouble.empty()));
+        assertThat(first.systems().get(1).suction()).hasValue(-120);
         assertThat(s.stages().get(1).asDrawn()).isTrue();
     }
 

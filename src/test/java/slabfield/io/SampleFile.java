@@ -87,8 +87,11 @@ final class SampleFile {
               "stages": [
                 { "id": "vacuum cleaner", "kind": "communication test", "openings": { "sump": "open", "north": { "state": "sealed", "sealedFraction": "99 %" } },
                   "sources": { "S1": { "pressure": "-8 kPa" }, "S2": { "flow": "0 cfm" } },
-                  "readings": [{ "hole": "T1", "fanOff": "1.2 Pa", "fanOn": "-0.4 Pa", "spread": "0.2 Pa", "meterStep": "0.1 Pa", "time": "2026-01-20T14:05" }],
-                  "system": [{ "suctionPoint": "S1", "flow": "22 cfm", "riser": "-0.9 inH2O", "time": "2026-01-20T14:05:30+01:00" }],
+                  "readings": [{ "hole": "T1", "fanOff": "1.2 Pa", "fanOn": "-0.4 Pa", "spread": "0.2 Pa", "count": 6, "meterStep": "0.1 Pa", "waited": "90 s", "time": "2026-01-20T14:05" }],
+                  "system": [{ "suctionPoint": "S1", "flow": "22 cfm", "flowUncertainty": "2 cfm", "riser": "-0.9 inH2O", "time": "2026-01-20T14:05:30+01:00" },
+                    { "suctionPoint": "S2", "flowBelow": "5 cfm", "pit": "-120 Pa", "spread": "0.4 Pa", "meterStep": "0.1 Pa" },
+                    { "suctionPoint": "S3", "inPipe": { "diameter": "4 in", "velocityPressure": ["9 Pa", "11.5 Pa", "11 Pa", "8.5 Pa"], "position": "traverse", "pressureStep": "0.5 Pa", "density": "1.1 kg/m3" } },
+                    { "suctionPoint": "S4", "inPipe": { "diameter": "3 in", "velocity": ["900 fpm"], "position": "centre line", "velocityStep": "10 fpm" } }],
                   "time": "2026-01-20", "notes": "Windy." },
                 { "id": "start", "kind": "start-up" }
               ],

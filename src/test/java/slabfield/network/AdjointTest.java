@@ -30,7 +30,7 @@ class AdjointTest {
     private static final Seal HALF = new Seal(SealState.LOOSE, 0.5, false);
 
     /** All devices, a patch of stone whose permeability can be stepped, and seals half closed. */
-    private static Scenario house(double inertial, Source source) {
+    static Scenario house(double inertial, Source source) {
         BlockWall wall = new BlockWall(
                 "north", Houses.path(0, 6, 8, 6), 2, HALF, 0.01, 1e-4, 2e-5, 1e-5, 1e-3, true, Optional.empty());
         Scenario s = Houses.on(2e-8, inertial)

@@ -37,6 +37,11 @@ class ComparisonTest {
         return SOLVED.hole(hole).orElseThrow().fanOn().orElseThrow();
     }
 
+    /** What is to be read with the fan off. */
+    private static double off(String hole) {
+        return SOLVED.hole(hole).orElseThrow().fanOff().orElseThrow();
+    }
+
     private static Stage stage(List<Stage.HoleReading> holes, List<Stage.SystemReading> systems) {
         return new Stage("visit", StageKind.LATER_VISIT, Map.of(), Map.of(), holes, systems, "", "");
     }
@@ -71,7 +76,7 @@ class ComparisonTest {
     @CsvSource({"0, AS_EXPECTED", "0.3, AS_EXPECTED", "-0.3, AS_EXPECTED", "0.6, STRONGER", "-0.6, WEAKER"})
     void verdictFollowsTheBand(double share, Verdict verdict) {
         double p = predicted("T1");
-        HoleComparison c = compare(stage(List.of(reading("T1", 0, p * (1 + share))), List.of())).holes().get(0);
+        HoleComparison c = compare(stage(List.of(reading("T1", off("T1"), p * (1 + share))), List.of())).holes().get(0);
         assertThat(c.verdict()).isEqualTo(verdict);
         assertThat(c.difference().orElseThrow()).isCloseTo(p * share, within(1e-9));
     }
@@ -79,7 +84,7 @@ class ComparisonTest {
     @Test
     void biasAndScatterAreOverAllHoles() {
         Comparison c = compare(stage(
-                List.of(reading("T1", 0, predicted("T1") + 3), reading("T2", 0, predicted("T2") - 1)), List.of()));
+                List.of(reading("T1", off("T1"), predicted("T1") + 3), reading("T2", off("T2"), predicted("T2") - 1)), List.of()));
         assertThat(c.bias().orElseThrow()).isCloseTo(1, within(1e-9));
         assertThat(c.scatter().orElseThrow()).isCloseTo(Math.sqrt(5), within(1e-9));
     }
@@ -118,5 +123,51 @@ class ComparisonTest {
     void soundReadingsHaveNoRemark() {
         Stage.SystemReading s = new Stage.SystemReading("S1", OptionalDouble.of(0.01), OptionalDouble.of(-300), "");
         assertThat(compare(stage(List.of(reading("T1", 0.3, -90)), List.of(s))).remarks()).isEmpty();
+    }
+
+    @Test
+    void theWindAndTheStackCancelWhereBothWereRead() {
+        double drop = predicted("T1") - off("T1");
+        HoleComparison c = compare(stage(List.of(reading("T1", 4, 4 + drop)), List.of())).holes().get(0);
+        assertThat(c.byPair()).isTrue();
+        assertThat(c.difference().getAsDouble()).isCloseTo(0, within(1e-9));
+        assertThat(c.verdict()).isEqualTo(Verdict.AS_EXPECTED);
+    }
+
+    /** A reading that could not have shown even the loss of all vacuum says nothing. */
+    @Test
+    void aBandAsWideAsThePredictionCannotTell() {
+        Stage.HoleReading shaky = new Stage.HoleReading(
+                "T1", OptionalDouble.empty(), OptionalDouble.of(predicted("T1")), OptionalDouble.of(Math.abs(predicted("T1"))),
+                OptionalDouble.of(0.1), "");
+        assertThat(compare(stage(List.of(shaky), List.of())).holes().get(0).verdict()).isEqualTo(Verdict.CANNOT_TELL);
+    }
+
+    @Test
+    void chiSquareIsInUnitsOfTheNoise() {
+        Stage.HoleReading r = reading("T1", 0, 0);
+        double noise = Noise.ofChange(r);
+        Comparison c = compare(stage(List.of(reading("T1", off("T1"), predicted("T1") + 3 * noise)), List.of()));
+        assertThat(c.fit().chiSquare().getAsDouble()).isCloseTo(9, within(1e-6));
+    }
+
+    @Test
+    void flowsAndSuctionHaveVerdictsToo() {
+        Result.Suction s2 = SOLVED.suction("S2").orElseThrow();
+        Stage.SystemReading s = new Stage.SystemReading("S2", OptionalDouble.of(3 * s2.flow()), OptionalDouble.of(s2.pressure() / 3), "");
+        Comparison.SystemComparison c = compare(stage(List.of(), List.of(s))).systems().get(0);
+        assertThat(c.flowVerdict()).isEqualTo(Verdict.STRONGER);
+        assertThat(c.pressureVerdict()).isEqualTo(Verdict.WEAKER);
+        Stage.SystemReading below = new Stage.SystemReading(
+                "S2", java.util.Optional.of(new slabfield.model.FlowReading.Below(10 * s2.flow())), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "");
+        assertThat(compare(stage(List.of(), List.of(below))).systems().get(0).flowVerdict()).isEqualTo(Verdict.CANNOT_TELL);
+    }
+
+    @Test
+    void theParityPlotHasEveryHoleWithBothValues() {
+        Comparison c = compare(stage(List.of(reading("T1", 0, -80), reading("T2", 0, -4)), List.of()));
+        assertThat(c.parity()).extracting(Comparison.ParityPoint::hole).containsExactly("T1", "T2");
+        assertThat(c.parity().get(0).residual()).isCloseTo(c.holes().get(0).difference().getAsDouble(), within(1e-12));
     }
 }

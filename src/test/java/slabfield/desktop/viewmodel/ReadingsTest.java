@@ -25,7 +25,9 @@ class ReadingsTest {
         bench.solving().start();
         assertThat(bench.readings().stage().get().orElseThrow().id()).isEqualTo("as drawn");
         assertThat(row(0).measured()).hasValue(3);
-        assertThat(row(0).difference().orElseThrow()).isEqualTo(3 - row(0).predicted().orElseThrow());
+        assertThat(row(0).difference().orElseThrow()).as("on minus off, where both were read")
+                .isEqualTo(3 - row(0).measuredOff().orElseThrow()
+                        - (row(0).predicted().orElseThrow() - row(0).predictedOff().orElseThrow()));
         assertThat(row(0).off()).isTrue();
         assertThat(row(0).verdict()).isEqualTo("weaker than expected");
     }

@@ -1,4 +1,4 @@
-package slabfield.equipment;
+package slabfield.readings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -15,6 +15,7 @@ import slabfield.model.NominalPipe;
 
 class PipeFlowTest {
     private static final double INCH_OF_WATER = 249.08891;
+    private static final double CFM = 4.719474432e-4;
     private static final double FPM = 0.00508;
     private static final double POUNDS = 16.01846337;
 
@@ -68,14 +69,14 @@ class PipeFlowTest {
     @ParameterizedTest
     @CsvSource({"THREE_INCH,10,0.59", "THREE_INCH,5,0.147", "TWO_INCH,5,0.715"})
     void whatTheMeterSees(NominalPipe size, double cfm, double pascals) {
-        assertThat(PipeFlow.velocityPressure(cfm * Basements.CFM, size.insideDiameter(), AirState.STANDARD))
+        assertThat(PipeFlow.velocityPressure(cfm * CFM, size.insideDiameter(), AirState.STANDARD))
                 .isCloseTo(pascals, within(0.01));
     }
 
     @Test
     void suggestsTheWidestTestPipeThatCanBeRead() {
-        assertThat(PipeFlow.testPipe(5 * Basements.CFM, 0.1, AirState.STANDARD)).contains(NominalPipe.TWO_INCH);
-        assertThat(PipeFlow.testPipe(100 * Basements.CFM, 0.1, AirState.STANDARD)).contains(NominalPipe.SIX_INCH);
-        assertThat(PipeFlow.testPipe(2 * Basements.CFM, 0.1, AirState.STANDARD)).isEmpty();
+        assertThat(PipeFlow.testPipe(5 * CFM, 0.1, AirState.STANDARD)).contains(NominalPipe.TWO_INCH);
+        assertThat(PipeFlow.testPipe(100 * CFM, 0.1, AirState.STANDARD)).contains(NominalPipe.SIX_INCH);
+        assertThat(PipeFlow.testPipe(2 * CFM, 0.1, AirState.STANDARD)).isEmpty();
     }
 }

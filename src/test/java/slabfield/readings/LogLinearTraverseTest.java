@@ -1,4 +1,4 @@
-package slabfield.equipment;
+package slabfield.readings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package slabfield.equipment;
+package slabfield.readings;
 
 import java.util.List;
 import java.util.Optional;

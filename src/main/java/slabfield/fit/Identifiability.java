@@ -1,0 +1,211 @@
+package slabfield.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
+
+/**
+ * What the readings of a fit can tell apart and what not. A number is given only for an unknown that is known to a factor
+ * of two either way with 90 % probability and of which the readings, not its prior, say so. Of the others it is asked
+ * whether their ratio is known that well, or whether one can stand in for the other.
+ *
+ * @param findings one for each unknown, in the fit's order
+ * @param ratios what is known of pairs that are not known each
+ * @param exchangeable pairs of which only the sum of their effects is known
+ * @param directions of the scaled sensitivities, the best known first
+ * @param measure what to read to know more, in plain sentences
+ */
+public record Identifiability(
+        List<Finding> findings,
+        List<Ratio> ratios,
+        List<Pair> exchangeable,
+        List<Direction> directions,
+        List<String> measure) {
+    /** Probability of all ranges. */
+    public static final double PROBABILITY = 0.9;
+    /** Factor either way to which a number must be known; a choice. */
+    public static final double NUMBER = 2;
+
+    private static final double OUTER = 1.6449;
+    /** Part of the prior's standard deviation below which the readings have said something. */
+    private static final double SAID = 0.7;
+    /** The same above which they have said nothing. */
+    private static final double UNSEEN = 0.9;
+    /** Correlation below which one unknown stands in for another. */
+    private static final double EXCHANGED = -0.7;
+
+    /** How an unknown is known. */
+    public enum Standing {
+        FOUND("found"),
+        RANGE("only a range"),
+        COMBINED("only together with another"),
+        UNSEEN("not seen by the readings");
+
+        private final String words;
+
+        Standing(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * An unknown.
+     *
+     * @param parameter its place in the fit
+     * @param standing how it is known; only where it is found may its value be called a number
+     * @param range that holds it with 90 % probability, in its unit
+     */
+    public record Finding(int parameter, Standing standing, Interval range) {}
+
+    /**
+     * Two unknowns of which the first over the second is known.
+     *
+     * @param value first over second, each in its unit
+     * @param range that holds it with 90 % probability
+     */
+    public record Ratio(int first, int second, double value, Interval range) {}
+
+    /** Two unknowns that the readings mistake for each other. */
+    public record Pair(int first, int second) {}
+
+    /**
+     * A combination of all unknowns.
+     *
+     * @param gain singular value: how many times better the readings know it than the priors did
+     * @param weights of the unknowns, in standard deviations of their priors, of length one
+     */
+    public record Direction(double gain, double[] weights) {}
+
+    /** Looks at a fit. */
+    public static Identifiability of(Fitted fit) {
+        return new Looking(fit).told();
+    }
+
+    /** Place of the largest weights. */
+    private record Looking(Fitted fit, double[][] covariance, List<Parameter> parameters) {
+        Looking(Fitted fit) {
+            this(fit, fit.covariance(), fit.parameters());
+        }
+
+        Identifiability told() {
+            int n = parameters.size();
+            List<Integer> open = IntStream.range(0, n).filter(j -> !found(j)).boxed().toList();
+            List<Ratio> ratios = new ArrayList<>();
+            List<Pair> pairs = new ArrayList<>();
+            for (int a : open)
+                for (int b : open) {
+                    if (a == b || !logarithmic(a) || !logarithmic(b)) continue;
+                    if (a > b && knownRatio(a, b)) ratios.add(ratio(a, b));
+                    if (a < b && !knownRatio(a, b) && !unseen(a) && !unseen(b) && correlation(a, b) < EXCHANGED)
+                        pairs.add(new Pair(a, b));
+                }
+            List<Ratio> kept = chained(ratios);
+            List<Finding> findings = IntStream.range(0, n)
+                    .mapToObj(j -> new Finding(j, standing(j, kept, pairs), fit.interval(j, PROBABILITY)))
+                    .toList();
+            return new Identifiability(findings, kept, pairs, directions(), measure(findings, kept, pairs));
+        }
+
+        /** Ratios to the first unknown of each chain: the others follow. */
+        private static List<Ratio> chained(List<Ratio> ratios) {
+            List<Ratio> kept = new ArrayList<>();
+            for (Ratio r : ratios)
+                if (kept.stream().noneMatch(k -> k.first() == r.first())) kept.add(r);
+            return kept;
+        }
+
+        private boolean logarithmic(int j) {
+            return parameters.get(j).prior().scale() == Prior.Scale.LOGARITHMIC;
+        }
+
+        private double spread(int j) {
+            return logarithmic(j) ? Math.log(parameters.get(j).prior().spread()) : 1;
+        }
+
+        private boolean found(int j) {
+            double left = Math.sqrt(covariance[j][j]);
+            return left <= SAID && (!logarithmic(j) || OUTER * left * spread(j) <= Math.log(NUMBER));
+        }
+
+        /** True where the readings would say next to nothing of it even if all others were known. */
+        private boolean unseen(int j) {
+            double gain = 0;
+            for (double[] row : fit.scaledSensitivities()) gain += row[j] * row[j];
+            return 1 / Math.sqrt(1 + gain) > UNSEEN;
+        }
+
+        private double correlation(int a, int b) {
+            return covariance[a][b] / Math.sqrt(covariance[a][a] * covariance[b][b]);
+        }
+
+        private double ratioDeviation(int a, int b) {
+            double sa = spread(a), sb = spread(b);
+            double v = sa * sa * covariance[a][a] + sb * sb * covariance[b][b] - 2 * sa * sb * covariance[a][b];
+            return Math.sqrt(Math.max(0, v));
+        }
+
+        private boolean knownRatio(int a, int b) {
+            boolean both = parameters.get(a).kind().conducts() && parameters.get(b).kind().conducts();
+            double before = Math.hypot(spread(a), spread(b));
+            double now = ratioDeviation(a, b);
+            return both && OUTER * now <= Math.log(NUMBER) && now <= SAID * before;
+        }
+
+        private Ratio ratio(int a, int b) {
+            double value = fit.value(a) / fit.value(b), half = Math.exp(OUTER * ratioDeviation(a, b));
+            return new Ratio(a, b, value, new Interval(value / half, value * half));
+        }
+
+        private Standing standing(int j, List<Ratio> ratios, List<Pair> pairs) {
+            if (found(j)) return Standing.FOUND;
+            if (unseen(j)) return Standing.UNSEEN;
+            boolean combined = ratios.stream().anyMatch(r -> r.first() == j || r.second() == j)
+                    || pairs.stream().anyMatch(p -> p.first() == j || p.second() == j);
+            return combined ? Standing.COMBINED : Standing.RANGE;
+        }
+
+        private List<Direction> directions() {
+            double[][] s = fit.scaledSensitivities();
+            int n = parameters.size();
+            double[][] tall = new double[Math.max(s.length, n)][n];
+            for (int i = 0; i < s.length; i++) tall[i] = s[i];
+            SingularValueDecomposition d = new SingularValueDecomposition(new Array2DRowRealMatrix(tall));
+            return IntStream.range(0, n)
+                    .mapToObj(i -> new Direction(d.getSingularValues()[i], d.getV().getColumn(i)))
+                    .toList();
+        }
+
+        private List<String> measure(List<Finding> findings, List<Ratio> ratios, List<Pair> pairs) {
+            List<String> out = new ArrayList<>();
+            if (!ratios.isEmpty() && !flowKnown())
+                out.add("Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
+            else if (findings.stream().anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+                    && pairs.isEmpty())
+                out.add("Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
+                        + " together tell the same thing twice.");
+            for (Pair p : pairs)
+                out.add("Cover one of " + bare(p.first()) + " and " + bare(p.second())
+                        + " for a moment and read the holes and the flow again: that tells them apart.");
+            for (Finding f : findings)
+                if (f.standing() == Standing.UNSEEN)
+                    out.add("No reading depends on " + bare(f.parameter()) + ": read a hole near it, or leave it as assumed.");
+            return out;
+        }
+
+        private String bare(int j) {
+            return parameters.get(j).words();
+        }
+
+        private boolean flowKnown() {
+            return fit.observations().stream().anyMatch(o -> o.what() == Observation.What.FLOW)
+                    || fit.drawn().stages().stream().anyMatch(s -> fit.drawn().during(s).suctionPoints().stream()
+                            .anyMatch(p -> p.source() instanceof slabfield.model.Source.Flow));
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package slabfield.fit;
+
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.special.Erf;
+
+/**
+ * Predictions held against readings, in standard deviations.
+ *
+ * <p>Readings and model differ by an error with covariance C = diag(meter^2 + (1 - s) model^2) + s model_i model_j for
+ * readings of one kind at one place in several stages, s = {@link NoiseModel#SHARED}. With C = L L^T the residuals are
+ * L^-1 (measured - predicted), which are independent with variance one. A reading that is only an upper bound adds
+ * -ln Phi((bound - predicted)/deviation) to half the sum of squares.
+ */
+final class Misfit {
+    private static final double LN_2PI = Math.log(2 * Math.PI);
+
+    private final List<Observation> observations;
+    private final double[][] lower;
+    private final double logNorm;
+
+    Misfit(List<Observation> observations) {
+        this.observations = observations;
+        int n = observations.size();
+        RealMatrix c = new Array2DRowRealMatrix(Math.max(1, n), Math.max(1, n));
+        if (n == 0) c.setEntry(0, 0, 1);
+        for (int i = 0; i < n; i++)
+            for (int j = 0; j <= i; j++) {
+                double v = covariance(observations.get(i), observations.get(j), i == j);
+                c.setEntry(i, j, v);
+                c.setEntry(j, i, v);
+            }
+        lower = new CholeskyDecomposition(c).getL().getData();
+        double sum = 0;
+        for (int i = 0; i < n; i++) if (!observations.get(i).upperBound()) sum += Math.log(lower[i][i]) + LN_2PI / 2;
+        logNorm = -sum;
+    }
+
+    private static double covariance(Observation a, Observation b, boolean same) {
+        if (same) return a.meter() * a.meter() + a.model() * a.model();
+        boolean shared = a.what() == b.what() && a.place().equals(b.place()) && !a.upperBound() && !b.upperBound();
+        return shared ? NoiseModel.SHARED * a.model() * b.model() : 0;
+    }
+
+    int size() {
+        return observations.size();
+    }
+
+    /** Logarithm of the density's constant: ln p(readings | values) = this - half the sum of squared residuals. */
+    double logNorm() {
+        return logNorm;
+    }
+
+    /** Residuals; half the sum of their squares is the misfit. */
+    double[] residuals(double[] predicted) {
+        return residuals(predicted, measured());
+    }
+
+    /** Residuals against other readings with the same errors. */
+    double[] residuals(double[] predicted, double[] measured) {
+        double[] r = new double[predicted.length];
+        for (int i = 0; i < r.length; i++) r[i] = measured[i] - predicted[i];
+        divide(r);
+        for (int i = 0; i < r.length; i++) if (observations.get(i).upperBound()) r[i] = bounded(r[i]);
+        return r;
+    }
+
+    double[] measured() {
+        return observations.stream().mapToDouble(Observation::measured).toArray();
+    }
+
+    /** Readings that the same house could give as well: measured plus L times standard normal numbers. */
+    double[] drawn(double[] normal) {
+        double[] out = measured();
+        for (int i = 0; i < out.length; i++)
+            for (int j = 0; j <= i; j++) out[i] += lower[i][j] * normal[j];
+        return out;
+    }
+
+    /** Derivatives of the residuals with respect to the unknowns, from those of the predictions. */
+    double[][] slopes(double[][] jacobian, double[] predicted, double[] measured) {
+        int n = jacobian.length, p = n == 0 ? 0 : jacobian[0].length;
+        double[][] out = new double[n][p];
+        double[] z = new double[n];
+        for (int i = 0; i < n; i++) z[i] = measured[i] - predicted[i];
+        divide(z);
+        double[] column = new double[n];
+        for (int j = 0; j < p; j++) {
+            for (int i = 0; i < n; i++) column[i] = -jacobian[i][j];
+            divide(column);
+            for (int i = 0; i < n; i++)
+                out[i][j] = observations.get(i).upperBound() ? column[i] * boundedSlope(z[i]) : column[i];
+        }
+        return out;
+    }
+
+    /** L^-1 times a vector, in place. */
+    private void divide(double[] v) {
+        for (int i = 0; i < v.length; i++) {
+            for (int j = 0; j < i; j++) v[i] -= lower[i][j] * v[j];
+            v[i] /= lower[i][i];
+        }
+    }
+
+    /** sqrt(-2 ln Phi(z)), whose half square is the bound's part of the misfit. */
+    private static double bounded(double z) {
+        return Math.sqrt(-2 * logPhi(z));
+    }
+
+    private static double boundedSlope(double z) {
+        double r = bounded(z);
+        double ratio = Math.exp(-z * z / 2 - LN_2PI / 2 - logPhi(z));
+        return r > 1e-12 ? -ratio / r : 0;
+    }
+
+    /** ln Phi(z); far below 0 by its asymptotic series. */
+    private static double logPhi(double z) {
+        if (z > 0) return Math.log1p(-0.5 * Erf.erfc(z / Math.sqrt(2)));
+        if (z > -8) return Math.log(0.5 * Erf.erfc(-z / Math.sqrt(2)));
+        return -z * z / 2 - LN_2PI / 2 - Math.log(-z) + Math.log1p(-1 / (z * z));
+    }
+}
