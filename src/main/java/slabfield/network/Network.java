@@ -356,10 +356,6 @@ final class Network implements NonlinearSystem {
         return sum / 2;
     }
 
-    private boolean isFixed(int node) {
-        return node >= cells() && fixed[node - cells()];
-    }
-
     /** Sum of all flows over the boundaries, which should be nothing [m3/s]. */
     double imbalance(double[] at, double[] rest) {
         double sum = soilFlow(at, rest);
