@@ -501,10 +501,6 @@ final class Network implements NonlinearSystem {
         }
     }
 
-    private int to(int link) {
-        return to[link];
-    }
-
     /**
      * Derivative of the sum of weight times outflow over all nodes, at fixed pressures, with respect to the logarithm of
      * every cell's permeability and of every account's leak.
@@ -541,5 +537,45 @@ final class Network implements NonlinearSystem {
 
     int unknownOf(int node) {
         return unknown[node];
+    }
+
+    /** What {@link #spread} leaves out by rounding, for all nodes. Valid until the next call of it. */
+    double[] spreadRest() {
+        return allRest;
+    }
+
+    /** Flow through a link from its first to its second node at the spread pressures [m3/s]. */
+    double spreadFlow(int link) {
+        return law[link].flow(difference(link));
+    }
+
+    /** Flow out of a node at the spread pressures; for a fixed node, what the network takes from it [m3/s]. */
+    double spreadOutflow(int node) {
+        return outflow()[node];
+    }
+
+    /** Flow from the soil into a cell at the spread pressures, below 0 where air leaves there [m3/s]. */
+    double soilFlowInto(int cell) {
+        return layer.flow.soil[cell] * (outdoors - all[cell] - allRest[cell]);
+    }
+
+    /** Node at a link's first end. */
+    int from(int link) {
+        return from[link];
+    }
+
+    /** Node at a link's second end. */
+    int to(int link) {
+        return to[link];
+    }
+
+    /** Account of a link. */
+    int account(int link) {
+        return account[link];
+    }
+
+    /** True for a node whose pressure is given. */
+    boolean isFixed(int node) {
+        return node >= cells() && fixed[node - cells()];
     }
 }
