@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabfield.advice.Basements;
+import slabfield.equipment.FanClasses;
 import slabfield.field.Grid;
 import slabfield.field.Progress;
 import slabfield.field.Result;
@@ -23,8 +24,10 @@ import slabfield.fit.Unknowns;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
+import slabfield.model.Source;
 import slabfield.model.Stage;
 import slabfield.model.StageKind;
+import slabfield.network.Adjoint;
 
 /** A linear house read at six holes and by its flow; a leak that is not drawn stands at (6.6, 5.4). */
 class LeakMapTest {
@@ -82,6 +85,23 @@ class LeakMapTest {
         }
         double flow = with.flows().exhaust() - without.flows().exhaust();
         assertThat(responses.byLeak()[6][cell] * small).as("flow").isCloseTo(flow, within(0.01 * flow));
+    }
+
+    /** Behind a fan, a leak changes the flow and the pressure in the pit as whole solves have it. */
+    @Test
+    void behindAFanFlowAndPitPressureRespond() {
+        Source fan = new Source.Fan(FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
+        Scenario house = Basements.plain().withSuctionPoint("S1", s -> s.drawnBy(fan));
+        double small = 1e-8;
+        Result.Suction without = Basements.solve(with(house, HIDDEN, 1e-6 * small)).suctions().get(0);
+        Result.Suction with = Basements.solve(with(house, HIDDEN, small)).suctions().get(0);
+        Adjoint adjoint = Adjoint.of(house, Progress.NONE).orElseThrow();
+        Grid grid = adjoint.grid();
+        int cell = grid.index(grid.column(HIDDEN.x()), grid.row(HIDDEN.y()));
+        double inflow = -adjoint.cellPressures()[cell] * small;
+        double flow = with.flow() - without.flow(), pressure = with.pressure() - without.pressure();
+        assertThat(adjoint.suctionFlowByInflow(0)[cell] * inflow).isCloseTo(flow, within(0.01 * flow));
+        assertThat(adjoint.suctionPressureByInflow(0)[cell] * inflow).isCloseTo(pressure, within(0.01 * pressure));
     }
 
     /** The gain of a cell is that of a fit with a leak there, its strength tried in steps, all else fitted anew. */
