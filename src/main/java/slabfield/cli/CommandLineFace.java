@@ -56,6 +56,7 @@ import slabfield.wording.Nearest;
             SolveVerb.class,
             ReadingsVerb.class,
             CompareVerb.class,
+            FitVerb.class,
             SuggestVerb.class,
             SizeVerb.class,
             FlowVerb.class,

@@ -23,7 +23,7 @@ import slabfield.network.SlabSolver;
  * <p>Randomised maximum likelihood (Kitanidis 1995, Oliver, He and Reynolds 1996, both from memory): each member fits
  * readings to which a draw of their error was added, from priors whose medians were moved by a draw of their spread. Where
  * the model is linear in the unknowns' scales that samples the posterior exactly. Each member also carries one draw of the
- * model's own error, by which all its pressures are multiplied.
+ * model's own error, by which all its pressures and flows are multiplied.
  *
  * <p>Members are fitted on coarse cells, with what the cells change at the best values added to their predictions. The same
  * seed gives the same members.
@@ -31,8 +31,9 @@ import slabfield.network.SlabSolver;
 public final class Ensemble {
     public static final int USUAL = 80;
 
-    private static final double TOLERANCE = 0.1;
-    private static final int LIMIT = 12;
+    /** Step in standard deviations of the posterior below which a member is good enough: far below its own spread. */
+    private static final double TOLERANCE = 0.2;
+    private static final int LIMIT = 6;
 
     private final Fitted fit;
     private final List<Member> members;
@@ -47,7 +48,7 @@ public final class Ensemble {
      *
      * @param deviations values of the unknowns, as standard deviations of the priors from their medians
      * @param house as drawn, with these values
-     * @param modelFactor by which the truth may differ from this house's pressures: 1 plus a draw of the model's error
+     * @param modelFactor by which the truth may differ from this house's pressures and flows: 1 plus a draw of the model's error
      */
     public record Member(double[] deviations, Scenario house, double modelFactor) {}
 

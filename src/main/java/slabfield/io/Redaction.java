@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import slabfield.model.NoDrillArea;
+import slabfield.model.Plan;
 import slabfield.model.Scenario;
 import slabfield.model.Stage;
 import slabfield.safety.DraftTest;
@@ -21,7 +23,7 @@ import slabfield.safety.JobField;
 import slabfield.safety.JobRecord;
 
 /**
- * A job without names and addresses: the name of the house, all notes, the picture that the plan was traced from, who answered or tested, and every field of the job that
+ * A job without names and addresses: the name of the house, all notes, who answered or tested, the picture that the plan was traced from, and every field of the job that
  * may tell who or where somebody is are taken out. Plan, readings, answers and results stay. Names that the user gave to holes
  * or openings are not changed, since readings refer to them; those that hold a word that was taken out are reported.
  *
@@ -51,8 +53,14 @@ public record Redaction(Scenario scenario, JobRecord record, List<String> left) 
     }
 
     private static Scenario blank(Scenario s) {
-        List<Stage> stages = s.stages().stream().map(g -> new Stage(g.id(), g.kind(), g.seals(), g.sources(), g.holes(), g.systems(), g.time(), "")).toList();
-        return s.withName(NAME).withNotes("").withStages(stages).withPlan(s.plan().withUnderlay(Optional.empty()));
+        List<Stage> stages = s.stages().stream()
+                .map(g -> new Stage(g.id(), g.kind(), g.seals(), g.sources(), g.holes(), g.systems(), g.time(), ""))
+                .toList();
+        List<NoDrillArea> areas = s.plan().noDrillAreas().stream()
+                .map(a -> new NoDrillArea(a.id(), a.outline(), ""))
+                .toList();
+        Plan plan = s.plan().withNoDrillAreas(areas).withUnderlay(Optional.empty());
+        return s.withName(NAME).withNotes("").withStages(stages).withPlan(plan);
     }
 
     private static JobRecord blank(JobRecord r) {

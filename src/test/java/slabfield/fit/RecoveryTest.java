@@ -2,6 +2,7 @@ package slabfield.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -21,21 +22,24 @@ class RecoveryTest {
         {10, 8, 9.993}, {0, 8, 20.965}, {9.5, 7.5, 10.072}
     };
 
-    private static Scenario house(double wrongK, double wrongSoil, double spread) {
-        List<Point> places = new java.util.ArrayList<>();
-        List<Double> readings = new java.util.ArrayList<>();
-        for (double[] e : EXACT) {
-            places.add(new Point(e[0], e[1]));
-            readings.add(-e[2]);
-        }
-        Scenario drawn = MadeHouses.plain(
-                10, 8, K * wrongK, SOIL * wrongSoil, new Point(2.5, 3), new Source.Flow(FLOW), 0.1);
-        return MadeHouses.read(drawn, places, readings, spread);
+    static Point place(int hole) {
+        return new Point(EXACT[hole][0], EXACT[hole][1]);
+    }
+
+    static Scenario leakyRectangle(double timesFill, double timesSoil, double cell) {
+        return MadeHouses.plain(
+                10, 8, K * timesFill, SOIL * timesSoil, new Point(2.5, 3), new Source.Flow(FLOW), cell);
+    }
+
+    static Scenario read(double timesFill, double timesSoil, double spread, int... which) {
+        List<Point> places = Arrays.stream(which).mapToObj(RecoveryTest::place).toList();
+        List<Double> readings = Arrays.stream(which).mapToObj(i -> -EXACT[i][2]).toList();
+        return MadeHouses.read(leakyRectangle(timesFill, timesSoil, 0.1), places, readings, spread);
     }
 
     @Test
     void exactReadingsGiveFillAndSoilToOnePercent() throws NotFitted {
-        Scenario house = house(0.2, 8, 0.02);
+        Scenario house = read(0.2, 8, 0.02, 0, 1, 2, 3, 4, 5, 6, 7, 8);
         NoiseModel meterOnly = NoiseModel.USUAL.withModelShare(0);
         Fitted fitted = HouseFit.fit(house, Unknowns.of(house), meterOnly, Progress.NONE);
         assertThat(fitted.converged()).isTrue();

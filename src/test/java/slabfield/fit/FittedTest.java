@@ -1,0 +1,114 @@
+package slabfield.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.UnaryOperator;
+import org.assertj.core.data.Offset;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import slabfield.field.Progress;
+import slabfield.model.Scenario;
+
+/** A synthetic house fitted once: what the fit says of itself, by profile and by ensemble. */
+class FittedTest {
+    private static SyntheticHouses house;
+    private static Fitted fit;
+
+    @BeforeAll
+    static void fitOnce() throws NotFitted {
+        house = SyntheticHouses.of(3);
+        fit = HouseFit.fit(house.drawn(), Progress.NONE);
+    }
+
+    @Test
+    void explainsWhatWasRead() {
+        assertThat(fit.converged()).isTrue();
+        assertThat(fit.chiSquare()).isLessThan(fit.observations().size() * 1.5);
+        assertThat(fit.fixed()).isBetween(1.0, 4.0);
+        assertThat(fit.residuals()).hasSameSizeAs(fit.observations());
+    }
+
+    @Test
+    void theFittedHousePredictsWhatTheFitSays() {
+        Scenario found = fit.house().during(fit.house().stages().get(1));
+        var solved = SyntheticHouses.solved(found);
+        for (Fitted.Residual r : fit.residuals())
+            if (r.observation().stage().equals("sump closed") && r.observation().what() == Observation.What.FAN_ON)
+                assertThat(solved.hole(r.observation().place()).orElseThrow().fanOn().orElseThrow())
+                        .isCloseTo(r.predicted(), Offset.offset(1e-4));
+    }
+
+    /** An unknown that the readings fix well has nearly normal doubt, where profile and Laplace agree. */
+    @Test
+    void profileAgreesWithLaplaceWhereTheDoubtIsSmall() {
+        Interval profile = Profile.interval(fit, 0, 0.9, Progress.NONE), laplace = fit.interval(0, 0.9);
+        assertThat(profile.low()).isCloseTo(laplace.low(), Percentage.withPercentage(15));
+        assertThat(profile.high()).isCloseTo(laplace.high(), Percentage.withPercentage(15));
+    }
+
+    @Test
+    void theEnsembleAgreesWithLaplaceAndKeepsToItsSeed() {
+        Ensemble a = Ensemble.of(fit, 40, 5, Progress.NONE), b = Ensemble.of(fit, 40, 5, Progress.NONE);
+        for (int m = 0; m < 40; m++)
+            assertThat(a.members().get(m).deviations()).containsExactly(b.members().get(m).deviations(), Offset.offset(1e-6));
+        int fill = fit.indexOf("fill");
+        assertThat(a.interval(fill, 0.9).factor()).isBetween(
+                Math.sqrt(fit.interval(fill, 0.9).factor()), Math.pow(fit.interval(fill, 0.9).factor(), 1.5));
+        assertThat(a.distanceFromLaplace()).isLessThan(1);
+    }
+
+    @Test
+    void theOutlookIsThatOfItsMembers() {
+        Ensemble e = Ensemble.of(fit, 20, 5, Progress.NONE);
+        Outlook drawn = e.outlook(UnaryOperator.identity(), Progress.NONE);
+        Outlook sealed = e.outlook(SyntheticHouses::finished, Progress.NONE);
+        assertThat(drawn.forecasts()).hasSize(20);
+        double[] low = drawn.quantile(0.05), high = drawn.quantile(0.95), chance = drawn.chanceOf(5);
+        for (int c = 0; c < low.length; c++) {
+            if (Double.isNaN(low[c])) continue;
+            assertThat(low[c]).isLessThanOrEqualTo(high[c]);
+            assertThat(chance[c]).isBetween(0.0, 1.0);
+            if (low[c] > 5.001) assertThat(chance[c]).isGreaterThanOrEqualTo(0.9);
+        }
+        // sealing helps in every one of the houses
+        assertThat(sealed.gainOver(drawn).sorted()[0]).isPositive();
+        assertThat(sealed.exhaust().median()).isLessThan(drawn.exhaust().median());
+    }
+
+    /** Without the sump among what leaks, the stage in which it was closed cannot be explained. */
+    @Test
+    void theEvidenceSpeaksForTheHouseThatExplainsBothStages() throws NotFitted {
+        Scenario without = house.drawn().withOpenings(List.of(house.drawn().opening("joint").orElseThrow()))
+                .withStages(house.drawn().stages().stream()
+                        .map(s -> new slabfield.model.Stage(s.id(), s.kind(), java.util.Map.of(), s.sources(), s.holes(),
+                                s.systems(), s.time(), s.notes()))
+                        .toList());
+        Fitted other = HouseFit.fit(without, Progress.NONE);
+        assertThat(fit.logEvidence()).isGreaterThan(other.logEvidence() + 3);
+        assertThat(fit.informationCriterion()).isLessThan(other.informationCriterion());
+    }
+
+    @Test
+    void tooFewReadingsAreRefusedKindly() {
+        Scenario none = house.drawn().withStages(List.of());
+        assertThatThrownBy(() -> HouseFit.fit(none, Progress.NONE))
+                .isInstanceOf(NotFitted.class)
+                .hasMessageContaining("too little to fit")
+                .hasMessageContaining("measure the flow");
+    }
+
+    @Test
+    void aFitCanBeStopped() {
+        Progress stop = new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        assertThatThrownBy(() -> HouseFit.fit(house.drawn(), stop)).isInstanceOf(CancellationException.class);
+    }
+}

@@ -1,0 +1,64 @@
+package slabfield.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Residuals against their definition. */
+class MisfitTest {
+    private static Observation fanOn(String stage, String hole, double p, double meter, double model) {
+        return new Observation(stage, Observation.What.FAN_ON, hole, p, meter, model, false);
+    }
+
+    private static Observation bound(double value, double meter) {
+        return new Observation("s", Observation.What.FLOW, "S", value, meter, 0, true);
+    }
+
+    @Test
+    void oneReadingCountsInItsDeviation() {
+        Misfit m = new Misfit(List.of(fanOn("s", "1", -10, 3, 4)));
+        assertThat(m.residuals(new double[] {-20})).containsExactly(new double[] {2}, Offset.offset(1e-12));
+    }
+
+    /** r^T C^-1 r by hand for C = [[1 + 4, 2], [2, 1 + 4]] and r = (3, 1): (5*9 - 2*2*3 + 5)/21. */
+    @Test
+    void theModelsErrorIsPartlySharedByStages() {
+        Misfit m = new Misfit(List.of(fanOn("a", "1", 3, 1, 2), fanOn("b", "1", 1, 1, 2)));
+        double[] r = m.residuals(new double[2]);
+        assertThat(r[0] * r[0] + r[1] * r[1]).isCloseTo((45.0 - 12 + 5) / 21, Offset.offset(1e-12));
+        Misfit apart = new Misfit(List.of(fanOn("a", "1", 3, 1, 2), fanOn("b", "2", 1, 1, 2)));
+        double[] q = apart.residuals(new double[2]);
+        assertThat(q[0] * q[0] + q[1] * q[1]).isCloseTo(10.0 / 5, Offset.offset(1e-12));
+    }
+
+    /** Table of the normal distribution function (Abramowitz and Stegun 1964, table 26.1; -10 by its asymptotic series). */
+    @ParameterizedTest
+    @CsvSource({"2, 0.977249868051821", "0, 0.5", "-2, 0.022750131948179", "-10, 7.61985302416e-24"})
+    void aBoundCountsByTheProbabilityThatItHolds(double z, double probability) {
+        Misfit m = new Misfit(List.of(bound(5, 2)));
+        double r = m.residuals(new double[] {5 - 2 * z})[0];
+        assertThat(r * r / 2).isCloseTo(-Math.log(probability), Percentage.withPercentage(1e-3));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-12", "-3", "0", "1", "3"})
+    void slopesAreThoseOfTheResiduals(double z) {
+        Misfit m = new Misfit(List.of(bound(5, 2), fanOn("a", "1", -3, 1, 2), fanOn("b", "1", -4, 1, 1)));
+        double[] at = {5 - 2 * z, -2, -6}, direction = {0.7, -0.4, 1.1};
+        double h = 1e-5;
+        double[] up = at.clone(), down = at.clone();
+        for (int i = 0; i < 3; i++) {
+            up[i] += h * direction[i];
+            down[i] -= h * direction[i];
+        }
+        double[][] slopes = m.slopes(new double[][] {{0.7}, {-0.4}, {1.1}}, at, m.measured());
+        for (int i = 0; i < 3; i++)
+            assertThat(slopes[i][0])
+                    .isCloseTo((m.residuals(up)[i] - m.residuals(down)[i]) / (2 * h), Offset.offset(1e-6));
+    }
+}

@@ -1,0 +1,135 @@
+package slabfield.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.IntStream;
+import slabfield.field.Progress;
+import slabfield.field.Result;
+import slabfield.model.Air;
+import slabfield.model.Display;
+import slabfield.model.Fill;
+import slabfield.model.Layer;
+import slabfield.model.Opening;
+import slabfield.model.OpeningKind;
+import slabfield.model.Path;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
+import slabfield.model.Slab;
+import slabfield.model.Source;
+import slabfield.model.Stage;
+import slabfield.model.StageKind;
+import slabfield.model.SuctionPoint;
+import slabfield.model.Target;
+import slabfield.model.TestHole;
+import slabfield.model.Zone;
+import slabfield.network.SlabSolver;
+
+/**
+ * Houses whose truth is known, with readings made from it. The truth is on finer cells than the fit's and under other laws:
+ * its fill has patches and an inertial part, its joint and sump leak by power laws, where the drawn house has even fill after
+ * Darcy, a crack and an orifice. Values are drawn from what the fit believes beforehand.
+ *
+ * @param drawn as the technician draws it, with stages and readings
+ * @param truth that was read
+ */
+record SyntheticHouses(Scenario drawn, Scenario truth) {
+    static final double FINE = 0.1, COARSE = 0.2;
+    private static final double FILL = 2e-8, SOIL = 1e-6, SUMP_AREA = 1.5e-3, JOINT_WIDTH = 0.6e-3, THICKNESS = 0.1;
+    private static final double NOISE = 0.5, FLOW_ERROR = 0.1, PATCHES = 0.3, INERTIAL = 1500;
+    private static final int HOLES = 6;
+
+    static SyntheticHouses of(long seed) {
+        Random random = new Random(seed);
+        double width = 7 + 3 * random.nextDouble(), height = 5 + 2 * random.nextDouble();
+        List<TestHole> holes = IntStream.rangeClosed(1, HOLES)
+                .mapToObj(i -> new TestHole("H" + i, inside(random, width, height), ""))
+                .toList();
+        Point pit = inside(random, width / 2, height), sump = new Point(width - 0.8, 0.7);
+        Scenario plain = new Scenario(
+                "synthetic " + seed, "", "", Display.SI,
+                List.of(new Slab("slab", MadeHouses.rectangle(width, height), List.of(), 0.1, true)),
+                new Layer(Fill.of(THICKNESS, FILL, 0), List.of()), List.of(), List.of(), List.of(),
+                List.of(sump(sump, new Opening.Orifice(SUMP_AREA, 0.61)), joint(width, height, new Opening.Crack(JOINT_WIDTH, 1))),
+                SOIL, 0, Air.STANDARD,
+                List.of(new SuctionPoint("S", pit, Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-250), false)),
+                holes, List.of(), Target.COMMON_PRACTICE, COARSE);
+        Scenario truth = truth(plain, random, width, height, sump);
+        List<Stage> stages = List.of(
+                read(truth, "open", Map.of(), random), read(truth, "sump closed", Map.of("sump", closed()), random));
+        return new SyntheticHouses(plain.withStages(stages), truth);
+    }
+
+    private static Seal closed() {
+        return new Seal(SealState.SEALED, 0.98, false);
+    }
+
+    /** What is done in the end: sump and joint are sealed. Nobody has read the house in that state. */
+    static Scenario finished(Scenario house) {
+        return house.withSeal("sump", closed()).withSeal("joint", new Seal(SealState.SEALED, 0.9, false));
+    }
+
+    private static Scenario truth(Scenario plain, Random random, double width, double height, Point sump) {
+        double k = FILL * Math.exp(Math.log(3) * normal(random));
+        List<Zone> patches = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            Point c = inside(random, width, height);
+            double r = 0.5 + random.nextDouble();
+            patches.add(new Zone("patch " + i,
+                    List.of(new Point(c.x() - r, c.y() - r), new Point(c.x() + r, c.y() - r), new Point(c.x() + r, c.y() + r),
+                            new Point(c.x() - r, c.y() + r)),
+                    Fill.of(THICKNESS, k * Math.exp(PATCHES * random.nextGaussian()), INERTIAL)));
+        }
+        double leak = Math.exp(Math.log(4) * normal(random)), slit = Math.exp(Math.log(4) * normal(random));
+        double atTen = 0.61 * SUMP_AREA * leak * Math.sqrt(2 * 10 / 1.204);
+        double perimeter = 2 * (width + height);
+        double slitAtTen = slit * perimeter * 10 * Math.pow(JOINT_WIDTH, 3) / (12 * 1.81e-5 * 0.1);
+        return plain.withCellSize(FINE)
+                .withLayer(new Layer(Fill.of(THICKNESS, k, INERTIAL), patches))
+                .withSoilLeakance(SOIL * Math.exp(Math.log(10) * Math.min(1, normal(random))))
+                .withOpenings(List.of(
+                        sump(sump, new Opening.PowerLaw(atTen / Math.pow(10, 0.55), 0.55)),
+                        joint(width, height, new Opening.PowerLaw(slitAtTen / Math.pow(10, 0.8), 0.8))));
+    }
+
+    private static double normal(Random random) {
+        return Math.max(-2, Math.min(2, random.nextGaussian()));
+    }
+
+    private static Point inside(Random random, double width, double height) {
+        return new Point(0.4 + (width - 0.8) * random.nextDouble(), 0.4 + (height - 0.8) * random.nextDouble());
+    }
+
+    private static Opening sump(Point at, Opening.Passage passage) {
+        return new Opening("sump", OpeningKind.SUMP, new Opening.Spot(at, 0.2), passage, Seal.of(SealState.OPEN));
+    }
+
+    private static Opening joint(double width, double height, Opening.Passage passage) {
+        Path ring = new Path(List.of(
+                new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height), new Point(0, 0)));
+        return new Opening("joint", OpeningKind.JOINT, new Opening.Along(ring), passage, Seal.of(SealState.OPEN));
+    }
+
+    private static Stage read(Scenario truth, String id, Map<String, Seal> seals, Random random) {
+        Stage empty = new Stage(id, StageKind.COMMUNICATION_TEST, seals, Map.of(), List.of(), List.of(), "", "");
+        Result.Solved solved = solved(truth.during(empty));
+        List<Stage.HoleReading> holes = solved.holes().stream()
+                .map(h -> new Stage.HoleReading(
+                        h.id(), OptionalDouble.empty(),
+                        OptionalDouble.of(Math.rint((h.fanOn().orElseThrow() + NOISE * random.nextGaussian()) * 10) / 10),
+                        OptionalDouble.of(NOISE), OptionalDouble.of(0.1), ""))
+                .toList();
+        double flow = solved.flows().exhaust() * (1 + FLOW_ERROR * random.nextGaussian());
+        return new Stage(id, StageKind.COMMUNICATION_TEST, seals, Map.of(), holes,
+                List.of(new Stage.SystemReading("S", OptionalDouble.of(flow), OptionalDouble.empty(), "")), "", "");
+    }
+
+    static Result.Solved solved(Scenario house) {
+        return (Result.Solved) SlabSolver.solve(house, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+    }
+}
