@@ -74,6 +74,7 @@ final class FitJson {
             case SOIL -> "m/s/Pa";
             case LEAK, TILE -> "times drawn";
             case LEFT_BY_SEAL -> "fraction";
+            case EXPONENT -> "-";
             case GAP, PIT -> "m";
             case OUTDOORS -> "Pa";
         };

@@ -58,6 +58,7 @@ final class FitPage {
                 Table.words("how it is known"));
         for (Identifiability.Finding f : known.findings()) {
             Parameter p = fit.parameters().get(f.parameter());
+            if (!p.kind().sought()) continue;
             boolean number = f.standing() == Identifiability.Standing.FOUND;
             table.row(
                     p.words(), number ? amount(p, fit.value(f.parameter())) : "-", range(p, f.range()),
@@ -135,7 +136,7 @@ final class FitPage {
             case PERMEABILITY, BARRIER -> Quantity.format(value, Unit.SQUARE_METRE_OF_PERMEABILITY, DIGITS);
             case INERTIAL -> Quantity.format(value, Unit.PER_METRE, DIGITS);
             case SOIL -> Quantity.format(value, Unit.METRE_PER_SECOND_PASCAL, DIGITS);
-            case LEAK, TILE -> plain(value);
+            case LEAK, TILE, EXPONENT -> plain(value);
             case LEFT_BY_SEAL -> Shown.percent(Math.min(1, value));
             case GAP, PIT -> shown.smallLength(value);
             case OUTDOORS -> shown.pressureText(value);

@@ -185,7 +185,8 @@ public record Identifiability(
             List<String> out = new ArrayList<>();
             if (!ratios.isEmpty() && !flowKnown())
                 out.add("Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
-            else if (findings.stream().anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+            else if (findings.stream().filter(this::sought).anyMatch(f ->
+                            f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
                     && pairs.isEmpty())
                 out.add("Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
                         + " together tell the same thing twice.");
@@ -193,9 +194,13 @@ public record Identifiability(
                 out.add("Cover one of " + bare(p.first()) + " and " + bare(p.second())
                         + " for a moment and read the holes and the flow again: that tells them apart.");
             for (Finding f : findings)
-                if (f.standing() == Standing.UNSEEN)
+                if (f.standing() == Standing.UNSEEN && sought(f))
                     out.add("No reading depends on " + bare(f.parameter()) + ": read a hole near it, or leave it as assumed.");
             return out;
+        }
+
+        private boolean sought(Finding f) {
+            return parameters.get(f.parameter()).kind().sought();
         }
 
         private String bare(int j) {

@@ -14,7 +14,7 @@ public final class HolesCsv {
     public static String predicted(Result.Solved solved) {
         StringBuilder text = new StringBuilder(PREDICTED).append(END);
         for (Result.Hole h : solved.holes())
-            row(text, quoted(h.id()), String.valueOf(h.at().x()), String.valueOf(h.at().y()), number(h.fanOff()), number(h.fanOn()));
+            row(text, CsvCell.of(h.id()), String.valueOf(h.at().x()), String.valueOf(h.at().y()), number(h.fanOff()), number(h.fanOn()));
         return text.toString();
     }
 
@@ -24,11 +24,5 @@ public final class HolesCsv {
 
     private static String number(OptionalDouble value) {
         return value.isPresent() && Double.isFinite(value.getAsDouble()) ? String.valueOf(value.getAsDouble()) : "";
-    }
-
-    /** A text as RFC 4180 wants it; one that a spreadsheet would take for a formula is led by an apostrophe. */
-    static String quoted(String text) {
-        String safe = text.matches("[=+\\-@\\t].*") ? "'" + text : text;
-        return safe.matches("(?s).*[,\"\\r\\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
 }

@@ -89,7 +89,7 @@ class ReportPdfTest {
         String text = text(pdf(full, ReportKind.DESIGN));
         assertThat(text).contains("Everything in this record is PREDICTED").doesNotContain("MEASURED").doesNotContain("alpha track");
         assertThat(text).contains(full.provenance().inputHash().substring(0, 32)).contains("Slabfield test").contains("cells of");
-        assertThat(text).contains("Radon is not predicted").contains("cannot judge combustion safety").contains("assumed from the word");
+        assertThat(text).contains("Radon is not predicted").contains("cannot judge combustion safety").contains("permeability");
         assertThat(text).contains(numbers().pressure(solved.holes().get(0).fanOn()));
     }
 
