@@ -1,7 +1,6 @@
 package slabfield.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -21,7 +20,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import slabfield.io.RecordFile;
-import slabfield.io.ScenarioProblems;
 import slabfield.model.ImpossibleValue;
 import slabfield.model.Scenario;
 import slabfield.safety.Answer;
@@ -30,6 +28,7 @@ import slabfield.safety.DraftStep;
 import slabfield.safety.DraftTest;
 import slabfield.safety.Gate;
 import slabfield.safety.GateAnswer;
+import slabfield.safety.JobField;
 import slabfield.safety.JobRecord;
 import slabfield.safety.RadonTest;
 import slabfield.wording.Nearest;
@@ -69,6 +68,13 @@ final class ChecklistVerb implements Callable<Integer> {
 
     @Option(names = "--complete", description = "Mark the record complete.")
     private boolean complete;
+
+    @Option(
+            names = "--job",
+            paramLabel = "FIELD=TEXT",
+            description = "What the report is to say, such as \"monitor mark=0.8 in of water\"; an empty text takes it back."
+                    + " A wrong field lists those that are near. May be given again.")
+    private Map<String, String> job = new LinkedHashMap<>();
 
     @Option(names = "--by", paramLabel = "NAME", description = "Who says so.")
     private String by = "";
@@ -111,7 +117,7 @@ final class ChecklistVerb implements Callable<Integer> {
         if (file.equals(Outputs.STANDARD)) throw new Refusal(Exit.WRONG_INPUT, "A record needs a scenario file to stand beside.");
         Scenario scenario = ScenarioFile.read(file, face.standardInput());
         Path place = RecordFile.beside(file);
-        JobRecord before = read(place, scenario);
+        JobRecord before = ScenarioFile.record(file, scenario);
         JobRecord after;
         try {
             after = changed(before);
@@ -123,15 +129,6 @@ final class ChecklistVerb implements Callable<Integer> {
         if (!after.equals(before)) write(place, after);
         face.out().print(new ChecklistPage(after, face.units().over(scenario.display())).text());
         return Exit.FINE.code();
-    }
-
-    private static JobRecord read(Path place, Scenario scenario) throws Refusal {
-        if (!Files.exists(place)) return JobRecord.empty(scenario.name());
-        try {
-            return RecordFile.read(place);
-        } catch (ScenarioProblems e) {
-            throw new Refusal(Exit.WRONG_INPUT, e.getMessage());
-        }
     }
 
     private static void write(Path place, JobRecord record) throws Refusal {
@@ -149,6 +146,8 @@ final class ChecklistVerb implements Callable<Integer> {
             record = record.with(
                     word("--answer", given.getKey(), Gate.values(), Gate::word),
                     new GateAnswer(word("--answer", given.getValue(), Answer.values(), Answer::word), by, moment, note));
+        for (Map.Entry<String, String> given : job.entrySet())
+            record = record.with(word("--job", given.getKey(), JobField.values(), JobField::word), given.getValue());
         if (draft != null) record = record.with(test(moment));
         if (start) record = record.started(moment);
         if (radonTest.isPresent()) record = record.with(new RadonTest(moment, radonTest.get()));

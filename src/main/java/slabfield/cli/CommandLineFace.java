@@ -63,6 +63,7 @@ import slabfield.wording.Nearest;
             ChecklistVerb.class,
             FigureVerb.class,
             PlanVerb.class,
+            ReportVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,

@@ -5,16 +5,19 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import slabfield.io.RecordFile;
 import slabfield.io.ScenarioProblems;
 import slabfield.io.ScenarioReader;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Slab;
 import slabfield.model.Stage;
+import slabfield.safety.JobRecord;
 import slabfield.wording.Nearest;
 
 /** Reads the scenario that a verb is to work on. */
@@ -75,5 +78,16 @@ final class ScenarioFile {
                     Locale.ROOT, "--cell: this makes a grid of %.0f cells, and this computer's memory takes about %d;"
                             + " give a larger cell", cells, ScenarioReader.mostCells()));
         return scenario.withCellSize(cell);
+    }
+
+    /** The job record that stands beside a scenario, or an empty one. */
+    static JobRecord record(Path file, Scenario scenario) throws Refusal {
+        Path place = file.equals(STANDARD) ? file : RecordFile.beside(file);
+        if (file.equals(STANDARD) || !Files.exists(place)) return JobRecord.empty(scenario.name());
+        try {
+            return RecordFile.read(place);
+        } catch (ScenarioProblems e) {
+            throw new Refusal(Exit.WRONG_INPUT, e.getMessage());
+        }
     }
 }

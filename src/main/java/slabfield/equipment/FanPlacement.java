@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import slabfield.field.Result;
+import slabfield.model.FanOffer;
 import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
@@ -15,6 +18,9 @@ import slabfield.model.SuctionPoint;
 
 /** Where a system's fans sit: one behind each suction point with a pipe of its own, one on each riser in use. */
 public final class FanPlacement {
+    /** A curve that no fan has. */
+    private static final FanCurve NO_FAN = new FanCurve(List.of(0.0, 1.0), List.of(0.0, -1.0));
+
     private FanPlacement() {}
 
     /**
@@ -88,6 +94,32 @@ public final class FanPlacement {
                 out.add(s.id());
         }
         return out;
+    }
+
+    /**
+     * Electrical power of all fans together, where each place has the curve of one of the fans to choose from [W].
+     *
+     * @param offers to find the fans among
+     */
+    public static OptionalDouble watts(Result.Solved solved, List<FanOffer> offers) {
+        double density = Solves.air(solved.scenario()).density(), sum = 0;
+        List<InstalledFan> known = offers.stream().map(o -> InstalledFan.of(o, density)).toList();
+        for (Map.Entry<String, Double> place : flows(solved).entrySet()) {
+            FanCurve curve = curve(solved.scenario(), place.getKey());
+            sum += known.stream()
+                    .filter(f -> f.curve().equals(curve))
+                    .findFirst()
+                    .map(f -> f.power(place.getValue()).orElse(Double.NaN))
+                    .orElse(Double.NaN);
+        }
+        return Double.isNaN(sum) ? OptionalDouble.empty() : OptionalDouble.of(sum);
+    }
+
+    /** Curve of the fan in a place; none where a pressure or a flow is given. */
+    private static FanCurve curve(Scenario scenario, String place) {
+        Optional<SuctionPoint> point = scenario.suctionPoint(place);
+        if (point.isPresent()) return point.get().source() instanceof Source.Fan fan ? fan.curve() : NO_FAN;
+        return scenario.equipment().riser(place).map(Riser::curve).orElse(NO_FAN);
     }
 
     /** Flow through the fan in each place, by the name of the suction point or riser [m3/s]. */

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import slabfield.advice.Measure;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.model.FanOffer;
 import slabfield.model.House;
 import slabfield.model.Riser;
 import slabfield.model.Scenario;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
 import slabfield.model.Source;
 import slabfield.model.Source.FanCurve;
 import slabfield.model.Stage;
@@ -123,7 +124,7 @@ public record Sizing(
     }
 
     private static Optional<YearlyCost> sealed(FanRanking.Ranked chosen) {
-        Scenario tight = new Measure.SealAll().apply(chosen.solved().scenario());
+        Scenario tight = chosen.solved().scenario().withAllClosed(Seal.of(SealState.SEALED));
         return Solves.one(tight).map(s -> {
             double watts = FanPlacement.flows(s).values().stream()
                     .mapToDouble(q -> chosen.fan().power(q).orElse(Double.NaN))

@@ -37,7 +37,7 @@ record Chart(
     }
 
     private static final double MARGIN = 14;
-    private static final double SHAPE = 0.52;
+    private static final double SHAPE = 0.44;
     private static final double TICK_EVERY_X = 52;
     private static final double TICK_EVERY_Y = 26;
 

@@ -5,11 +5,11 @@ import java.util.List;
 import slabfield.figure.Canvas.Lettering;
 
 /** Breaks text into lines. */
-final class Words {
+public final class Words {
     private Words() {}
 
     /** Lines no wider than a width, broken at spaces; a single word that is wider stands alone. */
-    static List<String> wrap(Canvas canvas, String text, double width, Lettering lettering) {
+    public static List<String> wrap(Canvas canvas, String text, double width, Lettering lettering) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+")) {
@@ -24,7 +24,7 @@ final class Words {
     }
 
     /** The text, cut with an ellipsis where it is wider than a width. */
-    static String cut(Canvas canvas, String text, double width, Lettering lettering) {
+    public static String cut(Canvas canvas, String text, double width, Lettering lettering) {
         if (canvas.textWidth(text, lettering) <= width) return text;
         int n = text.length();
         while (n > 1 && canvas.textWidth(text.substring(0, n) + "…", lettering) > width) n--;

@@ -129,6 +129,23 @@ public final class Fitted {
         return out;
     }
 
+    /**
+     * Changes of the readings, in the errors' standard deviations and free of their correlation, as in
+     * {@link #scaledSensitivities}.
+     *
+     * @param changes of each reading, in its unit, one column for each cause; not changed
+     */
+    public double[][] inDeviations(double[][] changes) {
+        double[][] out = misfit.slopes(changes, outcome.value().predicted(), misfit.measured());
+        for (double[] row : out) for (int j = 0; j < row.length; j++) row[j] = -row[j];
+        return out;
+    }
+
+    /** Measured minus predicted, in the errors' standard deviations and free of their correlation. */
+    public double[] independentResiduals() {
+        return misfit.residuals(outcome.value().predicted());
+    }
+
     public List<Residual> residuals() {
         List<Residual> out = new ArrayList<>();
         double[] predicted = outcome.value().predicted();

@@ -24,12 +24,16 @@ import slabfield.safety.DraftStep;
 import slabfield.safety.DraftTest;
 import slabfield.safety.Gate;
 import slabfield.safety.GateAnswer;
+import slabfield.safety.JobField;
 import slabfield.safety.JobRecord;
 import slabfield.safety.RadonTest;
 
 /** Reads and writes the job record that stands beside a scenario file, as docs/job-record.md describes it. */
 public final class RecordFile {
-    private static final int VERSION = 1;
+    /** Version that is written; version 1 had no "job" and is read as one in which nothing is said of it. */
+    private static final int VERSION = 2;
+
+    private static final int OLDEST_VERSION = 1;
     private static final int LARGEST_FILE = 1024 * 1024;
     private static final String UNANSWERED = "unanswered";
     private static final Map<String, Optional<Answer>> ANSWERS = answers();
@@ -79,8 +83,11 @@ public final class RecordFile {
     public static JobRecord read(String text, String name) throws ScenarioProblems {
         JsonTree tree = JsonTree.parse(text, name);
         FileReading reading = new FileReading(name, tree);
-        if (tree.root().path("slabfieldRecord").asInt() != VERSION)
-            reading.add("/slabfieldRecord", "this is no job record of version " + VERSION);
+        int version = tree.root().path("slabfieldRecord").asInt();
+        if (version > VERSION)
+            reading.add("/slabfieldRecord", "the record is written in version " + version
+                    + ", and this program reads up to version " + VERSION + "; get a newer Slabfield");
+        else if (version < OLDEST_VERSION) reading.add("/slabfieldRecord", "this is no job record of version " + VERSION);
         reading.throwIfAny();
         Optional<JobRecord> made = record(new Entry(reading, "", tree.root(), RecordObject.RECORD));
         reading.throwIfAny();
@@ -97,7 +104,19 @@ public final class RecordFile {
             String result = r.text("result");
             return r.make(() -> new RadonTest(start.orElseThrow(), result));
         });
-        return e.make(() -> new JobRecord(scenario, gates, tests, startUp, radon, completed));
+        Map<JobField, String> details = details(e);
+        return e.make(() -> new JobRecord(scenario, gates, tests, startUp, radon, completed, details));
+    }
+
+    private static Map<JobField, String> details(Entry e) {
+        Map<String, JobField> words = words(JobField.values(), JobField::word);
+        Map<JobField, String> out = new EnumMap<>(JobField.class);
+        e.members("job", "texts such as { \"address\": \"...\" }").forEach((word, node) -> {
+            if (!words.containsKey(word)) e.problem("job", "there is no field \"" + word + "\"");
+            else if (!node.isTextual()) e.problem("job", "\"" + word + "\" must be a text");
+            else if (!node.asText().isBlank()) out.put(words.get(word), node.asText());
+        });
+        return out;
     }
 
     private static Map<Gate, GateAnswer> gates(Entry e) {
@@ -170,6 +189,8 @@ public final class RecordFile {
         ArrayNode radon = root.putArray("radonTests");
         record.radonTests().forEach(t -> radon.addObject().put("start", t.start().toString()).put("result", t.result()));
         record.completed().ifPresent(t -> root.put("completed", t.toString()));
+        ObjectNode job = root.putObject("job");
+        for (JobField field : JobField.values()) record.detail(field).ifPresent(said -> job.put(field.word(), said));
         return JsonText.of(root);
     }
 

@@ -8,7 +8,7 @@ enum RecordObject implements ObjectKind {
     RECORD(
             "the record",
             List.of("slabfieldRecord", "scenario"),
-            List.of("gates", "draftTests", "startUp", "radonTests", "completed")),
+            List.of("gates", "draftTests", "startUp", "radonTests", "completed", "job")),
     GATE("gate", List.of("answer"), List.of("by", "time", "note")),
     DRAFT_TEST(
             "draft test",

@@ -20,4 +20,9 @@ public record Barrier(String id, Path path, double width, double permeability, b
         Check.notNegative("permeability", permeability);
         gaps = Check.list("gaps", gaps);
     }
+
+    /** The same barrier with other gaps. */
+    public Barrier withGaps(List<Gap> other) {
+        return new Barrier(id, path, width, permeability, known, other);
+    }
 }

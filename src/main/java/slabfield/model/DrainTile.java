@@ -38,4 +38,14 @@ public record DrainTile(
         waterFilled = Check.list("waterFilled", waterFilled);
         Check.present("sump", sump);
     }
+
+    /** The same tile interrupted elsewhere. */
+    public DrainTile withBreaks(List<Gap> other) {
+        return new DrainTile(id, path, diameter, manning, slotArea, other, waterFilled, sump);
+    }
+
+    /** The same tile with water elsewhere. */
+    public DrainTile withWaterFilled(List<Gap> other) {
+        return new DrainTile(id, path, diameter, manning, slotArea, breaks, other, sump);
+    }
 }

@@ -217,6 +217,22 @@ public record Scenario(
         return withBlockWalls(replace(blockWalls, w -> w.id().equals(wall) ? w.with(seal) : w));
     }
 
+    /** The same house with all openings and block tops at least that far closed. */
+    public Scenario withAllClosed(Seal seal) {
+        return withOpenings(replace(openings, o -> o.seal().fraction() < seal.fraction() ? o.with(seal) : o))
+                .withBlockWalls(replace(blockWalls, w -> w.tops().fraction() < seal.fraction() ? w.with(seal) : w));
+    }
+
+    /** The same house with one barrier changed. */
+    public Scenario withBarrier(String id, UnaryOperator<Barrier> change) {
+        return withBarriers(replace(barriers, b -> b.id().equals(id) ? change.apply(b) : b));
+    }
+
+    /** The same house with one drain tile changed. */
+    public Scenario withDrainTile(String id, UnaryOperator<DrainTile> change) {
+        return withDrainTiles(replace(drainTiles, t -> t.id().equals(id) ? change.apply(t) : t));
+    }
+
     /** The same house with one suction point changed. */
     public Scenario withSuctionPoint(String id, UnaryOperator<SuctionPoint> change) {
         return withSuctionPoints(replace(suctionPoints, s -> s.id().equals(id) ? change.apply(s) : s));

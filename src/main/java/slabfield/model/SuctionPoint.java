@@ -30,6 +30,15 @@ public record SuctionPoint(
         return new SuctionPoint(id, at, tile, pit, other, openWhenOff);
     }
 
+    public SuctionPoint with(Pit other) {
+        return new SuctionPoint(id, at, tile, other, source, openWhenOff);
+    }
+
+    /** The same point teed into a drain tile at a place on it. */
+    public SuctionPoint teedInto(String drainTile, Point place) {
+        return new SuctionPoint(id, place, Optional.of(drainTile), pit, source, openWhenOff);
+    }
+
     /**
      * The hollow dug below the core hole.
      *

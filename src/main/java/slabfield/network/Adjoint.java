@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabfield.field.Grid;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.law.AirState;
@@ -44,11 +45,20 @@ public final class Adjoint {
 
     /** Solves the house with its suction on; empty where that does not converge. */
     public static Optional<Adjoint> of(Scenario scenario, Progress progress) {
+        return of(scenario, true, progress);
+    }
+
+    /**
+     * Solves the house; empty where that does not converge.
+     *
+     * @param fanOn false for the state with the suction off
+     */
+    public static Optional<Adjoint> of(Scenario scenario, boolean fanOn, Progress progress) {
         AirState air = SlabSolver.airOf(scenario);
         LayerGrid layer = new LayerGrid(scenario, air);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, fanOn), progress, Guess.NONE);
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Adjoint(scenario, layer, state))
                 : Optional.empty();
@@ -61,6 +71,11 @@ public final class Adjoint {
      */
     public Gradient pressure(Point at) {
         double[] weight = new double[state.at().length];
+        return gradient(weigh(at, weight), weight, Map.of());
+    }
+
+    /** Sets the weights of the unknowns in the pressure at a place, and returns that pressure. */
+    private double weigh(Point at, double[] weight) {
         double fx = (at.x() - layer.grid.left()) / layer.grid.width() - 0.5;
         double fy = (at.y() - layer.grid.bottom()) / layer.grid.height() - 0.5;
         int i = (int) Math.floor(fx), j = (int) Math.floor(fy);
@@ -76,7 +91,68 @@ public final class Adjoint {
         }
         if (sum < 1e-12) throw new IllegalArgumentException("the layer has no pressure at " + at);
         for (int u = 0; u < weight.length; u++) weight[u] /= sum;
-        return gradient(value / sum, weight, Map.of());
+        return value / sum;
+    }
+
+    /** Cells of the solve. */
+    public Grid grid() {
+        return layer.grid;
+    }
+
+    /** Pressure of every cell, NaN where it has none of its own; row-major [Pa]. */
+    public double[] cellPressures() {
+        return ofCells(state.at());
+    }
+
+    /**
+     * Change of the pressure at a place per air let into each cell, row-major, NaN where the cell has no pressure of its
+     * own; above 0, for a leak takes away vacuum everywhere [Pa s/m3].
+     *
+     * @throws IllegalArgumentException where the layer has no pressure at the place
+     */
+    public double[] pressureByInflow(Point at) {
+        double[] weight = new double[state.at().length];
+        weigh(at, weight);
+        return byInflow(weight);
+    }
+
+    /** Change of the pressure at a suction point, by its place in the list, per air let into each cell [Pa s/m3]. */
+    public double[] suctionPressureByInflow(int suctionPoint) {
+        double[] weight = new double[state.at().length];
+        int node = state.built().suctionNode()[suctionPoint];
+        int u = node < 0 ? -1 : state.network().unknownOf(node);
+        if (u >= 0) weight[u] = 1;
+        return byInflow(weight);
+    }
+
+    /** Change of the flow drawn at a suction point, by its place in the list, per air let into each cell; 0 to 1. */
+    public double[] suctionFlowByInflow(int suctionPoint) {
+        Network net = state.network();
+        double[] weight = new double[state.at().length];
+        Source source = scenario.suctionPoints().get(suctionPoint).source();
+        int node = state.built().suctionNode()[suctionPoint];
+        if (source instanceof Source.Pressure && node >= 0)
+            net.addCurvatureToFixed(node, -1, state.at(), state.rest(), weight);
+        else if (!(source instanceof Source.Flow) && node >= 0)
+            net.addAccountSlope(state.built().suctionAccount()[suctionPoint], -1, state.at(), state.rest(), weight);
+        return byInflow(weight);
+    }
+
+    /** For J with dJ/dp over the unknowns: the curvature is symmetric, so one solve gives dJ per inflow into every cell. */
+    private double[] byInflow(double[] weight) {
+        double[] out = new double[weight.length];
+        if (!state.network().solveCurvature(state.at(), state.rest(), weight, out, TOLERANCE))
+            throw new IllegalStateException("the curvature at a converged answer is positive definite");
+        return ofCells(out);
+    }
+
+    private double[] ofCells(double[] unknowns) {
+        double[] out = new double[layer.grid.cells()];
+        for (int c = 0; c < out.length; c++) {
+            int u = state.network().unknownOf(c);
+            out[c] = u < 0 ? Double.NaN : unknowns[u];
+        }
+        return out;
     }
 
     /**

@@ -104,6 +104,11 @@ final class Devices {
                 layer.addDisc(o.id(), spot.at(), spot.radius());
     }
 
+    /** Number, among a network's devices, that the pit of one more suction point would get. */
+    static int nodeOfNextPit(Scenario scenario) {
+        return 2 + (int) scenario.suctionPoints().stream().filter(s -> s.tile().isEmpty()).count();
+    }
+
     private static boolean onTile(Scenario scenario, Opening o) {
         return scenario.drainTiles().stream().anyMatch(t -> t.sump().equals(Optional.of(o.id())));
     }
@@ -338,16 +343,25 @@ final class Devices {
     /** Lays stretches of pipe one after the other, the last with the fan; the first link has the account. */
     private void lay(int from, List<Source.Pipe> run, Source.FanCurve curve, int to, int account) {
         int at = from, first = account;
-        for (int i = 0; i + 1 < run.size(); i++) {
+        List<FanAndPipe> laws = line(run, curve, air);
+        for (int i = 0; i + 1 < laws.size(); i++) {
             int next = net.addNode(net.x(from), net.y(from));
-            net.link(at, next, fanLaw(IDLE_FAN, run.get(i)), first);
+            net.link(at, next, laws.get(i), first);
             first = Network.WITHIN;
             at = next;
         }
-        net.link(at, to, fanLaw(curve, run.isEmpty() ? Source.Pipe.NONE : run.get(run.size() - 1)), first);
+        net.link(at, to, laws.get(laws.size() - 1), first);
     }
 
-    private FlowLaw fanLaw(Source.FanCurve curve, Source.Pipe pipe) {
+    /** Laws of the stretches of a pipe from its pit on, the last with the fan. */
+    static List<FanAndPipe> line(List<Source.Pipe> run, Source.FanCurve curve, AirState air) {
+        List<FanAndPipe> out = new ArrayList<>();
+        for (int i = 0; i + 1 < run.size(); i++) out.add(fanLaw(IDLE_FAN, run.get(i), air));
+        out.add(fanLaw(curve, run.isEmpty() ? Source.Pipe.NONE : run.get(run.size() - 1), air));
+        return out;
+    }
+
+    private static FanAndPipe fanLaw(Source.FanCurve curve, Source.Pipe pipe, AirState air) {
         double[] flows = curve.flows().stream().mapToDouble(v -> v).toArray();
         double[] rises = curve.rises().stream().mapToDouble(v -> v).toArray();
         return new FanAndPipe(

@@ -21,7 +21,9 @@ import slabfield.solve.Workers;
  * between these, its own resistance in series with both ties.
  */
 final class DirectOrGrid {
-    private static final int SMALL = 1500;
+    /** Up to this many unknowns a factor by panels takes no longer than the cycles, and needs no good guess of the devices' part. */
+    private static final int MOST_DIRECT = 60_000;
+
     private static final int MOST_ITERATIONS = 60;
 
     private final SymmetricMatrix matrix;
@@ -138,7 +140,7 @@ final class DirectOrGrid {
     }
 
     boolean solve(double[] right, double[] step, double tolerance) {
-        if (matrix.size() > SMALL && !gridFails) {
+        if (matrix.size() > MOST_DIRECT && !gridFails) {
             if (changed) {
                 passOn();
                 if (!preconditioner.update()) return false;
@@ -150,7 +152,7 @@ final class DirectOrGrid {
             gridFails = true;
         }
         if (direct == null) direct = new KeptFactor(matrix, NestedDissection.order(matrix, places[0], places[1]));
-        return direct.solve(right, step);
+        return direct.solve(right, step, tolerance);
     }
 
     /** Lays on the grid what devices pass on between cells and to fixed pressures. */

@@ -16,6 +16,14 @@ record Guess(double[] cells, double[] devices) {
         return new Guess(java.util.Arrays.copyOf(all, n), java.util.Arrays.copyOfRange(all, n, all.length));
     }
 
+    /** The same with a further device, before the one that has this number so far. */
+    Guess withDevice(int number, double pressure) {
+        double[] more = java.util.Arrays.copyOf(devices, devices.length + 1);
+        System.arraycopy(devices, number, more, number + 1, devices.length - number);
+        more[number] = pressure;
+        return new Guess(cells, more);
+    }
+
     /** Sets the unknowns of a network of the same grid; its devices only where there are as many of them. */
     void start(Network network, double[] at) {
         if (cells.length != network.cells()) return;

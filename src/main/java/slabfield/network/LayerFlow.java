@@ -4,8 +4,8 @@ package slabfield.network;
  * Air flow from cell to cell and through native soil.
  *
  * <p>Darcy: flow = conductance * pressure difference. Darcy-Forchheimer, -grad p = (mu/k) v + beta rho |v| v, uses the
- * magnitude of the whole velocity: each cell is cut into four quadrants, each bounded by one of its faces along x and one
- * along y, and the gradient in a quadrant is made of the differences across these two. The sum of the quadrants' convex
+ * magnitude of the whole velocity: each cell is cut into four {@link Quadrants}, each bounded by one of its faces along x and
+ * one along y, and the gradient in a quadrant is made of the differences across these two. The sum of the quadrants' convex
  * dissipation potentials is the layer's potential, so its curvature is symmetric; it couples a cell with its diagonal
  * neighbours too. Where two fills meet, the difference between two cell middles is split as in linear flow.
  *
@@ -33,6 +33,9 @@ final class LayerFlow {
     final double height;
     /** True where any cell has an inertial part. */
     boolean inertial;
+
+    /** Made at the first use, when all links are what they will be. */
+    private Quadrants quadrants;
 
     LayerFlow(int columns, int rows, double width, double height) {
         this.columns = columns;
@@ -101,7 +104,7 @@ final class LayerFlow {
                     out[c + columns] -= q;
                 }
             }
-        if (inertial) quadrants(p, rest, out, null);
+        if (inertial) quadrants().addOutflow(p, rest, out);
     }
 
     /** Adds the curvature at p. */
@@ -112,72 +115,12 @@ final class LayerFlow {
             if (east[c] > 0) to.link(c, c + 1, east[c]);
             if (north[c] > 0) to.link(c, c + columns, north[c]);
         }
-        if (inertial) quadrants(p, rest, null, to);
+        if (inertial) quadrants().addCurvature(p, rest, to);
     }
 
-    private void quadrants(double[] p, double[] rest, double[] out, Curvature to) {
-        for (int j = 0; j < rows; j++)
-            for (int i = 0; i < columns; i++) {
-                int c = j * columns + i;
-                for (int q = 0; q < 4; q++) {
-                    boolean right = (q & 1) == 0, up = (q & 2) == 0;
-                    int a = right ? c + 1 : c - 1, b = up ? c + columns : c - columns;
-                    double ca = right ? east[c] : i > 0 ? east[c - 1] : 0;
-                    double cb = up ? north[c] : j > 0 ? north[b] : 0;
-                    if (ca == 0 && cb == 0) continue;
-                    double sa = right ? eastShare[c] : i > 0 ? 1 - eastShare[c - 1] : 0;
-                    double sb = up ? northShare[c] : j > 0 ? 1 - northShare[b] : 0;
-                    double da = ca > 0 ? p[c] - p[a] + (rest[c] - rest[a]) : 0;
-                    double db = cb > 0 ? p[c] - p[b] + (rest[c] - rest[b]) : 0;
-                    quadrant(da, db, out, to, c, a, b, ca, cb, sa, sb);
-                }
-            }
-    }
-
-    /**
-     * One quadrant of cell c, with pressure differences da and db to a along x and to b along y, over links of conductance
-     * ca and cb of whose resistance the shares sa and sb lie in c.
-     */
-    private void quadrant(
-            double da,
-            double db,
-            double[] out,
-            Curvature to,
-            int c,
-            int a,
-            int b,
-            double ca,
-            double cb,
-            double sa,
-            double sb) {
-        double m = mobility[c];
-        double areaA = ca > 0 ? width * width * ca / (8 * sa * m) : 0;
-        double areaB = cb > 0 ? height * height * cb / (8 * sb * m) : 0;
-        double area = Math.max(areaA, areaB);
-        double fa = ca > 0 ? 2 * sa / width * Math.sqrt(areaA / area) : 0;
-        double fb = cb > 0 ? 2 * sb / height * Math.sqrt(areaB / area) : 0;
-        double ua = fa * da, ub = fb * db;
-        double g = Math.sqrt(ua * ua + ub * ub);
-        double root = Math.sqrt(1 + 4 * inertia[c] * g);
-        double ratio = 2 / (1 + root);
-        if (out != null) {
-            double qa = area * m * ratio * ua * fa, qb = area * m * ratio * ub * fb;
-            out[c] += qa + qb;
-            if (ca > 0) out[a] -= qa;
-            if (cb > 0) out[b] -= qb;
-        }
-        if (to != null) {
-            // d ratio / d g over g, written so that it stays finite at g = 0
-            double bend = g > 0 ? -4 * inertia[c] / (root * (1 + root) * (1 + root)) / g : 0;
-            double haa = area * m * (ratio + bend * ua * ua) * fa * fa;
-            double hbb = area * m * (ratio + bend * ub * ub) * fb * fb;
-            if (ca > 0) to.link(c, a, haa);
-            if (cb > 0) to.link(c, b, hbb);
-            if (ca > 0 && cb > 0) {
-                double hab = area * m * bend * ua * ub * fa * fb;
-                if (hab != 0) to.cross(c, a, b, hab);
-            }
-        }
+    private Quadrants quadrants() {
+        if (quadrants == null) quadrants = new Quadrants(this);
+        return quadrants;
     }
 
     /**
@@ -211,23 +154,14 @@ final class LayerFlow {
      * @return superficial velocity [m/s]
      */
     double speed(double[] p, int c) {
-        double sum = 0;
-        int parts = 0;
-        int i = c % columns, j = c / columns;
-        for (int q = 0; q < 4; q++) {
-            boolean right = (q & 1) == 0, up = (q & 2) == 0;
-            int a = right ? c + 1 : c - 1, b = up ? c + columns : c - columns;
-            double ca = right ? east[c] : i > 0 ? east[c - 1] : 0;
-            double cb = up ? north[c] : j > 0 ? north[b] : 0;
-            if (ca == 0 && cb == 0) continue;
-            double sa = right ? eastShare[c] : i > 0 ? 1 - eastShare[c - 1] : 0;
-            double sb = up ? northShare[c] : j > 0 ? 1 - northShare[b] : 0;
+        double[] sum = {0, 0};
+        Quadrants.of(this, c, (cell, a, b, ca, cb, sa, sb) -> {
             double ua = ca > 0 ? 2 * sa / width * (p[c] - p[a]) : 0;
             double ub = cb > 0 ? 2 * sb / height * (p[c] - p[b]) : 0;
             double g = Math.sqrt(ua * ua + ub * ub);
-            sum += mobility[c] * 2 / (1 + Math.sqrt(1 + 4 * inertia[c] * g)) * g;
-            parts++;
-        }
-        return parts == 0 ? 0 : sum / parts;
+            sum[0] += mobility[c] * Quadrants.ratio(inertia[c], g) * g;
+            sum[1]++;
+        });
+        return sum[1] == 0 ? 0 : sum[0] / sum[1];
     }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
 import slabfield.solve.NonlinearSystem;
+import slabfield.solve.PanelCholesky;
 
 /**
  * Nodes joined by links, each link with a flow law; the model is the mass balance at every node. The first nodes are the
@@ -31,6 +33,9 @@ final class Network implements NonlinearSystem {
 
     private static final double ROUGH_STEP = 1e-3;
     private static final double CLOSE_STEP = 1e-10;
+    /** Change of a pressure difference that tells whether a law is linear [Pa]. */
+    private static final double PROBE = 100;
+
     private static final int NUMBERED_LATER = Integer.MAX_VALUE;
 
     private final LayerGrid layer;
@@ -297,6 +302,11 @@ final class Network implements NonlinearSystem {
     private double[] outflow() {
         Arrays.fill(out, 0);
         layer.flow.addOutflow(all, allRest, outdoors, out);
+        addDeviceFlows();
+        return out;
+    }
+
+    private void addDeviceFlows() {
         int n = cells();
         for (int d = 0; d < devices; d++) out[n + d] += drawn[d];
         for (int k = 0; k < links; k++) {
@@ -304,7 +314,6 @@ final class Network implements NonlinearSystem {
             out[from[k]] += q;
             out[to[k]] -= q;
         }
-        return out;
     }
 
     /** Flow of each link's account, positive into the network, plus the soil's, at the given unknowns. */
@@ -342,7 +351,8 @@ final class Network implements NonlinearSystem {
 
     private double throughflow(double[] at, double[] rest) {
         spread(at, rest);
-        outflow();
+        Arrays.fill(out, cells(), nodes(), 0);
+        addDeviceFlows();
         double sum = 0;
         int n = cells();
         for (int d = 0; d < devices; d++) {
@@ -438,12 +448,56 @@ final class Network implements NonlinearSystem {
         return matrix.solve(right, x, tolerance);
     }
 
+    /** A factor of the curvature; empty where that is not positive definite. */
+    Optional<PanelCholesky> factor(double[] at, double[] rest) {
+        if (at != assembledAt) assemble(at, rest);
+        return matrix.factor();
+    }
+
+    /** True where no flow in the network depends on a pressure other than in proportion, as far as a probe shows. */
+    boolean isLinear(double[] at, double[] rest) {
+        if (layer.flow.inertial) return false;
+        spread(at, rest);
+        for (int k = 0; k < links; k++) {
+            double here = law[k].slope(difference(k));
+            if (Math.abs(law[k].slope(difference(k) + PROBE) - here) > 1e-9 * here) return false;
+        }
+        return true;
+    }
+
+    /** Nonlinear links between an unknown and a fixed node that are alone in their account. */
+    List<SpotLeaks.Leak> loneLeaks(double[] at, double[] rest) {
+        spread(at, rest);
+        int[] inAccount = new int[accounts.size()];
+        for (int k = 0; k < links; k++) inAccount[account[k]]++;
+        List<SpotLeaks.Leak> out = new ArrayList<>();
+        for (int k = 0; k < links; k++) {
+            boolean leak = accounts.get(account[k]).kind() == Kind.ROOM && inAccount[account[k]] == 1;
+            int u = unknown[from[k]];
+            double d = difference(k), slope = law[k].slope(d);
+            if (leak && u >= 0 && unknown[to[k]] < 0 && Math.abs(law[k].slope(d - PROBE) - slope) > 1e-9 * slope)
+                out.add(new SpotLeaks.Leak(u, law[k], d));
+        }
+        return out;
+    }
+
     /** Curvature between the unknowns and one fixed node, times a weight, added to a vector over the unknowns. */
     void addCurvatureToFixed(int node, double weight, double[] at, double[] rest, double[] sum) {
         spread(at, rest);
         for (int k = 0; k < links; k++) {
             int other = from[k] == node ? to(k) : to(k) == node ? from[k] : -1;
             if (other >= 0 && unknown[other] >= 0) sum[unknown[other]] -= weight * law[k].slope(difference(k));
+        }
+    }
+
+    /** Slope of the flow into the network through an account's links, times a weight, added to a vector over the unknowns. */
+    void addAccountSlope(int accountNumber, double weight, double[] at, double[] rest, double[] sum) {
+        spread(at, rest);
+        for (int k = 0; k < links; k++) {
+            if (account[k] != accountNumber) continue;
+            double slope = weight * law[k].slope(difference(k));
+            if (unknown[from[k]] >= 0) sum[unknown[from[k]]] -= slope;
+            if (unknown[to[k]] >= 0) sum[unknown[to[k]]] += slope;
         }
     }
 

@@ -1,5 +1,8 @@
 package slabfield.network;
 
+import java.util.Optional;
+import slabfield.solve.NestedDissection;
+import slabfield.solve.PanelCholesky;
 import slabfield.solve.SymmetricMatrix;
 
 /**
@@ -117,6 +120,13 @@ final class NetworkMatrix implements LayerFlow.Curvature {
     private int neighbours(int a, int b) {
         int low = Math.min(a, b);
         return Math.abs(a - b) == 1 && east[low] >= 0 ? east[low] : north[low];
+    }
+
+    /** A factor of the values added since the last {@link #clear}; empty where the matrix is not positive definite. */
+    Optional<PanelCholesky> factor() {
+        double[][] places = network.places();
+        PanelCholesky factor = new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        return factor.factor().isEmpty() ? Optional.of(factor) : Optional.empty();
     }
 
     /**

@@ -21,6 +21,7 @@ import slabfield.model.ImpossibleValue;
  * @param startUp when the fan was started
  * @param radonTests after start-up
  * @param completed when the record was closed
+ * @param details of the job in the user's words; what was not said is not in it
  * @see "JobRecordTest"
  */
 public record JobRecord(
@@ -29,9 +30,21 @@ public record JobRecord(
         List<DraftTest> draftTests,
         Optional<LocalDateTime> startUp,
         List<RadonTest> radonTests,
-        Optional<LocalDateTime> completed) {
+        Optional<LocalDateTime> completed,
+        Map<JobField, String> details) {
     /** Running before a radon test may start: 24 h, after published measurement protocol. */
     public static final Duration BEFORE_RADON_TEST = Duration.ofHours(24);
+
+    /** Without details of the job. */
+    public JobRecord(
+            String scenario,
+            Map<Gate, GateAnswer> answers,
+            List<DraftTest> draftTests,
+            Optional<LocalDateTime> startUp,
+            List<RadonTest> radonTests,
+            Optional<LocalDateTime> completed) {
+        this(scenario, answers, draftTests, startUp, radonTests, completed, Map.of());
+    }
 
     public JobRecord {
         if (scenario == null || scenario.isBlank()) throw new ImpossibleValue("scenario", "must not be empty");
@@ -42,6 +55,10 @@ public record JobRecord(
         });
         draftTests = List.copyOf(draftTests);
         radonTests = List.copyOf(radonTests);
+        details = Map.copyOf(details);
+        details.forEach((field, said) -> {
+            if (said.isBlank()) throw new ImpossibleValue(field.word(), "must not be empty; leave it out where nothing is to be said");
+        });
         for (RadonTest test : radonTests)
             if (startUp.isEmpty() || test.start().isBefore(startUp.get().plus(BEFORE_RADON_TEST)))
                 throw new ImpossibleValue(
@@ -66,7 +83,7 @@ public record JobRecord(
         Map<Gate, GateAnswer> all = new EnumMap<>(Gate.class);
         all.putAll(answers);
         all.put(gate, given);
-        return new JobRecord(scenario, all, draftTests, startUp, radonTests, Optional.empty());
+        return new JobRecord(scenario, all, draftTests, startUp, radonTests, Optional.empty(), details);
     }
 
     /** With an answer taken back: the gate is unanswered, and a completed record is open again. */
@@ -74,21 +91,34 @@ public record JobRecord(
         Map<Gate, GateAnswer> rest = new EnumMap<>(Gate.class);
         rest.putAll(answers);
         rest.remove(gate);
-        return new JobRecord(scenario, rest, draftTests, startUp, radonTests, Optional.empty());
+        return new JobRecord(scenario, rest, draftTests, startUp, radonTests, Optional.empty(), details);
+    }
+
+    /** With something said about the job; nothing where the text is blank. Does not open a completed record. */
+    public JobRecord with(JobField field, String said) {
+        Map<JobField, String> all = new EnumMap<>(JobField.class);
+        all.putAll(details);
+        if (said.isBlank()) all.remove(field);
+        else all.put(field, said.strip());
+        return new JobRecord(scenario, answers, draftTests, startUp, radonTests, completed, all);
+    }
+
+    public Optional<String> detail(JobField field) {
+        return Optional.ofNullable(details.get(field));
     }
 
     /** A test opens a completed record again. */
     public JobRecord with(DraftTest test) {
         List<DraftTest> all = new ArrayList<>(draftTests);
         all.add(test);
-        return new JobRecord(scenario, answers, all, startUp, radonTests, Optional.empty());
+        return new JobRecord(scenario, answers, all, startUp, radonTests, Optional.empty(), details);
     }
 
     /** With a radon test that starts at least 24 h after start-up. */
     public JobRecord with(RadonTest test) {
         List<RadonTest> all = new ArrayList<>(radonTests);
         all.add(test);
-        return new JobRecord(scenario, answers, draftTests, startUp, all, completed);
+        return new JobRecord(scenario, answers, draftTests, startUp, all, completed, details);
     }
 
     /**
@@ -100,7 +130,7 @@ public record JobRecord(
     public JobRecord started(LocalDateTime time) throws Blocked {
         List<String> reasons = openBeforeStartUp();
         if (!reasons.isEmpty()) throw new Blocked("The fan cannot be started in this record:", reasons);
-        return new JobRecord(scenario, answers, draftTests, Optional.of(time), radonTests, Optional.empty());
+        return new JobRecord(scenario, answers, draftTests, Optional.of(time), radonTests, Optional.empty(), details);
     }
 
     /**
@@ -111,7 +141,7 @@ public record JobRecord(
     public JobRecord complete(LocalDateTime time) throws Blocked {
         List<String> reasons = openBeforeCompletion();
         if (!reasons.isEmpty()) throw new Blocked("The record cannot be marked complete:", reasons);
-        return new JobRecord(scenario, answers, draftTests, startUp, radonTests, Optional.of(time));
+        return new JobRecord(scenario, answers, draftTests, startUp, radonTests, Optional.of(time), details);
     }
 
     /** Why the fan may not be started, or must be off where it was; empty where the record does not block it. */

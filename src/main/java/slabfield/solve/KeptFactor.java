@@ -6,13 +6,14 @@ package slabfield.solve;
  * too many steps.
  */
 public final class KeptFactor {
-    /** Relative residual at which a solve by conjugate gradients counts as done. */
-    public static final double TOLERANCE = 1e-10;
+    /** Steps that cost about as much as a new factor. */
+    private static final int MOST_STEPS = 8;
 
-    private static final int MOST_STEPS = 14;
+    /** How far a forecast of the residual may miss the goal before a solve is given up. */
+    private static final double SLACK = 100;
 
     private final SymmetricMatrix matrix;
-    private final CholeskySolver factor;
+    private final PanelCholesky factor;
     private final double[] r;
     private final double[] z;
     private final double[] d;
@@ -25,7 +26,7 @@ public final class KeptFactor {
      */
     public KeptFactor(SymmetricMatrix matrix, int[] order) {
         this.matrix = matrix;
-        factor = new CholeskySolver(matrix, order);
+        factor = new PanelCholesky(matrix, order);
         int n = matrix.size();
         r = new double[n];
         z = new double[n];
@@ -38,22 +39,27 @@ public final class KeptFactor {
      *
      * @param rhs right-hand side, not modified
      * @param x receives the answer
+     * @param tolerance relative residual, in the Euclidean norm, that is good enough for a solve with an earlier factor; with
+     *     a new one the answer is refined once
      * @return false where the matrix is not positive definite
      */
-    public boolean solve(double[] rhs, double[] x) {
-        if (made && iterate(rhs, x)) return true;
+    public boolean solve(double[] rhs, double[] x, double tolerance) {
+        if (made && iterate(rhs, x, tolerance)) return true;
         made = factor.factor().isEmpty();
         if (!made) return false;
         factor.solve(rhs, x);
-        factor.refine(rhs, x, r);
+        matrix.multiply(x, q);
+        for (int i = 0; i < q.length; i++) r[i] = rhs[i] - q[i];
+        factor.solve(r, z);
+        for (int i = 0; i < z.length; i++) x[i] += z[i];
         return true;
     }
 
-    private boolean iterate(double[] rhs, double[] x) {
+    private boolean iterate(double[] rhs, double[] x, double tolerance) {
         int n = x.length;
         java.util.Arrays.fill(x, 0);
         System.arraycopy(rhs, 0, r, 0, n);
-        double goal = TOLERANCE * TOLERANCE * dot(rhs, rhs);
+        double goal = tolerance * tolerance * dot(rhs, rhs), before = Math.sqrt(dot(rhs, rhs));
         if (goal == 0) return true;
         factor.solve(r, z);
         System.arraycopy(z, 0, d, 0, n);
@@ -67,7 +73,11 @@ public final class KeptFactor {
                 x[i] += a * d[i];
                 r[i] -= a * q[i];
             }
-            if (dot(r, r) <= goal) return true;
+            double now = dot(r, r);
+            if (now <= goal) return true;
+            // Not worth going on where the steps left cannot bring it down far enough at the pace so far.
+            double pace = Math.pow(Math.sqrt(now) / before, 1.0 / (k + 1));
+            if (!(Math.sqrt(now) * Math.pow(pace, MOST_STEPS - k - 1) <= SLACK * Math.sqrt(goal))) return false;
             factor.solve(r, z);
             double next = dot(r, z), b = next / rz;
             rz = next;

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.io.ScenarioReader;
+import slabfield.model.NoDrillArea;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
@@ -80,11 +81,11 @@ class AdvisorTest {
 
     @Test
     void placesKeepTheirDistance() {
-        List<Point> places = Advisor.places(house);
+        List<Point> places = DrillPlaces.forCores(house).net(0.75);
         assertThat(places).hasSizeGreaterThan(20);
         for (Point p : places) {
-            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(Advisor.FROM_OPENING - 0.01);
-            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + Advisor.FROM_EDGE - 0.01);
+            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(DrillPlaces.CORE_FROM_OPENING - 0.01);
+            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + DrillPlaces.CORE_FROM_EDGE - 0.01);
         }
     }
 
@@ -110,5 +111,69 @@ class AdvisorTest {
             }
         });
         assertThat(some.size()).isLessThan(all.size());
+    }
+
+    /** Where drilling is forbidden, nothing is cored; breaks and other work need no core. */
+    @Test
+    void nothingIsCoredWhereDrillingIsForbidden() {
+        Scenario plain = Basements.plain();
+        Scenario kept = plain.withPlan(plain.plan()
+                .withNoDrillAreas(List.of(new NoDrillArea("heated floor", Basements.rectangle(4, 0, 10, 8), ""))));
+        List<Point> cores = Advisor.suggest(kept, Progress.NONE).stream()
+                .filter(s -> s.measure().kind() == Measure.Kind.SUCTION)
+                .map(s -> s.measure().where().orElseThrow())
+                .toList();
+        assertThat(cores).isNotEmpty().allMatch(p -> p.x() < 4);
+        assertThat(Advisor.suggest(plain, Progress.NONE))
+                .as("without the area it is cored there")
+                .anyMatch(s -> s.measure().where().filter(p -> p.x() > 4).isPresent());
+    }
+
+    @Test
+    void whatDoesNothingIsSaidToDoNothing() {
+        List<Suggestion> found = Advisor.suggest(Basements.plain(), Progress.NONE);
+        assertThat(found)
+                .filteredOn(s -> s.measure().equals(new Measure.SealOpening("pinhole")))
+                .singleElement()
+                .matches(Suggestion::doesNothing);
+        assertThat(found)
+                .filteredOn(s -> s.measure().equals(new Measure.SealOpening("joint")))
+                .singleElement()
+                .matches(s -> !s.doesNothing());
+    }
+
+    /** Bands are those of whole solves of every plausible house; on equal cells nothing is corrected. */
+    @Test
+    void oddsAreOfWholeSolvesOfEveryHouse() {
+        Scenario plain = Basements.plain();
+        List<Houses.Member> members = Houses.assumed(plain, 19, 4).members();
+        List<Suggestion> found = Advisor.suggest(
+                new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
+        Suggestion first = found.get(0);
+        double[] gains = members.stream()
+                .mapToDouble(m -> m.modelFactor()
+                        * (solve(first.measure().apply(m.house())).coverage().weakest() - solve(m.house()).coverage().weakest()))
+                .toArray();
+        Suggestion.Odds odds = first.odds().orElseThrow();
+        assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
+        assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
+        long meeting = members.stream()
+                .filter(m -> m.modelFactor() * solve(m.house()).coverage().weakest() >= plain.target().vacuum())
+                .count();
+        assertThat(odds.meetsBefore()).isCloseTo(meeting / 19.0, within(1e-12));
+        assertThat(odds.houses()).isEqualTo(19);
+        assertThat(found.get(1).odds()).isPresent();
+        assertThat(found.get(2).odds()).as("only as many as were asked for").isEmpty();
+    }
+
+    @Test
+    void aCoverOverALargeLeakTellsAndOneOverAPinholeDoesNot() {
+        List<TestCover> covers = Advisor.covers(Basements.plain(), Progress.NONE);
+        assertThat(covers).extracting(c -> c.measure().id()).as("a hole lies beside the drain").containsExactly("drain", "joint", "pinhole");
+        assertThat(covers.get(0).tells()).isTrue();
+        assertThat(covers.get(2).tells()).isFalse();
+        double before = solve(Basements.plain()).hole("H4").orElseThrow().fanOn().orElseThrow();
+        double after = solve(new Measure.CoverForTest("drain").apply(Basements.plain())).hole("H4").orElseThrow().fanOn().orElseThrow();
+        assertThat(covers.get(0).holes().get(3).gain()).isCloseTo(before - after, within(1e-4));
     }
 }

@@ -1,0 +1,97 @@
+package slabfield.advice;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import slabfield.fit.Ensemble;
+import slabfield.fit.NoiseModel;
+import slabfield.fit.Parameter;
+import slabfield.fit.Unknowns;
+import slabfield.model.Scenario;
+
+/**
+ * Houses that could all be the one on site: they differ in what nobody knows, and a measure is tried in each of them.
+ *
+ * @param best the one to reckon with where one number is wanted: the fitted house, or the house as drawn
+ * @param members equally plausible ones
+ * @param basis what makes them plausible
+ */
+public record Houses(Scenario best, List<Member> members, Basis basis) {
+    /** Draws of the model's error farther out than this many standard deviations are taken as these. */
+    private static final double FARTHEST = 3;
+
+    /** What makes a house plausible. */
+    public enum Basis {
+        /** It agrees with what was read. */
+        READINGS("from the readings"),
+        /** It agrees with what was drawn and with the range of each word, and nothing was read. */
+        ASSUMPTIONS("from assumed ranges, not from readings");
+
+        private final String words;
+
+        Basis(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * One house.
+     *
+     * @param house as drawn, with its own values of what nobody knows
+     * @param modelFactor by which the truth may differ from its vacuums: 1 plus a draw of the model's own error
+     */
+    public record Member(Scenario house, double modelFactor) {
+        Member withCellSize(double cell) {
+            return new Member(house.withCellSize(cell), modelFactor);
+        }
+    }
+
+    public Houses {
+        members = List.copyOf(members);
+        if (members.isEmpty()) throw new IllegalArgumentException("there must be at least one plausible house");
+    }
+
+    /**
+     * Houses drawn from what is believed before any reading: the range of each fill's word, and common practice for leaks,
+     * seals, soil and suspected footings ({@link Unknowns}).
+     *
+     * @param scenario as drawn; it is the best house
+     * @param count of members, from 1
+     * @param seed of the draw: the same seed gives the same houses
+     */
+    public static Houses assumed(Scenario scenario, int count, long seed) {
+        List<Parameter> unknowns = Unknowns.of(scenario);
+        Random random = new Random(seed);
+        return new Houses(
+                scenario,
+                Stream.generate(() -> drawn(scenario, unknowns, random)).limit(count).toList(),
+                Basis.ASSUMPTIONS);
+    }
+
+    private static Member drawn(Scenario scenario, List<Parameter> unknowns, Random random) {
+        Scenario house = scenario;
+        for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
+        double error = Math.max(-FARTHEST, Math.min(FARTHEST, random.nextGaussian()));
+        return new Member(house, 1 + NoiseModel.USUAL.modelShare() * error);
+    }
+
+    /** The houses of an ensemble that explains the readings; the fitted house is the best. */
+    public static Houses of(Ensemble ensemble) {
+        return new Houses(
+                ensemble.fit().house(),
+                ensemble.members().stream().map(m -> new Member(m.house(), m.modelFactor())).toList(),
+                Basis.READINGS);
+    }
+
+    /** The same houses on cells of another side [m]. */
+    public Houses withCellSize(double cell) {
+        return new Houses(
+                best.withCellSize(cell),
+                members.stream().map(m -> m.withCellSize(cell)).toList(),
+                basis);
+    }
+}

@@ -1,0 +1,315 @@
+package slabfield.network;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import slabfield.field.CellKind;
+import slabfield.field.Grid;
+import slabfield.field.Progress;
+import slabfield.law.AirState;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.Shapes;
+import slabfield.solve.PanelCholesky;
+import slabfield.solve.UnitLoads;
+
+/** A solved house in which a further pit is tried at every place; makes a {@link PlacementMap}. */
+final class Coring {
+    private static final int BATCH = 64;
+    /** Up to this many unknowns, samples are taken on the house's own grid. */
+    private static final int SMALL = 5000;
+
+    /** Open area that a cell must have, as part of the whole, for a pit to reach over it. */
+    private static final double WHOLE = 0.999;
+
+    final Scenario scenario;
+    final PlacementMap.Question question;
+    final Progress progress;
+    /** Without discs, and with those of the house. */
+    final LayerGrid bare;
+
+    final LayerGrid layer;
+    final SlabSolver.State state;
+    final PanelCholesky factor;
+    final NewPit pit;
+    private final SpotLeaks leaks;
+    /** Cell of the solve at each place of the map, or -1. */
+    final int[] cellOf;
+
+    private final Grid places;
+    /** Unknowns of the cells that count, and the open area of each. */
+    private final int[] counting;
+
+    private final double[] openArea;
+    private final double pitArea;
+
+    private Coring(
+            Scenario scenario,
+            PlacementMap.Question question,
+            Progress progress,
+            LayerGrid bare,
+            LayerGrid layer,
+            SlabSolver.State state,
+            PanelCholesky factor) {
+        this.scenario = scenario;
+        this.question = question;
+        this.progress = progress;
+        this.bare = bare;
+        this.layer = layer;
+        this.state = state;
+        this.factor = factor;
+        pit = new NewPit(layer, question.pit(), question.source(), SlabSolver.airOf(scenario));
+        leaks = new SpotLeaks(state.network(), state.at(), state.rest(), factor);
+        pitArea = areaLost(question.pit().radius());
+        int[] cells = IntStream.range(0, layer.counts.length)
+                .filter(c -> layer.counts[c] && state.network().unknownOf(c) >= 0)
+                .toArray();
+        counting = Arrays.stream(cells).map(c -> state.network().unknownOf(c)).toArray();
+        openArea = Arrays.stream(cells).mapToDouble(c -> layer.openArea[c]).toArray();
+        Grid g = layer.grid;
+        int stepX = step(g.width(), g.columns()), stepY = step(g.height(), g.rows());
+        int columns = (g.columns() - stepX / 2 - 1) / stepX + 1, rows = (g.rows() - stepY / 2 - 1) / stepY + 1;
+        places = new Grid(
+                g.x(stepX / 2) - stepX * g.width() / 2,
+                g.y(stepY / 2) - stepY * g.height() / 2,
+                stepX * g.width(),
+                stepY * g.height(),
+                columns,
+                rows);
+        cellOf = IntStream.range(0, places.cells())
+                .map(p -> g.index(p % columns * stepX + stepX / 2, p / columns * stepY + stepY / 2))
+                .map(c -> canHold(c) ? c : -1)
+                .toArray();
+    }
+
+    /** Area that no longer counts under a pit in the middle of a cell: all of the cells whose middles it takes, parts of others. */
+    private double areaLost(double radius) {
+        Grid g = layer.grid;
+        Region round = new Region(Shapes.disc(new Point(0, 0), radius));
+        int ri = (int) (radius / g.width()) + 1, rj = (int) (radius / g.height()) + 1;
+        double sum = 0, w = g.width(), h = g.height();
+        for (int j = -rj; j <= rj; j++)
+            for (int i = -ri; i <= ri; i++)
+                sum += Math.hypot(i * w, j * h) <= radius
+                        ? w * h
+                        : round.area((i - 0.5) * w, (j - 0.5) * h, (i + 0.5) * w, (j + 0.5) * h);
+        return sum;
+    }
+
+    private int step(double cell, int most) {
+        return Math.max(1, Math.min(most, (int) Math.round(question.spacing() / cell)));
+    }
+
+    /** Solves the house as it is; empty where that fails. */
+    static Optional<Coring> of(Scenario scenario, PlacementMap.Question question, Progress progress) {
+        AirState air = SlabSolver.airOf(scenario);
+        LayerGrid bare = new LayerGrid(scenario, air), layer = new LayerGrid(bare);
+        Devices.addDiscs(scenario, layer);
+        layer.isolateDiscs();
+        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0) return Optional.empty();
+        return state.network()
+                .factor(state.at(), state.rest())
+                .map(f -> new Coring(scenario, question, progress, bare, layer, state, f));
+    }
+
+    /** True where every cell that the pit reaches over, were it here, is open layer with a pressure. */
+    boolean canHold(int cell) {
+        Grid g = layer.grid;
+        int i = cell % g.columns(), j = cell / g.columns();
+        double reach = question.pit().radius() + Math.max(g.width(), g.height()) / 2;
+        int ri = (int) (reach / g.width()), rj = (int) (reach / g.height());
+        Point here = new Point(g.x(i), g.y(j));
+        for (int b = -rj; b <= rj; b++)
+            for (int a = -ri; a <= ri; a++) {
+                if (Math.hypot(a * g.width(), b * g.height()) > reach) continue;
+                int c = layer.cellAt(i + a, j + b);
+                if (c < 0 || layer.kind[c] != CellKind.LAYER || !layer.counts[c] || state.network().unknownOf(c) < 0) return false;
+                if (layer.openArea[c] < WHOLE * g.width() * g.height()) return false;
+                if (layer.cut(here.x(), here.y(), g.x(i + a), g.y(j + b))) return false;
+            }
+        return scenario.plan().mayDrill(here);
+    }
+
+    /** Empty when cancelled. */
+    Optional<PlacementMap> map() {
+        int[] tried = IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
+        Samples samples = samples(tried);
+        Sums sums = new Sums(cellOf.length);
+        int[] placeOf = new int[state.at().length];
+        for (int p : tried) placeOf[unknown(cellOf[p])] = p;
+        int[] nodes = UnitLoads.inOrder(factor, Arrays.stream(tried).map(p -> unknown(cellOf[p])).toArray());
+        int batches = (nodes.length + BATCH - 1) / BATCH;
+        AtomicInteger next = new AtomicInteger(), done = new AtomicInteger();
+        IntStream.range(0, Math.min(Runtime.getRuntime().availableProcessors(), batches)).parallel().forEach(worker -> {
+            UnitLoads loads = new UnitLoads(factor, BATCH);
+            for (int b = next.getAndIncrement(); b < batches && !progress.isCancelled(); b = next.getAndIncrement()) {
+                int from = b * BATCH, to = Math.min(nodes.length, from + BATCH);
+                loads.solve(nodes, from, to);
+                judge(loads, nodes, from, to, placeOf, samples, sums);
+                progress.step(done.incrementAndGet(), batches, Double.NaN);
+            }
+        });
+        if (progress.isCancelled()) return Optional.empty();
+        return Optional.of(finish(sums, samples));
+    }
+
+    private Samples samples(int[] tried) {
+        if (state.network().isLinear(state.at(), state.rest())) return Samples.none();
+        if (state.at().length <= SMALL) return Samples.of(this, this, tried);
+        double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
+        return of(scenario.withCellSize(cell), question, progress).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
+    }
+
+    int unknown(int cell) {
+        return state.network().unknownOf(cell);
+    }
+
+    /** What a batch of places gives. */
+    private void judge(UnitLoads loads, int[] nodes, int from, int to, int[] placeOf, Samples samples, Sums sums) {
+        double[] fall = new double[BATCH], wide = new double[BATCH], now = new double[BATCH];
+        double[] top = new double[BATCH], met = new double[BATCH], level = new double[BATCH];
+        double[][] excess = new double[leaks.count()][BATCH];
+        double[] toLeak = new double[leaks.count()], own = new double[leaks.count()];
+        for (int b = 0; b < to - from; b++) {
+            int node = nodes[from + b], place = placeOf[node];
+            double g = loads.at(node)[b];
+            for (int j = 0; j < toLeak.length; j++) toLeak[j] = leaks.response(j)[node];
+            double q = leaks.settle(node, state.at()[node], open -> pit.flow(cellOf[place], open, g), toLeak, own);
+            Samples.Share share = samples.at(node, g);
+            sums.flow[place] = q * share.flow();
+            fall[b] = share.weakest();
+            wide[b] = share.area();
+            now[b] = q;
+            for (int j = 0; j < own.length; j++) excess[j][b] = own[j];
+        }
+        Arrays.fill(top, Double.NEGATIVE_INFINITY);
+        double target = -scenario.target().vacuum();
+        double[] sum = new double[BATCH];
+        for (int k = 0; k < counting.length; k++) {
+            int u = counting[k];
+            product(now, loads.at(u), sum);
+            for (int j = 0; j < excess.length; j++) addTo(sum, excess[j], leaks.response(j)[u]);
+            lower(state.at()[u], fall, sum, level);
+            raise(top, level);
+            lower(state.at()[u], wide, sum, level);
+            count(level, target, openArea[k], met);
+        }
+        double weakestNow = weakest(new double[state.at().length], 0);
+        for (int b = 0; b < to - from; b++) {
+            int node = nodes[from + b], place = placeOf[node];
+            double held = pit.pressure(cellOf[place], state.at()[node], loads.at(node)[b], now[b]);
+            sums.weakest[place] = bounded(-top[b], weakestNow, -held, now[b]);
+            sums.covered[place] = Math.max(0, met[b] - pitArea);
+        }
+    }
+
+    /** A pit that draws weakens no place and leaves none below the less of its own vacuum and the present one; and conversely. */
+    static double bounded(double weakest, double now, double inPit, double flow) {
+        return flow >= 0
+                ? Math.max(now, Math.min(weakest, Math.max(now, inPit)))
+                : Math.min(now, Math.max(weakest, Math.min(now, inPit)));
+    }
+
+    /**
+     * The linear answer with a pit in a cell.
+     *
+     * @param response column of G there
+     * @param fall receives by how much every unknown's pressure falls [Pa]
+     * @return flow drawn [m3/s]
+     */
+    double fall(int cell, double[] response, double[] fall) {
+        int u = unknown(cell);
+        double[] excess = new double[leaks.count()], toLeak = new double[leaks.count()];
+        for (int j = 0; j < toLeak.length; j++) toLeak[j] = leaks.response(j)[u];
+        double q = leaks.settle(u, state.at()[u], open -> pit.flow(cell, open, response[u]), toLeak, excess);
+        for (int k = 0; k < fall.length; k++) {
+            fall[k] = q * response[k];
+            for (int j = 0; j < excess.length; j++) fall[k] += excess[j] * leaks.response(j)[k];
+        }
+        return q;
+    }
+
+    private static void product(double[] a, double[] b, double[] to) {
+        for (int k = 0; k < to.length; k++) to[k] = a[k] * b[k];
+    }
+
+    private static void addTo(double[] sum, double[] a, double factor) {
+        for (int k = 0; k < sum.length; k++) sum[k] += factor * a[k];
+    }
+
+    private static void lower(double p, double[] fall, double[] g, double[] level) {
+        for (int b = 0; b < level.length; b++) level[b] = p - fall[b] * g[b];
+    }
+
+    private static void raise(double[] top, double[] level) {
+        for (int b = 0; b < level.length; b++) top[b] = Math.max(top[b], level[b]);
+    }
+
+    private static void count(double[] level, double target, double area, double[] met) {
+        for (int b = 0; b < level.length; b++) if (level[b] <= target) met[b] += area;
+    }
+
+    private PlacementMap finish(Sums sums, Samples samples) {
+        double top = Double.NEGATIVE_INFINITY, met = 0, best = 0;
+        for (int k = 0; k < counting.length; k++) {
+            double p = state.at()[counting[k]];
+            top = Math.max(top, p);
+            if (p <= -scenario.target().vacuum()) met += openArea[k];
+        }
+        for (double w : sums.weakest) best = Math.max(best, Double.isNaN(w) ? 0 : w);
+        return new PlacementMap(
+                places, sums.weakest, sums.covered, sums.flow, counting.length == 0 ? Double.NaN : -top, met, area(),
+                best > 0 ? samples.misfit() / best : 0);
+    }
+
+    /** Vacuum left at the weakest place if the pressures fall by a part of the given falls [Pa]. */
+    double weakest(double[] fall, double part) {
+        double top = Double.NEGATIVE_INFINITY;
+        for (int u : counting) top = Math.max(top, state.at()[u] - part * fall[u]);
+        return -top;
+    }
+
+    /** Area that meets the target then [m2]. */
+    double covered(double[] fall, double part) {
+        double sum = 0;
+        for (int k = 0; k < counting.length; k++)
+            if (state.at()[counting[k]] - part * fall[counting[k]] <= -scenario.target().vacuum()) sum += openArea[k];
+        return sum;
+    }
+
+    int[] counting() {
+        return counting;
+    }
+
+    double pitArea() {
+        return pitArea;
+    }
+
+    /** Open area that counts, with that which has no pressure [m2]. */
+    double area() {
+        double sum = Arrays.stream(openArea).sum();
+        for (int c = 0; c < layer.kind.length; c++) if (layer.kind[c] == CellKind.UNREACHED) sum += layer.openArea[c];
+        return sum;
+    }
+
+    /** Pressures of a house like this one to start from. */
+    synchronized Guess guess(double[] pressure) {
+        return Guess.of(state.network(), pressure, new double[pressure.length]);
+    }
+
+    /** Results by place. */
+    private static final class Sums {
+        final double[] weakest;
+        final double[] covered;
+        final double[] flow;
+
+        Sums(int places) {
+            weakest = new double[places];
+            covered = new double[places];
+            flow = new double[places];
+            for (double[] a : new double[][] {weakest, covered, flow}) Arrays.fill(a, Double.NaN);
+        }
+    }
+}
