@@ -59,6 +59,7 @@ import slabfield.wording.Nearest;
             ReadingsVerb.class,
             CompareVerb.class,
             FitVerb.class,
+            DiagnoseVerb.class,
             SuggestVerb.class,
             NextHoleVerb.class,
             LeakMapVerb.class,

@@ -145,7 +145,7 @@ public final class RecoveryFolder {
 
         /** Keeps what is not saved yet; whole on the disk when this returns. */
         public void unsaved(Optional<Path> file, Scenario scenario) throws IOException {
-            keep(file, Optional.of(ScenarioWriter.node(scenario)));
+            keep(file, Optional.of(ScenarioWriter.tree(scenario)));
         }
 
         /** True where another window that still runs has the file open. */
