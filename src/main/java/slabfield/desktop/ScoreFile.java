@@ -1,31 +1,20 @@
 package slabfield.desktop;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
 import slabfield.desktop.viewmodel.lesson.ScoreBook;
-import slabfield.io.SafeFile;
 
 /** Scores of lessons in a small text file of the person at the machine. Where it cannot be read or written they last for one run. */
 final class ScoreFile implements ScoreBook {
     private static final String RIGHT = ".right";
     private static final String ASKED = ".asked";
 
-    private final Path file;
-    private final Properties properties = new Properties();
+    private final PropertiesFile kept;
+    private final Properties properties;
 
     ScoreFile(Path file) {
-        this.file = file;
-        if (!Files.isRegularFile(file)) return;
-        try (Reader reader = Files.newBufferedReader(file)) {
-            properties.load(reader);
-        } catch (IOException | IllegalArgumentException unreadable) {
-            properties.clear();
-        }
+        kept = new PropertiesFile(file);
+        properties = kept.properties();
     }
 
     /** The file of the person at the machine, beside the settings. */
@@ -52,23 +41,12 @@ final class ScoreFile implements ScoreBook {
     public void keep(String lesson, Score score) {
         properties.setProperty(lesson + RIGHT, String.valueOf(score.right()));
         properties.setProperty(lesson + ASKED, String.valueOf(score.asked()));
-        write();
+        kept.write();
     }
 
     @Override
     public void clear() {
         properties.clear();
-        write();
-    }
-
-    private void write() {
-        try {
-            Files.createDirectories(file.getParent());
-            StringWriter text = new StringWriter();
-            properties.store(text, null);
-            SafeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-        } catch (IOException notKept) {
-            return;
-        }
+        kept.write();
     }
 }

@@ -1,10 +1,5 @@
 package slabfield.desktop;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import slabfield.desktop.viewmodel.Memory;
-import slabfield.io.SafeFile;
 
 /**
  * What is kept between runs, in one small text file. Where the file cannot be read or written the program goes on without
@@ -25,17 +19,12 @@ final class SettingsFile implements Memory {
     private static final String RECENT = "recent.";
     private static final String KEPT_WORD = "window.";
 
-    private final Path file;
-    private final Properties properties = new Properties();
+    private final PropertiesFile kept;
+    private final Properties properties;
 
     SettingsFile(Path file) {
-        this.file = file;
-        if (!Files.isRegularFile(file)) return;
-        try (Reader reader = Files.newBufferedReader(file)) {
-            properties.load(reader);
-        } catch (IOException | IllegalArgumentException unreadable) {
-            properties.clear();
-        }
+        kept = new PropertiesFile(file);
+        properties = kept.properties();
     }
 
     /** The file of the person at the machine. */
@@ -91,7 +80,7 @@ final class SettingsFile implements Memory {
     private void keep(List<Path> files) {
         properties.keySet().removeIf(key -> key.toString().startsWith(RECENT));
         for (int k = 0; k < files.size(); k++) properties.setProperty(RECENT + k, files.get(k).toString());
-        write();
+        kept.write();
     }
 
     @Override
@@ -102,7 +91,7 @@ final class SettingsFile implements Memory {
     @Override
     public void accept() {
         properties.setProperty(ACCEPTED, "true");
-        write();
+        kept.write();
     }
 
     @Override
@@ -113,17 +102,6 @@ final class SettingsFile implements Memory {
     @Override
     public void keep(String word, String value) {
         properties.setProperty(KEPT_WORD + word, value);
-        write();
-    }
-
-    private void write() {
-        try {
-            Files.createDirectories(file.getParent());
-            StringWriter text = new StringWriter();
-            properties.store(text, null);
-            SafeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-        } catch (IOException notKept) {
-            return;
-        }
+        kept.write();
     }
 }

@@ -181,7 +181,7 @@ enum Target {
         @Override
         List<byte[]> samples() throws IOException {
             return List.of(bytes("{\"slabfieldRecovery\": 1, \"process\": 999999999, \"started\": \"2026-01-20T10:00:00Z\","
-                    + " \"time\": \"2026-01-20T11:00:00Z\", \"file\": \"/tmp/house.json\", \"scenario\": "
+                    + " \"time\": \"2026-01-20T11:00:00Z\", \"file\": \"/home/user/house.json\", \"scenario\": "
                     + text(files("scenarios", ".json").get(0)) + "}"));
         }
     };

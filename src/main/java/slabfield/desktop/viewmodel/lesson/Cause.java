@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import slabfield.model.Barrier;
 import slabfield.model.Fill;
 import slabfield.model.Layer;
@@ -56,7 +57,7 @@ public enum Cause {
     }
 
     private static UnaryOperator<Scenario> leak(Point at, double area) {
-        return s -> s.withOpenings(java.util.stream.Stream.concat(s.openings().stream(), java.util.stream.Stream.of(new Opening(
+        return s -> s.withOpenings(Stream.concat(s.openings().stream(), Stream.of(new Opening(
                 "the leak", OpeningKind.PENETRATION, new Opening.Spot(at, 0.1),
                 new Opening.Orifice(area, Opening.Orifice.USUAL_COEFFICIENT), Seal.of(SealState.OPEN)))).toList());
     }
