@@ -91,6 +91,7 @@ public final class CommandLineFace implements Callable<Integer> {
                     + " JSON and CSV are always SI, with the unit in the name.")
     private UnitsAsked units = UnitsAsked.NONE;
 
+    @SuppressWarnings("UnusedVariable") // the arguments are asked for it, before they are parsed
     @Option(names = "--no-color", scope = ScopeType.INHERIT, description = "Help and messages without colour.")
     private boolean plain;
 

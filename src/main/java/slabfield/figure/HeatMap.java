@@ -58,7 +58,7 @@ public final class HeatMap {
             if (above != own && beside >= 0 && beside < columns)
                 pressure = ry * ((1 - tx) * p[own + here] + tx * p[own + beside])
                         + ty * ((1 - tx) * p[above + here] + tx * p[above + beside]);
-            if (pressure != pressure) pressure = value(field, here, row, across[i], up);
+            if (Double.isNaN(pressure)) pressure = value(field, here, row, across[i], up);
             argb[start + i] = scale.argb(pressure);
         }
     }
@@ -77,7 +77,7 @@ public final class HeatMap {
         double[] p = field.pressure();
         int columns = grid.columns(), here = row * columns + column;
         double own = p[here];
-        if (own != own) return Double.NaN;
+        if (Double.isNaN(own)) return Double.NaN;
         int besideColumn = across < 0 ? column - 1 : column + 1, aboveRow = up < 0 ? row - 1 : row + 1;
         boolean hasBeside = besideColumn >= 0 && besideColumn < columns;
         boolean hasAbove = aboveRow >= 0 && aboveRow < grid.rows();
@@ -86,24 +86,24 @@ public final class HeatMap {
         double corner = hasBeside && hasAbove ? p[aboveRow * columns + besideColumn] : Double.NaN;
         double tx = Math.abs(across), ty = Math.abs(up);
         double sum = beside + above + corner;
-        if (sum == sum) return (1 - ty) * ((1 - tx) * own + tx * beside) + ty * ((1 - tx) * above + tx * corner);
+        if (!Double.isNaN(sum)) return (1 - ty) * ((1 - tx) * own + tx * beside) + ty * ((1 - tx) * above + tx * corner);
         return partly(own, beside, above, corner, tx, ty);
     }
 
     private static double partly(double own, double beside, double above, double corner, double tx, double ty) {
         double weight = (1 - tx) * (1 - ty), sum = weight * own;
         boolean reached = false;
-        if (beside == beside) {
+        if (!Double.isNaN(beside)) {
             sum += tx * (1 - ty) * beside;
             weight += tx * (1 - ty);
             reached = true;
         }
-        if (above == above) {
+        if (!Double.isNaN(above)) {
             sum += (1 - tx) * ty * above;
             weight += (1 - tx) * ty;
             reached = true;
         }
-        if (reached && corner == corner) {
+        if (reached && !Double.isNaN(corner)) {
             sum += tx * ty * corner;
             weight += tx * ty;
         }

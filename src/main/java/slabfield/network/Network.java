@@ -421,7 +421,6 @@ final class Network implements NonlinearSystem {
 
     /** Where on the plan each unknown lies, as {x, y}. */
     double[][] places() {
-        int n = cells(), columns = layer.grid.columns();
         double[] x = new double[size()], y = new double[size()];
         for (int u = 0; u < size(); u++) {
             x[u] = x(nodeOf[u]);

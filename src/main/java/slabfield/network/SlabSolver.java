@@ -214,7 +214,7 @@ public final class SlabSolver {
                 on.convergence,
                 field,
                 off,
-                flows(scenario, on, suctions),
+                flows(on, suctions),
                 holes,
                 suctions,
                 coverage(scenario, field),
@@ -255,7 +255,7 @@ public final class SlabSolver {
         return out;
     }
 
-    private static Result.Flows flows(Scenario scenario, State on, List<Result.Suction> suctions) {
+    private static Result.Flows flows(State on, List<Result.Suction> suctions) {
         double[] sums = on.network.accountFlows(on.at, on.rest);
         Map<String, Double> bySource = new LinkedHashMap<>();
         double room = 0, outside = 0;

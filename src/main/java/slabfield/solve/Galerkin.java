@@ -71,7 +71,7 @@ final class Galerkin {
             beside(mid, below);
             between(above, mid, westAbove, eastAbove);
             upright(j, mid, below, own, j + 1 < to);
-            cells(j, below, mid, above, own, j + 1 < to, middle);
+            cells(j, below, mid, own, j + 1 < to, middle);
             if (own && weights != null) {
                 keep(weights, j);
             }
@@ -205,7 +205,7 @@ final class Galerkin {
      * {@code w = sum of g phi / d}, phi being its neighbours' weights, so its links' energy is
      * {@code sum of g phi phi' - d w w'}.
      */
-    private void cells(int j, Row below, Row mid, Row above, boolean lower, boolean upper, Middle middle) {
+    private void cells(int j, Row below, Row mid, boolean lower, boolean upper, Middle middle) {
         Row to = lower ? coarse.row[j] : spare;
         Row next = upper ? coarse.row[j + 1] : spare;
         for (int k = first; k < end; k++) {

@@ -18,7 +18,6 @@ public final class GridWithDevices implements Preconditioner {
     private final GridOperator grid;
     private final int[] cellOf;
     private final Workers team;
-    private final SymmetricMatrix devices;
     private final CholeskySolver deviceSolver;
     private final int[] tieCell;
     private final int[] tieDevice;
@@ -50,7 +49,6 @@ public final class GridWithDevices implements Preconditioner {
         this.grid = grid;
         this.cellOf = cellOf;
         this.team = team;
-        this.devices = devices;
         this.tieCell = tieCell;
         this.tieDevice = tieDevice;
         this.tie = tie;

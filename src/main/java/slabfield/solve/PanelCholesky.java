@@ -232,7 +232,7 @@ public final class PanelCholesky {
     public long fill() {
         long sum = 0;
         for (int p = 0; p < pattern.rows.length; p++) {
-            long wide = pattern.begin[p + 1] - pattern.begin[p];
+            long wide = (long) pattern.begin[p + 1] - pattern.begin[p];
             sum += wide * pattern.rows[p].length - wide * (wide - 1) / 2;
         }
         return sum;

@@ -43,7 +43,7 @@ final class PanelPattern {
         int[] above = tree(graph, node, place);
         int[][] below = new int[size][];
         int[] counts = structures(graph, above, below);
-        int[] first = panels(above, counts, below);
+        int[] first = panels(above, counts);
         int count = first.length - 1;
         begin = first;
         rows = new int[count][];
@@ -170,7 +170,7 @@ final class PanelPattern {
     }
 
     /** First columns of the panels, with merging; where panels merge, the rows of their last column stand for all. */
-    private int[] panels(int[] above, int[] counts, int[][] below) {
+    private int[] panels(int[] above, int[] counts) {
         int[] first = new int[size + 1];
         long[] zeros = new long[size + 1];
         int count = 0;

@@ -12,7 +12,7 @@ final class Numbers {
     /** A value with its leading digits. */
     static String value(double number, int digits) {
         if (Double.isNaN(number)) return "";
-        if (Double.isInfinite(number)) return number > 0 ? "any" : "any";
+        if (Double.isInfinite(number)) return "any";
         String text = String.format(Locale.ROOT, "%." + digits + "g", number);
         int e = text.indexOf('e');
         String mantissa = e < 0 ? text : text.substring(0, e), exponent = e < 0 ? "" : text.substring(e);

@@ -34,7 +34,7 @@ class EquipmentVerbsTest {
                         "heat, at least (quadrature)", "Fuel in therm of gas", "against your limits", "invented, for the water heater",
                         "replaces no draft test")
                 .endsWith("before coring.\n");
-        assertThat(ran.out().toLowerCase()).doesNotContainPattern("\\bsafe\\b");
+        assertThat(ran.out().toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
     }
 
@@ -118,7 +118,7 @@ class EquipmentVerbsTest {
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("Record                open", "Fan                   not started", "utilities", "unanswered",
                 "none is recorded. Its steps:", "silica dust", "Open before the record can be complete");
-        assertThat(ran.out().toLowerCase()).doesNotContainPattern("\\bsafe\\b");
+        assertThat(ran.out().toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\bsafe\\b");
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
         assertThat(folder.resolve("house.record.json")).doesNotExist();
     }

@@ -29,7 +29,6 @@ import slabfield.model.Source;
 /** Each device alone, against its own law or a closed form. */
 class DevicesTest {
     private static final double MU = 1.81e-5;
-    private static final double RHO = 1.204;
     private static final Source.Pressure SUCTION = new Source.Pressure(-250);
     /** So permeable that the whole layer has one pressure. */
     private static final double PLENUM = 1e-2;

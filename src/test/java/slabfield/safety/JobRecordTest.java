@@ -127,7 +127,7 @@ class JobRecordTest {
     void nothingIsCalledSafe() {
         for (Gate gate : Gate.values()) assertThat(gate.question()).doesNotContainPattern("(?i)\\bsafe");
         for (DraftStep step : DraftStep.values()) assertThat(step.text()).doesNotContainPattern("(?i)\\bsafe");
-        assertThat(JobRecord.empty("x").openBeforeCompletion()).noneMatch(s -> s.toLowerCase().contains("safe"));
+        assertThat(JobRecord.empty("x").openBeforeCompletion()).noneMatch(s -> s.toLowerCase(java.util.Locale.ROOT).contains("safe"));
     }
 
     /** Every gate answered, without any appliance. */

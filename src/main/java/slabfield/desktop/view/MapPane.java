@@ -55,7 +55,6 @@ final class MapPane extends Region {
     private PlanView painted = port.view().get();
     private boolean anotherHouse;
     private double paintedWidth = 1;
-    private double paintedHeight = 1;
 
     MapPane(Workbench bench, Sight sight, TaskRunner runner) {
         this.bench = bench;
@@ -201,7 +200,6 @@ final class MapPane extends Region {
         if (!bench.solving().dragging().get()) live.end();
         painted = now.wanted().view();
         paintedWidth = now.wanted().width();
-        paintedHeight = now.wanted().height();
         map.setImage(now.map());
         map.setViewport(new Rectangle2D(0, 0, now.map().getWidth(), now.map().getHeight()));
         key.set(now.key());

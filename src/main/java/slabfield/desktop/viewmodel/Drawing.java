@@ -17,7 +17,6 @@ import slabfield.model.Point;
 
 /** The pointer and the keys on the plan: chooses, moves, draws. Knows nothing of pixels and toolkits. */
 public final class Drawing {
-    private final Document document;
     private final Units units;
     private final SuctionMoves suctions;
     private final Layers layers = new Layers();
@@ -32,7 +31,6 @@ public final class Drawing {
     private boolean pressed;
 
     Drawing(Document document, Solving solving, SuctionMoves suctions, Units units) {
-        this.document = document;
         this.units = units;
         this.suctions = suctions;
         this.selection = new Selection(document);
