@@ -31,7 +31,10 @@ import slabfield.network.Adjoint;
 
 /** A linear house read at six holes and by its flow; a leak that is not drawn stands at (6.6, 5.4). */
 class LeakMapTest {
-    private static final NoiseModel NOISE = new NoiseModel(0.01, 0.2, 0.05, 0.03, 0);
+    private static final NoiseModel NOISE = new NoiseModel(0);
+    private static final double UNREST = 0.2;
+    private static final double STEP = 0.01;
+    private static final double FLOW_SHARE = 0.05;
     private static final Point HIDDEN = new Point(6.625, 5.375);
     private static final double HIDDEN_LEAK = 1e-4;
 
@@ -48,10 +51,10 @@ class LeakMapTest {
         List<Stage.HoleReading> holes = solved.holes().stream()
                 .map(h -> new Stage.HoleReading(
                         h.id(), OptionalDouble.empty(),
-                        OptionalDouble.of(h.fanOn().orElseThrow() + errors * NOISE.unrest() * random.nextGaussian()),
-                        OptionalDouble.of(NOISE.unrest()), OptionalDouble.of(NOISE.meterStep()), ""))
+                        OptionalDouble.of(h.fanOn().orElseThrow() + errors * UNREST * random.nextGaussian()),
+                        OptionalDouble.of(UNREST), OptionalDouble.of(STEP), ""))
                 .toList();
-        double flow = solved.flows().exhaust() * (1 + errors * NOISE.flowShare() * random.nextGaussian());
+        double flow = solved.flows().exhaust() * (1 + errors * FLOW_SHARE * random.nextGaussian());
         Stage.SystemReading system =
                 new Stage.SystemReading("S1", OptionalDouble.of(flow), OptionalDouble.empty(), "");
         Stage stage = new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "");
