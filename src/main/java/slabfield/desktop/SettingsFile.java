@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import slabfield.desktop.viewmodel.Memory;
 import slabfield.io.SafeFile;
@@ -22,6 +23,7 @@ final class SettingsFile implements Memory {
     private static final int KEPT = 8;
     private static final String ACCEPTED = "licence.accepted";
     private static final String RECENT = "recent.";
+    private static final String KEPT_WORD = "window.";
 
     private final Path file;
     private final Properties properties = new Properties();
@@ -38,7 +40,16 @@ final class SettingsFile implements Memory {
 
     /** The file of the person at the machine. */
     static SettingsFile ofUser() {
-        return new SettingsFile(place(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home"))));
+        return new SettingsFile(ofUserPlace());
+    }
+
+    /** The folder in which windows keep what is not saved. */
+    static Path recoveryOfUser() {
+        return ofUserPlace().resolveSibling("recovery");
+    }
+
+    private static Path ofUserPlace() {
+        return place(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
     }
 
     /** Where each system keeps such files. */
@@ -91,6 +102,17 @@ final class SettingsFile implements Memory {
     @Override
     public void accept() {
         properties.setProperty(ACCEPTED, "true");
+        write();
+    }
+
+    @Override
+    public Optional<String> kept(String word) {
+        return Optional.ofNullable(properties.getProperty(KEPT_WORD + word));
+    }
+
+    @Override
+    public void keep(String word, String value) {
+        properties.setProperty(KEPT_WORD + word, value);
         write();
     }
 

@@ -1,22 +1,29 @@
 package slabfield.desktop;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
-import slabfield.desktop.viewmodel.Example;
+import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.io.ExampleScenarios;
+import slabfield.io.RecoveryFolder;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
+    /** Changes that follow each other closer than this are kept together [ms]. */
+    private static final long QUIET = 1000;
+
     @Override
     public void start(Stage stage) {
         Workbench bench = new Workbench(
-                ExampleScenarios.all().stream().map(e -> new Example(e.file(), e.scenario())).toList(),
+                new Examples(),
                 SettingsFile.ofUser(),
                 new Workbench.Runners(
                         new DaemonRunner("solve", Platform::runLater), new DaemonRunner("compare", Platform::runLater),
@@ -24,9 +31,26 @@ public final class Window extends Application {
         Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
                 "Something went wrong",
                 "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
-        MainView view = new MainView(stage, bench, new DaemonRunner("paint", Platform::runLater));
+        Recovery recovery = new Recovery(
+                new RecoveryFolder(SettingsFile.recoveryOfUser()), new DaemonRunner("keep", Platform::runLater), QUIET);
+        bench.keepIn(recovery);
+        stage.setOnHidden(e -> recovery.close());
+        Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
+                new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
+                new DaemonRunner("lessons", Platform::runLater)));
+        MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
+        if (Boolean.getBoolean("slabfield.timing")) view.onFirstMap(Window::time);
         view.show();
         bench.solving().start();
-        getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(bench::open);
+        Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
+        file.ifPresentOrElse(bench::open, view::welcome);
+    }
+
+    /** Writes how long the start took, from the start of the process to the first map. */
+    private static void time() {
+        ProcessHandle.Info process = ProcessHandle.current().info();
+        long wall = process.startInstant().map(s -> Duration.between(s, Instant.now()).toMillis()).orElse(-1L);
+        long work = process.totalCpuDuration().map(Duration::toMillis).orElse(-1L);
+        System.err.println("first map after " + wall + " ms, " + work + " ms of processor time");
     }
 }

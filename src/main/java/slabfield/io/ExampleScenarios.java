@@ -28,10 +28,25 @@ public final class ExampleScenarios {
 
     /** All of them, in the order in which they are best met. */
     public static List<Example> all() {
-        return text("/slabfield/examples.txt").lines().filter(line -> !line.isBlank()).map(ExampleScenarios::read).toList();
+        return files().stream().map(ExampleScenarios::read).toList();
     }
 
-    private static Example read(String file) {
+    /** Their file names, in the same order; none of them is read. */
+    public static List<String> files() {
+        return text("/slabfield/examples.txt").lines().filter(line -> !line.isBlank()).toList();
+    }
+
+    /** A house of the lessons, by its file name. */
+    public static Scenario lesson(String file) {
+        try {
+            return ScenarioReader.read(text("/slabfield/lessons/" + file), file);
+        } catch (ScenarioProblems e) {
+            throw new IllegalStateException("a lesson's house has problems", e);
+        }
+    }
+
+    /** The one with a file name that {@link #files} lists. */
+    public static Example read(String file) {
         try {
             String text = text(FOLDER + file);
             return new Example(file, ScenarioReader.read(text, file), text);

@@ -62,7 +62,10 @@ final class HouseReader {
         }
     }
 
-    static Optional<Scenario> house(Entry e, long mostCells) {
+    /**
+     * @param unfinished true where things may stand to each other as they cannot in a house that is solved
+     */
+    static Optional<Scenario> house(Entry e, long mostCells, boolean unfinished) {
         Unit unit = e.word("lengthUnit", Words.units(Dimension.LENGTH), Unit.METRE);
         e.reading().lengthUnit(unit);
         Drawn drawn = drawn(e);
@@ -82,6 +85,8 @@ final class HouseReader {
                 drawn.tiles(), drawn.walls(), drawn.openings(), leakance, outdoors, air.orElseThrow(), drawn.suctions(),
                 drawn.holes(), drawn.stages(), target.orElseThrow(), cell, drawn.equipment().orElseThrow(), house.orElseThrow(),
                 plan.orElseThrow()));
+        if (unfinished) return made;
+        if (drawn.slabs().isEmpty() && e.get("slabs").isEmpty()) e.problem("slabs", "the scenario: \"slabs\" needs at least one slab");
         boolean allSlabs = !drawn.slabs().isEmpty() && drawn.slabs().size() == e.get("slabs").size();
         if (allSlabs) check(e.reading(), made.isPresent(), made.orElseGet(drawn::bare));
         return made;

@@ -1,6 +1,7 @@
 package slabfield.io;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -19,9 +20,12 @@ public final class ScenarioReader {
     /** Version of the format that is read and written. */
     public static final int VERSION = 1;
 
-    private static final int LARGEST_FILE = 8 * 1024 * 1024;
-    /** Memory that a solve takes for each cell, estimated [byte]. */
-    private static final long BYTES_PER_CELL = 4000;
+    /** Nothing longer is read [byte]. */
+    public static final int LARGEST_FILE = 8 * 1024 * 1024;
+
+    /** Memory that a solve takes for each cell [byte]; LoadTest solves a hall with no more than that. */
+    private static final long BYTES_PER_CELL = 1200;
+
     private ScenarioReader() {}
 
     /** The keys that each kind of object in a file may have, by the object's name in the schema. */
@@ -37,12 +41,21 @@ public final class ScenarioReader {
      * @throws ScenarioProblems where it is not there, cannot be read, or holds anything wrong
      */
     public static Scenario read(Path file) throws ScenarioProblems {
+        return read(text(file), file.toString());
+    }
+
+    /**
+     * The text of a file.
+     *
+     * @throws ScenarioProblems where it is not there, too large or not text
+     */
+    public static String text(Path file) throws ScenarioProblems {
         String name = file.toString();
         try {
             if (Files.isDirectory(file)) throw whole(name, "this is a folder, not a scenario file");
             if (Files.size(file) > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
             byte[] bytes = Files.readAllBytes(file);
-            return read(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(), name);
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (NoSuchFileException e) {
             throw whole(name, "there is no such file; check its name and folder");
         } catch (CharacterCodingException e) {
@@ -67,13 +80,29 @@ public final class ScenarioReader {
         return Runtime.getRuntime().maxMemory() / BYTES_PER_CELL;
     }
 
+    /**
+     * Reads the text of a file that somebody is still drawing: every thing in it is sound by itself, but they may stand to
+     * each other as they cannot in a house that is solved.
+     *
+     * @param name of the file, for messages
+     * @throws ScenarioProblems where it holds anything else that is wrong
+     */
+    public static Scenario readUnfinished(String text, String name) throws ScenarioProblems {
+        return read(text, name, mostCells(), true);
+    }
+
     static Scenario read(String text, String name, long mostCells) throws ScenarioProblems {
+        return read(text, name, mostCells, false);
+    }
+
+    private static Scenario read(String text, String name, long mostCells, boolean unfinished) throws ScenarioProblems {
         if (text.length() > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
         JsonTree tree = JsonTree.parse(text.startsWith("\ufeff") ? text.substring(1) : text, name);
         FileReading reading = new FileReading(name, tree);
         version(reading, tree.root());
         reading.throwIfAny();
-        Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells);
+        if (tree.root() instanceof ObjectNode root && root.has("slabfield")) Migration.apply(root);
+        Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells, unfinished);
         reading.throwIfAny();
         return scenario.orElseThrow();
     }
@@ -86,7 +115,7 @@ public final class ScenarioReader {
         JsonNode version = root.path("slabfield");
         if (!root.isObject()) reading.add("", "a scenario file is one object { }; this is " + Entry.shown(root));
         else if (version.isMissingNode()) return;
-        else if (!version.isInt() || version.asInt() < 1)
+        else if (!version.isInt() || version.asInt() < VERSION && !Migration.knows(version.asInt()))
             reading.add("/slabfield", Entry.shown(version) + " is no version of the format; write " + VERSION);
         else if (version.asInt() > VERSION)
             reading.add("/slabfield", "the file is written in version " + version.asInt()

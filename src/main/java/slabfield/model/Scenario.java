@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
  * @param teaches what a learner sees in it, or empty
  * @param notes free text
  * @param display units to show results in
- * @param slabs at least one
+ * @param slabs at least one, to be solved
  * @param layer what lies under them
  * @param barriers footings and the like
  * @param drainTiles perforated pipes in the layer
@@ -60,7 +60,6 @@ public record Scenario(
         Check.text("notes", notes);
         Check.present("display", display);
         slabs = Check.list("slabs", slabs);
-        if (slabs.isEmpty()) throw new ImpossibleValue("slabs", "needs at least one slab");
         Check.present("layer", layer);
         barriers = Check.list("barriers", barriers);
         drainTiles = Check.list("drainTile", drainTiles);
@@ -118,6 +117,11 @@ public record Scenario(
 
     public Optional<Stage> stage(String id) {
         return stages.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    /** True where a slab, and so the layer, lies at a place. */
+    public boolean hasLayerAt(Point place) {
+        return slabs.stream().anyMatch(slab -> Shapes.area(slab).covers(Shapes.point(place)));
     }
 
     public Scenario withName(String other) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,7 @@ import slabfield.fit.HouseFit;
 import slabfield.fit.NoiseModel;
 import slabfield.fit.Parameter;
 import slabfield.fit.Unknowns;
+import slabfield.model.FlowReading;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
@@ -32,9 +34,7 @@ import slabfield.network.Adjoint;
 /** A linear house read at six holes and by its flow; a leak that is not drawn stands at (6.6, 5.4). */
 class LeakMapTest {
     private static final NoiseModel NOISE = new NoiseModel(0);
-    private static final double UNREST = 0.2;
-    private static final double STEP = 0.01;
-    private static final double FLOW_SHARE = 0.05;
+    private static final double STEP = 0.01, UNREST = 0.2, FLOW_SHARE = 0.05;
     private static final Point HIDDEN = new Point(6.625, 5.375);
     private static final double HIDDEN_LEAK = 1e-4;
 
@@ -55,8 +55,10 @@ class LeakMapTest {
                         OptionalDouble.of(UNREST), OptionalDouble.of(STEP), ""))
                 .toList();
         double flow = solved.flows().exhaust() * (1 + errors * FLOW_SHARE * random.nextGaussian());
-        Stage.SystemReading system =
-                new Stage.SystemReading("S1", OptionalDouble.of(flow), OptionalDouble.empty(), "");
+        FlowReading stated = new FlowReading.Stated(flow, OptionalDouble.of(FLOW_SHARE * flow));
+        Stage.SystemReading system = new Stage.SystemReading(
+                "S1", Optional.of(stated), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), "");
         Stage stage = new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "");
         return Basements.plain().withStages(List.of(stage));
     }

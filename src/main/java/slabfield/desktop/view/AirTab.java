@@ -22,7 +22,7 @@ final class AirTab extends VBox {
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().addAll(sums, table);
         bench.solving().picture().addListener((o, was, is) -> {
-            if (was.result() != is.result()) update();
+            if (was.result() != is.result() && !bench.solving().dragging().get()) update();
         });
         bench.units().shown().addListener((o, was, is) -> {
             columns();

@@ -56,6 +56,7 @@ final class ChecklistTab extends BorderPane {
         this.when = who("When", "now", checklist.time());
         getStyleClass().addAll("tab-body", "checklist");
         Arrays.stream(Gate.values()).forEach(g -> (g.mustBeAnswered() ? gates : notices).add(new GateRow(checklist, g)));
+        saveAs.setMinWidth(USE_PREF_SIZE);
         saveAs.setOnAction(e -> files.saveAs());
         note.textProperty().bind(checklist.note());
         note.setMaxWidth(Double.MAX_VALUE);

@@ -16,7 +16,11 @@ import slabfield.desktop.viewmodel.Workbench;
 final class HeadlinePane extends GridPane {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
+    /** While the map follows a drag the numbers change no more often than they can be read [ns]. */
+    private static final long QUIET = 200_000_000;
+
     private final Workbench bench;
+    private long updated;
 
     HeadlinePane(Workbench bench) {
         this.bench = bench;
@@ -28,7 +32,8 @@ final class HeadlinePane extends GridPane {
         }
         bench.solving().picture().addListener((o, was, is) -> {
             pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED);
-            if (was.result() != is.result()) update();
+            boolean soon = is.quick() && System.nanoTime() - updated < QUIET;
+            if (was.result() != is.result() && !soon) update();
         });
         bench.units().shown().addListener((o, was, is) -> update());
         update();
@@ -36,6 +41,7 @@ final class HeadlinePane extends GridPane {
 
     private void update() {
         Solving.Picture picture = bench.solving().picture().get();
+        updated = System.nanoTime();
         getChildren().clear();
         if (picture.solved().isEmpty()) {
             add(Parts.paragraph("The first numbers appear here once the house is solved.", "soft"), 0, 0, 2, 1);

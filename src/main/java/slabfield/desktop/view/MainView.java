@@ -1,7 +1,12 @@
 package slabfield.desktop.view;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
@@ -14,12 +19,14 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import slabfield.advice.Suggestion;
@@ -27,6 +34,9 @@ import slabfield.desktop.viewmodel.Caution;
 import slabfield.desktop.viewmodel.HoleRow;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
+import slabfield.desktop.viewmodel.guide.Guide.Mode;
+import slabfield.desktop.viewmodel.work.JobStage.Place;
 
 /** The whole window. */
 public final class MainView {
@@ -37,23 +47,34 @@ public final class MainView {
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
     private final Stage stage;
+    private final Guide guide;
+    private final TaskRunner painting;
     private final Workbench bench;
     private final FileActions files;
     private final MapPane map;
     private final BorderPane root = new BorderPane();
+    private final TabPane tabs = new TabPane();
+    private final Map<Place, Tab> places = new EnumMap<>(Place.class);
+    private final StackPane whole = new StackPane(root);
+    private final WelcomePane welcome;
     private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
 
     /**
      * @param painting one after the other; of maps
      */
-    public MainView(Stage stage, Workbench bench, TaskRunner painting) {
+    public MainView(Stage stage, Guide guide, TaskRunner painting) {
         this.stage = stage;
-        this.bench = bench;
-        Scene scene = new Scene(root, WIDTH, HEIGHT);
-        scene.getStylesheets().add(MainView.class.getResource("/slabfield/desktop/window.css").toExternalForm());
+        this.guide = guide;
+        this.painting = painting;
+        this.bench = guide.bench();
+        Scene scene = new Scene(whole, WIDTH, HEIGHT);
+        new Colours(scene, bench.theme());
         stage.setScene(scene);
-        this.files = new FileActions(stage, bench);
-        this.map = new MapPane(bench, painting);
+        this.files = new FileActions(stage, bench, guide.sight()::figure);
+        this.map = new MapPane(bench, guide.sight(), painting);
+        this.welcome = new WelcomePane(bench, files, map);
+        welcome.hide();
+        whole.getChildren().add(welcome);
         files.acceptDrops(scene);
         scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), bench.document()::redo);
         build();
@@ -72,20 +93,39 @@ public final class MainView {
         map.requestFocus();
     }
 
+    /** Runs something once, when the first map is on the screen. */
+    public void onFirstMap(Runnable then) {
+        map.key().addListener(new ChangeListener<>() {
+            @Override
+            public void changed(ObservableValue<? extends Image> o, Image was, Image is) {
+                map.key().removeListener(this);
+                then.run();
+            }
+        });
+    }
+
+    /** Offers the ways to begin. */
+    public void welcome() {
+        welcome.show();
+    }
+
     private void title() {
         stage.setTitle(bench.title());
     }
 
     private void build() {
         root.getStyleClass().add("window");
-        VBox top = new VBox(new MenuRow(bench, files, map, keyShown), new ToolRow(bench, files, keyShown), banner());
+        VBox top = new VBox(
+                new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), new StagesStrip(guide.stages(), this::lead), banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
         SplitPane.setResizableWithParent(left.getItems().get(1), false);
         root.setTop(top);
-        root.setCenter(left);
-        root.setRight(side());
+        BorderPane house = new BorderPane(left);
+        house.setLeft(new ToolPalette(bench.drawing(), map));
+        root.setLeft(new ModeRail(guide));
+        new ModePanes(root, guide, files, painting, house, side());
         root.setBottom(new StatusRow(bench));
     }
 
@@ -123,10 +163,20 @@ public final class MainView {
         head.setAlignment(Pos.BASELINE_LEFT);
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
-        part.setTop(head);
+        part.setTop(new VBox(head, new SightRow(guide.sight())));
+        part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
         return part;
+    }
+
+    private Node hint() {
+        Label hint = Parts.label("", "hint");
+        hint.setId("hint");
+        hint.setMaxWidth(Double.MAX_VALUE);
+        hint.textProperty().bind(bench.drawing().hint());
+        bench.drawing().hint().addListener((o, was, is) -> Parts.tip(hint, is));
+        return hint;
     }
 
     private Node key() {
@@ -147,7 +197,7 @@ public final class MainView {
     }
 
     private Node side() {
-        VBox content = new VBox(new HeadlinePane(bench), new HousePane(bench));
+        VBox content = new VBox(new HeadlinePane(bench), new InspectorPane(bench), new HousePane(bench));
         content.getStyleClass().add("side");
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
@@ -157,10 +207,12 @@ public final class MainView {
     }
 
     private Node tabs() {
-        Tab holes = tab("Test holes", new HolesTab(bench)), advice = tab("Measures", new AdviceTab(bench)),
-                system = tab("System", new SystemTab(bench)),
-                air = tab("Air by source", new AirTab(bench)), doubts = tab("Doubts", NotesTab.doubts(bench)),
-                safety = tab("Safety", NotesTab.cautions(bench)), checklist = tab("Checklist", new ChecklistTab(bench, files));
+        Tab holes = tab("Test holes", () -> new HolesTab(bench)), advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
+                system = tab("System", () -> new SystemTab(bench)),
+                air = tab("Air by source", () -> new AirTab(bench)), doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
+                safety = tab("Safety", () -> NotesTab.cautions(bench)), checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
+                objects = tab("Objects", () -> new ObjectsTab(bench)), problems = tab("Problems", () -> new ProblemsTab(bench));
+        bench.solving().problems().addListener((o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
         checklist.setOnSelectionChanged(e -> {
             if (checklist.isSelected()) bench.checklist().reload();
         });
@@ -168,9 +220,17 @@ public final class MainView {
                 holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
         bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
                 advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
-        bench.solving().picture().addListener((o, was, is) ->
-                doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts")));
-        TabPane tabs = new TabPane(holes, advice, system, air, doubts, safety, checklist);
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
+        });
+        Tab marks = tab("Profile and pins", () -> new MarksTab(bench, guide.sight(), painting));
+        guide.sight().cut().addListener((o, was, is) -> {
+            if (is.isPresent()) tabs.getSelectionModel().select(marks);
+        });
+        tabs.getTabs().setAll(holes, objects, problems, advice, system, air, marks, doubts, safety, checklist);
+        places.put(Place.MEASURES, advice);
+        places.put(Place.SYSTEM, system);
+        places.put(Place.CHECKLIST, checklist);
         bench.advising().search().searching().addListener((o, was, is) -> {
             if (is) tabs.getSelectionModel().select(advice);
         });
@@ -180,9 +240,21 @@ public final class MainView {
         return tabs;
     }
 
-    private static Tab tab(String title, Node content) {
-        Tab tab = new Tab(title, content);
+    /** Shows where something that a stage of the job lacks is done. */
+    private void lead(Place place) {
+        guide.mode().set(place == Place.READINGS ? Mode.READINGS : Mode.HOUSE);
+        if (places.containsKey(place)) tabs.getSelectionModel().select(places.get(place));
+        if (place == Place.DRAWING) map.requestFocus();
+        if (place == Place.FILE) files.save();
+    }
+
+    /** A tab whose content is made when it is first looked at. */
+    private static Tab tab(String title, Supplier<Node> content) {
+        Tab tab = new Tab(title);
         tab.setClosable(false);
+        tab.selectedProperty().addListener((o, was, is) -> {
+            if (is && tab.getContent() == null) tab.setContent(content.get());
+        });
         return tab;
     }
 }

@@ -1,39 +1,49 @@
 package slabfield.desktop.view;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Cursor;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.ContextMenuEvent;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import slabfield.desktop.drawing.Hit;
+import slabfield.desktop.viewmodel.Drawing;
+import slabfield.desktop.viewmodel.Pointer;
+import slabfield.desktop.viewmodel.Tool;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.SealState;
-import slabfield.model.SuctionPoint;
 
-/** What mouse and keys do on the map. */
+/** What mouse and keys do on the map: hands them to the drawing, in places of the plan. */
 final class MapGestures {
-    private static final double GRIP = 14;
-    private static final double FAST = 10;
+    private static final double GRIP = 9;
+    private static final double TOUCH = 18;
+    private static final int FAST = 10;
     private static final double STEP = 6;
 
     private final MapPane pane;
     private final Workbench bench;
+    private final Drawing drawing;
     private final ViewPort port;
     private final ObjectProperty<Optional<Point>> probe;
     private final ContextMenu menu = new ContextMenu();
     private boolean panning;
+    private boolean panned;
+    private boolean space;
     private double lastX;
     private double lastY;
 
     MapGestures(MapPane pane, Workbench bench, ViewPort port, ObjectProperty<Optional<Point>> probe) {
         this.pane = pane;
         this.bench = bench;
+        this.drawing = bench.drawing();
         this.port = port;
         this.probe = probe;
         pane.setOnMouseMoved(this::moved);
@@ -42,24 +52,43 @@ final class MapGestures {
         });
         pane.setOnMousePressed(this::pressed);
         pane.setOnMouseDragged(this::dragged);
-        pane.setOnMouseReleased(e -> released());
+        pane.setOnMouseReleased(this::released);
         pane.setOnContextMenuRequested(this::stateMenu);
         pane.setOnScroll(e -> {
             if (!e.isInertia() && e.getDeltaY() != 0) port.zoom(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
         });
         pane.setOnZoom(e -> port.zoom(e.getZoomFactor(), e.getX(), e.getY()));
         pane.setOnKeyPressed(this::key);
+        pane.setOnKeyReleased(e -> {
+            if (e.getCode() == KeyCode.SPACE) space = false;
+        });
+        pane.setOnKeyTyped(this::typed);
     }
 
-    private Optional<SuctionPoint> suctionAt(double x, double y) {
-        return bench.document().scenario().get().suctionPoints().stream()
-                .filter(s -> Math.hypot(port.x(s.at()) - x, port.y(s.at()) - y) <= GRIP)
-                .findFirst();
+    private Pointer pointer(MouseEvent e) {
+        double reach = bench.look().presentation().get() || e.isSynthesized() ? TOUCH : GRIP;
+        return new Pointer(port.plan(e.getX(), e.getY()), port.metres(reach), e.isShiftDown(), e.isAltDown());
     }
 
     private void moved(MouseEvent e) {
-        pane.setCursor(suctionAt(e.getX(), e.getY()).isPresent() ? Cursor.OPEN_HAND : Cursor.CROSSHAIR);
-        probe.set(Optional.of(port.plan(e.getX(), e.getY())));
+        Pointer p = pointer(e);
+        if (drawing.tool().get() == Tool.SELECT) {
+            probe.set(Optional.of(p.at()));
+            pane.setCursor(pane.dimensionAt(e.getX(), e.getY()).isPresent() ? Cursor.TEXT : cursor(drawing.under(p)));
+        } else {
+            probe.set(Optional.empty());
+            pane.setCursor(Cursor.CROSSHAIR);
+            drawing.hover(p);
+        }
+    }
+
+    private static Cursor cursor(Optional<Hit> under) {
+        return under.filter(h -> h.part() != Hit.Part.BODY || h.item().kind() != slabfield.desktop.drawing.Kind.SLAB)
+                .map(h -> switch (h.part()) {
+                    case CORNER -> Cursor.HAND;
+                    case EDGE, BODY -> Cursor.OPEN_HAND;
+                })
+                .orElse(Cursor.CROSSHAIR);
     }
 
     private void pressed(MouseEvent e) {
@@ -67,37 +96,39 @@ final class MapGestures {
         menu.hide();
         lastX = e.getX();
         lastY = e.getY();
-        panning = false;
-        if (e.getButton() != MouseButton.PRIMARY) return;
-        if (e.getClickCount() == 2) port.fit();
-        Optional<SuctionPoint> grip = suctionAt(e.getX(), e.getY());
-        if (grip.isPresent()) {
-            probe.set(Optional.empty());
-            pane.setCursor(Cursor.CLOSED_HAND);
-            bench.moves().begin(grip.get().id());
-        } else {
-            panning = true;
-            bench.moves().selected().set(Optional.empty());
-        }
+        panned = false;
+        panning = e.getButton() != MouseButton.PRIMARY || space;
+        if (panning) return;
+        probe.set(Optional.empty());
+        var dimension = pane.dimensionAt(e.getX(), e.getY());
+        if (dimension.isPresent() && drawing.tool().get() == Tool.SELECT) pane.editDimension(dimension.get());
+        else drawing.press(pointer(e));
     }
 
     private void dragged(MouseEvent e) {
         if (panning) {
+            panned |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
+            if (!panned) return;
             probe.set(Optional.empty());
             port.pan(e.getX() - lastX, e.getY() - lastY);
             lastX = e.getX();
             lastY = e.getY();
-        } else if (bench.solving().dragging().get()) bench.moves().dragTo(port.plan(e.getX(), e.getY()));
+        } else drawing.drag(pointer(e));
     }
 
-    private void released() {
+    private void released(MouseEvent e) {
+        if (!panning) {
+            drawing.release(pointer(e));
+            if (e.getClickCount() == 2 && e.isStillSincePress() && !drawing.doubleClick(pointer(e))) port.fit();
+        }
         panning = false;
-        if (bench.solving().dragging().get()) bench.moves().end();
-        pane.setCursor(Cursor.CROSSHAIR);
     }
 
     private void stateMenu(ContextMenuEvent e) {
+        if (panned) return;
         Point at = port.plan(e.getX(), e.getY());
+        Pointer p = Pointer.at(at, port.metres(GRIP));
+        if (drawing.tool().get() == Tool.SELECT && drawing.deleteCorner(p)) return;
         bench.document().scenario().get().openings().stream()
                 .filter(o -> o.place() instanceof Opening.Spot spot
                         && spot.at().distanceTo(at) <= Math.max(port.metres(GRIP), spot.radius()))
@@ -116,21 +147,38 @@ final class MapGestures {
         return item;
     }
 
+    private void typed(KeyEvent e) {
+        if (e.isShortcutDown() || e.isAltDown() || e.getCharacter().isBlank() && !e.getCharacter().equals(" ")) return;
+        boolean zooms = drawing.tool().get() == Tool.SELECT && List.of("+", "-", "=", "0").contains(e.getCharacter());
+        if (!zooms && drawing.type(e.getCharacter())) e.consume();
+    }
+
     private void key(KeyEvent e) {
         if (e.isShortcutDown() || e.isAltDown()) return;
-        int many = e.isShiftDown() ? (int) FAST : 1;
+        int many = e.isShiftDown() ? FAST : 1;
+        boolean selecting = drawing.tool().get() == Tool.SELECT;
         switch (e.getCode()) {
             case LEFT, KP_LEFT -> arrow(-many, 0);
             case RIGHT, KP_RIGHT -> arrow(many, 0);
             case UP, KP_UP -> arrow(0, many);
             case DOWN, KP_DOWN -> arrow(0, -many);
-            case N -> bench.moves().selectNext();
-            case PLUS, ADD, EQUALS -> port.zoom(1.25);
-            case MINUS, SUBTRACT -> port.zoom(0.8);
-            case DIGIT0, NUMPAD0, HOME -> port.fit();
+            case ENTER -> drawing.enter();
+            case BACK_SPACE, DELETE -> drawing.backspace();
+            case SPACE -> space = selecting;
             case ESCAPE -> {
                 probe.set(Optional.empty());
-                bench.moves().selected().set(Optional.empty());
+                drawing.escape();
+            }
+            case TAB -> {
+                if (e.isShiftDown() || !drawing.tab()) return;
+            }
+            case N -> {
+                if (!selecting) return;
+                bench.moves().selectNext();
+            }
+            case PLUS, ADD, EQUALS, MINUS, SUBTRACT, DIGIT0, NUMPAD0, HOME -> {
+                if (!selecting) return;
+                zoom(e.getCode());
             }
             default -> {
                 return;
@@ -139,11 +187,16 @@ final class MapGestures {
         e.consume();
     }
 
-    private void arrow(int right, int up) {
-        if (bench.moves().selected().get().isPresent()) {
-            bench.moves().nudge(right, up);
-            return;
+    private void zoom(KeyCode code) {
+        switch (code) {
+            case PLUS, ADD, EQUALS -> port.zoom(1.25);
+            case MINUS, SUBTRACT -> port.zoom(0.8);
+            default -> port.fit();
         }
+    }
+
+    private void arrow(int right, int up) {
+        if (drawing.nudge(right, up)) return;
         Point from = probe.get().orElseGet(() -> port.plan(port.width() / 2, port.height() / 2));
         double step = port.metres(STEP);
         probe.set(Optional.of(new Point(from.x() + right * step, from.y() + up * step)));

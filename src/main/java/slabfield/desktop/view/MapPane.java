@@ -1,5 +1,6 @@
 package slabfield.desktop.view;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ObjectProperty;
@@ -14,14 +15,20 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
+import slabfield.desktop.drawing.Snap;
 import slabfield.desktop.viewmodel.Headline;
 import slabfield.desktop.viewmodel.Probe;
+import slabfield.desktop.viewmodel.Sketch;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.see.Sight;
+import slabfield.field.Result;
 import slabfield.figure.Bounds;
+import slabfield.figure.Box;
 import slabfield.figure.PlanView;
 import slabfield.model.Point;
+import slabfield.model.Scenario;
 import slabfield.model.SuctionPoint;
 
 /** The map: the painted figure, handles above it, what is under the pointer, and a stamp while it is out of date. */
@@ -30,8 +37,11 @@ final class MapPane extends Region {
     private static final Duration BEFORE_STAMP = Duration.millis(150);
 
     private final Workbench bench;
+    private final Sight sight;
     private final ViewPort port = new ViewPort();
     private final MapPainter painter;
+    private final LiveField live;
+    private final TracedPicture traced;
     private final ImageView map = new ImageView();
     private final Canvas overlay = new Canvas();
     private final Region ring = new Region();
@@ -39,15 +49,21 @@ final class MapPane extends Region {
     private final Label reading = new Label();
     private final ObjectProperty<Optional<Point>> probe = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Image> key = new SimpleObjectProperty<>();
+    private final DimensionField dimensionField;
+    private List<MapOverlay.Shown> dimensions = List.of();
     private final PauseTransition beforeStamp = new PauseTransition(BEFORE_STAMP);
     private PlanView painted = port.view().get();
     private boolean anotherHouse;
     private double paintedWidth = 1;
     private double paintedHeight = 1;
 
-    MapPane(Workbench bench, TaskRunner runner) {
+    MapPane(Workbench bench, Sight sight, TaskRunner runner) {
         this.bench = bench;
+        this.sight = sight;
         this.painter = new MapPainter(runner, this::show);
+        this.live = new LiveField(bench, port, runner, this::drawOverlay);
+        this.traced = new TracedPicture(bench, port);
+        this.dimensionField = new DimensionField(bench, this);
         getStyleClass().add("map");
         stamp.getStyleClass().add("stamp");
         reading.getStyleClass().add("reading");
@@ -62,15 +78,23 @@ final class MapPane extends Region {
         ring.setManaged(false);
         ring.setMouseTransparent(true);
         ring.visibleProperty().bind(focusedProperty());
-        getChildren().addAll(map, overlay, reading, stamp, ring);
+        map.visibleProperty().bind(live.field().imageProperty().isNull());
+        getChildren().addAll(map, live.field(), live.house(), traced.view(), overlay, reading, stamp, dimensionField, ring);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure. N selects the next suction point, which the"
-                + " arrow keys then move. The same values stand in the table of test holes.");
+        setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure, or what is chosen. N selects the next suction point."
+                + " A letter chooses a tool; places can be typed. The Objects tab lists everything that is drawn, and the"
+                + " table of test holes the same values.");
         clip();
+        new SightGestures(this, sight, port);
         new MapGestures(this, bench, port, probe);
         listen();
-        port.house(Bounds.of(bench.document().scenario().get()));
+        port.house(bounds(bench.document().scenario().get()));
+    }
+
+    /** What a fit shows: the house, or room for one. */
+    private static Bounds bounds(Scenario scenario) {
+        return scenario.slabs().isEmpty() ? new Bounds(-1, -1, 15, 10) : Bounds.of(scenario);
     }
 
     private void clip() {
@@ -86,29 +110,41 @@ final class MapPane extends Region {
             anotherHouse = true;
         });
         bench.document().scenario().addListener((o, was, is) -> {
-            if (anotherHouse) port.house(Bounds.of(is));
+            if (anotherHouse) port.house(bounds(is));
             anotherHouse = false;
+            if (!bench.solving().dragging().get()) repaint();
+            else if (bench.moves().selected().get().isEmpty()) live.paintHouse();
             drawOverlay();
         });
         bench.solving().picture().addListener((o, was, is) -> {
-            if (was.result() != is.result()) repaint();
+            if (was.result() != is.result() && !live.takes(is)) repaint();
             restamp();
+            if (is.quick()) return;
             describe();
             drawOverlay();
         });
         bench.solving().dragging().addListener((o, was, is) -> {
+            if (is) live.begin();
             restamp();
             drawOverlay();
         });
-        bench.look().style().addListener((o, was, is) -> {
+        bench.drawing().sketch().addListener((o, was, is) -> drawOverlay());
+        bench.drawing().selection().items().addListener((o, was, is) -> drawOverlay());
+        bench.drawing().layers().shown().addListener((o, was, is) -> {
             repaint();
             drawOverlay();
         });
-        bench.moves().selected().addListener((o, was, is) -> drawOverlay());
+        bench.look().style().addListener((o, was, is) -> drawOverlay());
+        sight.layers().addListener((o, was, is) -> {
+            if (!bench.solving().dragging().get()) repaint();
+        });
         focusedProperty().addListener((o, was, is) -> drawOverlay());
         probe.addListener((o, was, is) -> drawOverlay());
         port.view().addListener((o, was, is) -> {
             place();
+            live.end();
+            traced.place();
+            dimensionField.close();
             repaint();
             drawOverlay();
         });
@@ -146,11 +182,23 @@ final class MapPane extends Region {
     private void repaint() {
         if (getWidth() < 2 || getHeight() < 2) return;
         painter.paint(new MapPainter.Wanted(
-                bench.solving().picture().get().result(), bench.look().style().get(), port.view().get(), port.width(),
+                visible(bench.solving().picture().get().result()), bench.look().style().get(), sight.layers().get(), port.view().get(), port.width(),
                 port.height(), fine()));
     }
 
+    /** The last prediction under the drawing as it is now, with what is on the layers that are shown. */
+    private Result visible(Result result) {
+        Scenario now = bench.drawing().layers().visible(bench.document().scenario().get());
+        if (now.equals(result.scenario())) return result;
+        if (result instanceof Result.Solved s)
+            return new Result.Solved(
+                    now, s.convergence(), s.field(), s.fanOff(), s.flows(), s.holes(), s.suctions(), s.coverage(),
+                    s.unreached(), s.doubts(), s.inertialShare());
+        return new Result.Unsolved(now, result.convergence(), "");
+    }
+
     private void show(MapPainter.Painted now) {
+        if (!bench.solving().dragging().get()) live.end();
         painted = now.wanted().view();
         paintedWidth = now.wanted().width();
         paintedHeight = now.wanted().height();
@@ -203,13 +251,29 @@ final class MapPane extends Region {
     }
 
     private void drawOverlay() {
-        var scenario = bench.document().scenario().get();
-        MapOverlay.draw(overlay, port, scenario, bench.moves().selected().get(), isFocused() ? probe.get() : Optional.empty(), bench.look().style().get().fontScale());
+        dimensions = MapOverlay.draw(overlay, port, bench, isFocused() ? probe.get() : Optional.empty(), live.targets());
+        Sketch sketch = bench.drawing().sketch().get();
         Optional<SuctionPoint> dragged = bench.solving().dragging().get()
-                ? bench.moves().selected().get().flatMap(scenario::suctionPoint) : Optional.empty();
-        reading.setVisible(probe.get().isPresent() || dragged.isPresent());
+                ? bench.moves().selected().get().flatMap(bench.document().scenario().get()::suctionPoint) : Optional.empty();
+        reading.setVisible(probe.get().isPresent() || dragged.isPresent() || !sketch.words().isEmpty());
         probe.get().ifPresent(this::read);
         dragged.ifPresent(p -> write(p.id() + ": " + bench.units().place(p.at()) + "\n" + follows(), p.at()));
+        if (!sketch.words().isEmpty()) write(sketchWords(sketch), sketch.line().get(sketch.line().size() - 1));
+    }
+
+    private static String sketchWords(Sketch sketch) {
+        String snap = sketch.snap().filter(s -> s.sort() != Snap.Sort.FREE && s.sort() != Snap.Sort.GRID)
+                .map(s -> "\n" + s.sort().words()).orElse("");
+        return sketch.words() + snap;
+    }
+
+    /** The measure of the chosen thing whose words stand at a place of the screen. */
+    Optional<MapOverlay.Shown> dimensionAt(double x, double y) {
+        return dimensions.stream().filter(d -> d.box().holds(Box.around(x, y, 0))).findFirst();
+    }
+
+    void editDimension(MapOverlay.Shown shown) {
+        dimensionField.open(shown);
     }
 
     private String follows() {

@@ -1,6 +1,8 @@
 package slabfield.desktop.view;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
@@ -13,12 +15,14 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.MapLook;
+import slabfield.desktop.viewmodel.Theme;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.figure.VacuumScale.Law;
 
@@ -26,26 +30,13 @@ import slabfield.figure.VacuumScale.Law;
 final class MenuRow extends MenuBar {
     private static final double EXAMPLE = 480;
     private static final double WIDE_EXAMPLE = 700;
-    private static final String KEYS =
-            """
-            On the map
-            drag a suction point: the map follows
-            drag elsewhere: move the plan; wheel or + and \u2212: zoom; 0: whole plan
-            right click on an opening: open it or close it
-            arrow keys: move a cross-hair that reads the pressure (with Shift ten times as far)
-            N: select the next suction point; arrow keys then move it; Esc: let go
-
-            In tables
-            arrow keys choose a row; Enter applies a chosen measure
-
-            Everywhere
-            Tab and Shift+Tab go from part to part; F10 goes to the menus""";
-
     private final Workbench bench;
     private final FileActions files;
     private final MapPane map;
+    private final WelcomePane welcome;
 
-    MenuRow(Workbench bench, FileActions files, MapPane map, Property<Boolean> keyShown) {
+    MenuRow(Workbench bench, FileActions files, MapPane map, WelcomePane welcome, Property<Boolean> keyShown) {
+        this.welcome = welcome;
         this.bench = bench;
         this.files = files;
         this.map = map;
@@ -59,9 +50,11 @@ final class MenuRow extends MenuBar {
         MenuItem save = item("_Save", "Shortcut+S", files::save);
         save.disableProperty().bind(bench.document().dirty().not());
         return new Menu("_File", null,
+                item("_New\u2026", "Shortcut+N", welcome::show),
                 item("_Open\u2026", "Shortcut+O", files::open), recent, save,
                 item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs), new SeparatorMenuItem(),
-                item("_Export the map as PNG\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
+                item("_Picture to trace\u2026", null, files::layPicture),
+                item("_Export the map\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
                 item("_Quit", "Shortcut+Q", () -> {
                     if (files.mayLeave()) Platform.exit();
                 }));
@@ -85,6 +78,12 @@ final class MenuRow extends MenuBar {
         bench.document().undoLabel().addListener((o, was, is) -> named(undo, "Undo", is));
         bench.document().redoLabel().addListener((o, was, is) -> named(redo, "Redo", is));
         return new Menu("_Edit", null, undo, redo, new SeparatorMenuItem(),
+                item("Cu_t", "Shortcut+X", onMap(bench.drawing().selection()::cut)),
+                item("_Copy", "Shortcut+C", onMap(bench.drawing().selection()::copy)),
+                item("_Paste", "Shortcut+V", onMap(bench.drawing().selection()::paste)),
+                item("D_uplicate", "Shortcut+D", onMap(bench.drawing().selection()::duplicate)),
+                item("_Delete", null, onMap(bench.drawing().selection()::delete)),
+                item("Select _all", "Shortcut+A", onMap(bench.drawing()::selectAll)), new SeparatorMenuItem(),
                 item("Select the _next suction point", "Shortcut+J", () -> {
                     map.requestFocus();
                     bench.moves().selectNext();
@@ -92,6 +91,13 @@ final class MenuRow extends MenuBar {
                 new SeparatorMenuItem(),
                 item("_Look for measures", "Shortcut+L", bench.advising()::start),
                 item("Si_ze the system", "Shortcut+M", bench.sizing()::start));
+    }
+
+    /** A command of the drawing; a text field that has the focus keeps the keys for its own text. */
+    private Runnable onMap(Runnable command) {
+        return () -> {
+            if (!(map.getScene().getFocusOwner() instanceof TextInputControl)) command.run();
+        };
     }
 
     private static void named(MenuItem item, String what, Optional<String> label) {
@@ -115,8 +121,22 @@ final class MenuRow extends MenuBar {
                 check("_Isolines", "Shortcut+I", look.isolines()), check("_Labels", null, look.labels()),
                 check("_Hatch below target", "Shortcut+H", look.hatch()), check("_Greys", null, look.greys()),
                 check("_Key of the map", "Shortcut+K", keyShown), law, new SeparatorMenuItem(),
+                themes(), new SeparatorMenuItem(),
                 item("_Whole plan", "Shortcut+0", map.port()::fit), new SeparatorMenuItem(),
                 check("L_arge type", "F11", look.presentation()));
+    }
+
+    private Menu themes() {
+        Menu menu = new Menu("Co_lours of the window");
+        ToggleGroup group = new ToggleGroup();
+        for (Theme each : Theme.values()) {
+            RadioMenuItem item = new RadioMenuItem(each.words());
+            item.setToggleGroup(group);
+            item.setSelected(bench.theme().get() == each);
+            item.setOnAction(e -> bench.theme().set(each));
+            menu.getItems().add(item);
+        }
+        return menu;
     }
 
     private static String words(Law law) {
@@ -128,7 +148,15 @@ final class MenuRow extends MenuBar {
     }
 
     private Menu examples() {
-        Menu menu = new Menu("E_xamples");
+        Menu menu = new Menu("E_xamples", null, new MenuItem());
+        menu.setOnShowing(e -> {
+            if (menu.getItems().size() < bench.examples().size()) menu.getItems().setAll(exampleItems());
+        });
+        return menu;
+    }
+
+    private List<MenuItem> exampleItems() {
+        List<MenuItem> items = new ArrayList<>();
         for (Example example : bench.examples()) {
             Text teaches = new Text(example.teaches());
             teaches.getStyleClass().add("teaches");
@@ -139,14 +167,14 @@ final class MenuRow extends MenuBar {
             words.setAccessibleText(example.name() + ". " + example.teaches());
             CustomMenuItem item = new CustomMenuItem(words);
             item.setOnAction(e -> files.open(example));
-            menu.getItems().add(item);
+            items.add(item);
         }
-        return menu;
+        return items;
     }
 
     private Menu help() {
         return new Menu("_Help", null,
-                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KEYS)),
+                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.words())),
                 item("_Validation\u2026", null, files::showValidation),
                 item("_About", null, () -> files.tell("Slabfield", "Predicts how far the vacuum of a suction point reaches under a"
                         + " slab: steady air flow in one layer, seen from above, with leaks, walls, tile and fan. An aid for people"

@@ -27,7 +27,7 @@ final class NotesTab extends ScrollPane {
         NotesTab tab = new NotesTab("Doubts about the prediction");
         Runnable update = () -> tab.body.getChildren().setAll(doubts(bench, bench.solving().picture().get().solved().orElse(null)));
         bench.solving().picture().addListener((o, was, is) -> {
-            if (was.result() != is.result()) update.run();
+            if (was.result() != is.result() && !bench.solving().dragging().get()) update.run();
         });
         bench.units().shown().addListener((o, was, is) -> update.run());
         update.run();

@@ -28,7 +28,9 @@ final class StatusRow extends HBox {
         Label limits = Parts.label("PREDICTED, not measured. Only a radon test shows success.", "soft");
         limits.setMinWidth(USE_PREF_SIZE);
         getChildren().addAll(busy, words, limits);
-        bench.solving().picture().addListener((o, was, is) -> update());
+        bench.solving().picture().addListener((o, was, is) -> {
+            if (!bench.solving().dragging().get()) update();
+        });
         bench.units().shown().addListener((o, was, is) -> update());
         update();
     }

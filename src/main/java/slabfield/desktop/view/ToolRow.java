@@ -32,7 +32,7 @@ final class ToolRow extends FlowPane {
                 Parts.choice("Flow", Units.FLOWS, Unit::symbol, units.flow()),
                 Parts.choice("Length", Units.LENGTHS, Unit::symbol, units.length()), bar(),
                 Parts.choice("Colours", List.of(Sense.values()), ToolRow::words, look.sense()), lock(bench),
-                toggle("Key", "Shows what colours and signs mean", keyShown),
+                new LayersButton(bench.drawing().layers()), toggle("Key", "Shows what colours and signs mean", keyShown),
                 toggle("Large type", "Everything larger, to be seen from the back of a room", look.presentation()));
     }
 

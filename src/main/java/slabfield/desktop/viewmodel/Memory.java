@@ -2,6 +2,7 @@ package slabfield.desktop.viewmodel;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** What the program keeps from one run to the next. */
 public interface Memory {
@@ -18,4 +19,14 @@ public interface Memory {
     boolean accepted();
 
     void accept();
+
+    /** What was kept under a word; empty where nothing was. */
+    default Optional<String> kept(String word) {
+        return Optional.empty();
+    }
+
+    /** Keeps something under a word. */
+    default void keep(String word, String value) {
+        return;
+    }
 }

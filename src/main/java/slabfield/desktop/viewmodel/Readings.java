@@ -43,7 +43,9 @@ public final class Readings {
         this.solver = solver;
         this.runner = runner;
         document.scenario().addListener((o, was, is) -> takeStages());
-        solving.picture().addListener((o, was, is) -> update());
+        solving.picture().addListener((o, was, is) -> {
+            if (!solving.dragging().get()) update();
+        });
         stage.addListener((o, was, is) -> update());
         takeStages();
     }

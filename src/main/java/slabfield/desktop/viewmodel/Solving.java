@@ -1,5 +1,7 @@
 package slabfield.desktop.viewmodel;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -8,7 +10,9 @@ import javafx.beans.property.SimpleBooleanProperty;
 import slabfield.field.Convergence;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.model.Problem;
 import slabfield.model.Scenario;
+import slabfield.model.ScenarioCheck;
 import slabfield.model.Shapes;
 import slabfield.network.SlabSolver.Extent;
 
@@ -64,6 +68,7 @@ public final class Solving {
     private final TaskRunner runner;
     private final BooleanProperty dragging = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<Picture> picture;
+    private final ReadOnlyObjectWrapper<List<Problem>> problems = new ReadOnlyObjectWrapper<>(List.of());
     private Optional<TaskRunner.Task> running = Optional.empty();
     private boolean quickUnderWay;
     private boolean anotherHouse;
@@ -91,6 +96,11 @@ public final class Solving {
         return picture.getReadOnlyProperty();
     }
 
+    /** What stands in the drawing as it cannot; while there is any, the last map stays and is out of date. */
+    public ReadOnlyObjectProperty<List<Problem>> problems() {
+        return problems.getReadOnlyProperty();
+    }
+
     /** True while the user drags something. */
     public BooleanProperty dragging() {
         return dragging;
@@ -103,10 +113,25 @@ public final class Solving {
 
     private void changed() {
         asked++;
+        if (dragging.get() && quickUnderWay) return;
         Picture last = anotherHouse ? planOnly() : picture.get();
         anotherHouse = false;
+        List<Problem> found = ScenarioCheck.problems(document.scenario().get());
+        if (!found.equals(problems.get())) problems.set(found);
+        if (!found.isEmpty()) {
+            running.ifPresent(TaskRunner.Task::cancel);
+            quickUnderWay = false;
+            picture.set(new Picture(last.result(), State.FAILED, last.quick(), reason(found)));
+            return;
+        }
         picture.set(new Picture(last.result(), State.SOLVING, last.quick(), ""));
-        if (!(dragging.get() && quickUnderWay)) solve();
+        solve();
+    }
+
+    private static String reason(List<Problem> found) {
+        String first = found.get(0).message();
+        String more = found.size() == 1 ? "" : " (and " + (found.size() - 1) + " more in the Problems tab)";
+        return first.substring(0, 1).toUpperCase(Locale.ROOT) + first.substring(1) + more + ".";
     }
 
     private void solve() {
@@ -144,7 +169,7 @@ public final class Solving {
         boolean follows = quick && dragging.get() && number > shown;
         if (quick && dragging.get()) quickUnderWay = false;
         if (newest || follows) show(number, quick, newest, result);
-        if (quick && dragging.get() && !newest) solve();
+        if (quick && dragging.get() && !newest) changed();
     }
 
     private void show(long number, boolean quick, boolean newest, Result result) {

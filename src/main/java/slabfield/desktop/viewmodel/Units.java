@@ -54,6 +54,11 @@ public final class Units {
         Unit.find(display.length(), Dimension.LENGTH).ifPresent(length::set);
     }
 
+    /** The units shown, as a scenario keeps them. */
+    Display display() {
+        return new Display(pressure.get().symbol(), flow.get().symbol(), length.get().symbol());
+    }
+
     private UnitsShown current() {
         Unit p = pressure.get(), q = flow.get(), x = length.get();
         return new UnitsShown(p.symbol(), p::fromSi, q.symbol(), q::fromSi, x.symbol(), x::fromSi);
@@ -124,6 +129,16 @@ public final class Units {
     /** A temperature to the degree, in Fahrenheit or Celsius as the unit of length is. */
     public String temperature(double si) {
         return Quantity.formatDecimals(si, length.get() == Unit.FOOT ? Unit.FAHRENHEIT : Unit.CELSIUS, 0).replace('-', '\u2212');
+    }
+
+    /** Lines of the grid that drawing keeps to: the finest that can be told apart [m]. */
+    public double grid(double apart) {
+        boolean feet = length.get() == Unit.FOOT || length.get() == Unit.INCH;
+        double[] steps = feet
+                ? new double[] {Unit.INCH.toSi(0.5), Unit.INCH.toSi(1), Unit.INCH.toSi(3), Unit.INCH.toSi(6), Unit.FOOT.toSi(1)}
+                : new double[] {0.01, 0.05, 0.1, 0.25, 0.5, 1};
+        for (double step : steps) if (step >= 0.4 * apart) return step;
+        return steps[steps.length - 1];
     }
 
     /** Distance between two neighbouring places at which something that is moved can stand [m]. */

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -15,11 +17,13 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import slabfield.advice.Advisor;
+import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.io.SafeFile;
 import slabfield.io.ScenarioProblems;
 import slabfield.io.ScenarioReader;
 import slabfield.io.ScenarioWriter;
+import slabfield.model.Scenario;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.network.SlabSolver;
@@ -40,8 +44,9 @@ public final class Workbench {
      */
     public record Runners(TaskRunner solves, TaskRunner compares, TaskRunner advises, TaskRunner sizes) {}
 
-    private static final int PICTURE_WIDTH = 2400;
+    private static final String THEME = "theme";
     private static final int PICTURE_DPI = 200;
+    private static final double POINTS_PER_INCH = 72;
 
     private final Document document;
     private final Units units = new Units();
@@ -52,10 +57,14 @@ public final class Workbench {
     private final SystemSizing sizing;
     private final Checklist checklist;
     private final SuctionMoves moves;
+    private final Drawing drawing;
+    private final Pictures pictures;
     private final List<Example> examples;
     private final Memory memory;
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
     private final BooleanProperty accepted = new SimpleBooleanProperty();
+    private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private Optional<Recovery> recovery = Optional.empty();
     private final ObjectProperty<Optional<Trouble>> trouble = new SimpleObjectProperty<>(Optional.empty());
 
     /** A workbench over the solver and the search for measures of this program. */
@@ -71,7 +80,7 @@ public final class Workbench {
     }
 
     /**
-     * @param examples at least one; the first is open at the start
+     * @param examples at least one; the first is open at the start, the others are not read before they are asked for
      */
     Workbench(
             List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, Runners runners) {
@@ -81,7 +90,7 @@ public final class Workbench {
     private Workbench(
             List<Example> examples, Memory memory, Solving.Solver map, Solving.Solver stages, Advising.Search search,
             Runners runners) {
-        this.examples = List.copyOf(examples);
+        this.examples = examples;
         this.memory = memory;
         this.document = new Document(examples.get(0).scenario());
         this.solving = new Solving(document, map, runners.solves());
@@ -90,9 +99,13 @@ public final class Workbench {
         this.sizing = new SystemSizing(document, units, SystemSizing::size, runners.sizes());
         this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
+        this.drawing = new Drawing(document, solving, moves, units);
+        this.pictures = new Pictures(document, runners.compares(), words -> trouble.set(Optional.of(new Trouble("About the picture", words))));
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
         accepted.set(memory.accepted());
+        memory.kept(THEME).flatMap(word -> Arrays.stream(Theme.values()).filter(t -> t.name().equals(word)).findFirst()).ifPresent(theme::set);
+        theme.addListener((o, was, is) -> memory.keep(THEME, is.name()));
     }
 
     public Document document() {
@@ -131,6 +144,49 @@ public final class Workbench {
         return moves;
     }
 
+    public Drawing drawing() {
+        return drawing;
+    }
+
+    /** Colours of the window, kept from run to run. */
+    public ObjectProperty<Theme> theme() {
+        return theme;
+    }
+
+    /** Keeps what is not saved, from now on. */
+    public void keepIn(Recovery kept) {
+        kept.watch(document);
+        recovery = Optional.of(kept);
+    }
+
+    public Optional<Recovery> recovery() {
+        return recovery;
+    }
+
+    /** Opens what an earlier window left behind, as a change that is not saved. */
+    public void restore(Recovery.Left left) {
+        try {
+            Scenario scenario = left.kept().scenario();
+            if (left.file().filter(Files::isRegularFile).isPresent()) open(left.file().get());
+            else document.open(Blank.house(scenario.display()), Optional.empty());
+            units.take(scenario.display());
+            document.edit(Edit.of("restore what was not saved", s -> scenario));
+            recovery.ifPresent(r -> r.discard(left));
+        } catch (ScenarioProblems problems) {
+            trouble.set(Optional.of(new Trouble("This cannot be restored", problems.getMessage())));
+        }
+    }
+
+    public Pictures pictures() {
+        return pictures;
+    }
+
+    /** Begins a house on a blank sheet, in the units that are shown. */
+    public void begin() {
+        look.unlock();
+        document.open(Blank.house(units.display()), Optional.empty());
+    }
+
     public List<Example> examples() {
         return examples;
     }
@@ -164,11 +220,14 @@ public final class Workbench {
     /** Opens a file; where it cannot be read the document stays as it is. */
     public void open(Path file) {
         try {
-            var scenario = ScenarioReader.read(file);
+            var scenario = ScenarioReader.readUnfinished(ScenarioReader.text(file), file.toString());
             look.unlock();
             units.take(scenario.display());
             document.open(scenario, Optional.of(file));
             remember(file);
+            if (recovery.filter(r -> r.isOpenElsewhere(file)).isPresent())
+                trouble.set(Optional.of(new Trouble("This file is open in another window",
+                        "What is saved last wins. Save under another name here, or close one of the windows.")));
         } catch (ScenarioProblems problems) {
             if (!Files.exists(file)) memory.forget(file);
             recent.setAll(memory.recent());
@@ -179,7 +238,8 @@ public final class Workbench {
     /** Writes the document to a file; returns whether that was done. */
     public boolean save(Path file) {
         try {
-            SafeFile.write(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
+            pictures.bringAlong(document.scenario().get(), file);
+            SafeFile.writeKeepingVersions(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
             document.savedTo(file);
             remember(file);
             return true;
@@ -189,14 +249,19 @@ public final class Workbench {
         }
     }
 
-    /** Writes the map with title and key to a PNG file. */
-    public void exportMap(Path file) {
+    /**
+     * Writes a figure to a file: as PDF or SVG where its name ends so, else as PNG.
+     *
+     * @param width of the page [points]
+     */
+    public void exportFigure(Figure figure, double width, Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
         try {
-            byte[] png = Figures.png(
-                    solving.picture().get().result(), look.style().get().withFontScale(1), PICTURE_WIDTH, PICTURE_DPI);
-            SafeFile.write(file, png);
+            if (name.endsWith(".pdf")) SafeFile.write(file, Figures.pdf(figure, width));
+            else if (name.endsWith(".svg")) SafeFile.write(file, Figures.svg(figure, width).getBytes(StandardCharsets.UTF_8));
+            else SafeFile.write(file, Figures.png(figure, (int) Math.round(width * PICTURE_DPI / POINTS_PER_INCH), PICTURE_DPI));
         } catch (IOException reason) {
-            trouble.set(Optional.of(new Trouble("The picture cannot be saved", reason.getMessage())));
+            trouble.set(Optional.of(new Trouble("The file cannot be saved", reason.getMessage())));
         }
     }
 

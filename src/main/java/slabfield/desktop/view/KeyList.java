@@ -1,0 +1,43 @@
+package slabfield.desktop.view;
+
+import slabfield.desktop.viewmodel.Tool;
+
+/** The list of keys that the help shows. */
+final class KeyList {
+    private static final String FIRST =
+            """
+            Tools, by one letter
+            """;
+
+    private static final String REST =
+            """
+
+            While drawing
+            click or drag; or type: width Tab depth, length Tab angle, x Tab y; Enter takes it
+            12'6 1/2", 12-6.5, 3.82 m, 3,82 m and sums with + are understood; a number alone has the unit shown
+            Enter ends a line; Backspace takes the last point back; Esc backs out one level; Alt lets nothing draw the pointer
+
+            On the map
+            drag a thing, a corner, an edge: the map follows; click a measure to change it
+            double click on an edge: a corner more; right click on a corner: away with it
+            right click on an opening: open it or close it
+            Shift+click: choose too; Tab: the next thing under the pointer; drag on empty ground: choose by a frame,
+            to the right what lies inside it, to the left what it touches
+            arrow keys: move what is chosen, with Shift ten times as far; else a cross-hair that reads the pressure
+            N: the next suction point; Delete: away with what is chosen
+            space or right button and drag: move the plan; wheel, + and \u2212: zoom; 0: whole plan
+
+            Everywhere
+            Ctrl+Z, Ctrl+Shift+Z: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
+            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type and targets""";
+
+    private KeyList() {}
+
+    static String words() {
+        StringBuilder words = new StringBuilder(FIRST);
+        Tool[] tools = Tool.values();
+        for (int i = 0; i < tools.length; i++)
+            words.append(tools[i].key()).append("  ").append(tools[i].words()).append(i % 4 == 3 ? "\n" : ";   ");
+        return words.append(REST).toString();
+    }
+}
