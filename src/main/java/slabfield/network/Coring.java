@@ -156,7 +156,8 @@ final class Coring {
     }
 
     private Samples samples(int[] tried) {
-        if (state.network().isLinear(state.at(), state.rest())) return Samples.none();
+        boolean exact = !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
+        if (exact) return Samples.none();
         if (state.at().length <= SMALL) return Samples.of(this, this, tried);
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
         return of(scenario.withCellSize(cell), question, progress).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());

@@ -446,15 +446,17 @@ final class Network implements NonlinearSystem {
         return matrix.factor();
     }
 
-    /** True where no flow in the network depends on a pressure other than in proportion, as far as a probe shows. */
-    boolean isLinear(double[] at, double[] rest) {
-        if (layer.flow.inertial) return false;
+    /** Number of links whose flow does not go in proportion with the pressure difference, as far as a probe shows. */
+    int nonlinearLinks(double[] at, double[] rest) {
         spread(at, rest);
-        for (int k = 0; k < links; k++) {
-            double here = law[k].slope(difference(k));
-            if (Math.abs(law[k].slope(difference(k) + PROBE) - here) > 1e-9 * here) return false;
-        }
-        return true;
+        int count = 0;
+        for (int k = 0; k < links; k++) if (!isLinear(k)) count++;
+        return count;
+    }
+
+    private boolean isLinear(int link) {
+        double d = difference(link), slope = law[link].slope(d);
+        return Math.abs(law[link].slope(d - PROBE) - slope) <= 1e-9 * slope;
     }
 
     /** Nonlinear links between an unknown and a fixed node that are alone in their account. */
@@ -466,9 +468,7 @@ final class Network implements NonlinearSystem {
         for (int k = 0; k < links; k++) {
             boolean leak = accounts.get(account[k]).kind() == Kind.ROOM && inAccount[account[k]] == 1;
             int u = unknown[from[k]];
-            double d = difference(k), slope = law[k].slope(d);
-            if (leak && u >= 0 && unknown[to[k]] < 0 && Math.abs(law[k].slope(d - PROBE) - slope) > 1e-9 * slope)
-                out.add(new SpotLeaks.Leak(u, law[k], d));
+            if (leak && u >= 0 && unknown[to[k]] < 0 && !isLinear(k)) out.add(new SpotLeaks.Leak(u, law[k], difference(k)));
         }
         return out;
     }

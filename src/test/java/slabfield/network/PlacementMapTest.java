@@ -75,6 +75,21 @@ class PlacementMapTest {
         }
     }
 
+    /** An orifice at one spot enters with its own law, so no samples are needed, not even beside it. */
+    @Test
+    void aSpotsOwnLawIsExact() {
+        Scenario s = house(0, new Opening.Orifice(0.002, 0.61));
+        PlacementMap map = map(s, FAN, 0.2);
+        assertThat(map.misfit()).isZero();
+        double best = map.weakest()[map.best().orElseThrow()];
+        for (double[] p : new double[][] {{11.6, 6.6}, {12.5, 7.4}, {9, 5}}) {
+            int c = map.grid().index(map.grid().column(p[0]), map.grid().row(p[1]));
+            assertThat(map.weakest()[c])
+                    .as("(%s, %s)", p[0], p[1])
+                    .isCloseTo(withPoint(s, map.at(c), FAN).coverage().weakest(), within(0.01 * best));
+        }
+    }
+
     /** Footing with a door, orifice, coarse stone, new fan. */
     @Test
     void coarseStoneIsWithinTheStatedTolerance() {
