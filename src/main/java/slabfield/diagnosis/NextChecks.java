@@ -26,6 +26,8 @@ import slabfield.model.Stage;
 import slabfield.model.SuctionPoint;
 import slabfield.model.TestHole;
 import slabfield.network.SlabSolver;
+import slabfield.readings.MeasuredFlow;
+import slabfield.readings.Noise;
 
 /**
  * Looks for the check whose outcome would tell two fitted houses apart. Each check is played through in both; its worth is
@@ -35,6 +37,8 @@ import slabfield.network.SlabSolver;
 final class NextChecks {
     private static final double LEVEL = 0.5;
     private static final int ALONG_SIDE = 5;
+    /** No flow in a pipe is told better than this; an assumption [m3/s]. */
+    private static final double LEAST_FLOW_ERROR = 5e-4;
 
     private final Scenario house;
     private final Optional<Stage> last;
@@ -108,8 +112,8 @@ final class NextChecks {
         double p = a.getAsDouble(), q = b.getAsDouble(), size = (Math.abs(p) + Math.abs(q)) / 2;
         boolean flow = what == Observation.What.FLOW;
         double meter = flow
-                ? Math.max(noise.flowShare() * size, 5e-4)
-                : Math.hypot(noise.meterStep(), noise.unrest() * (what == Observation.What.DIFFERENCE ? Math.sqrt(2) : 1));
+                ? Math.max(MeasuredFlow.ASSUMED_SHARE * size, LEAST_FLOW_ERROR)
+                : Noise.ofOrdinaryReading() * (what == Observation.What.DIFFERENCE ? Math.sqrt(2) : 1);
         double error = Math.hypot(meter, noise.modelShare() * size);
         String reading = flow ? "flow at \"" + place + "\"" : what.words() + " at \"" + place + "\"";
         checks.add(new NextCheck(effort, words, reading, p, q, flow, Math.abs(p - q) / error));

@@ -105,8 +105,8 @@ public final class BatchFile {
         StringBuilder text = new StringBuilder(HEADER).append(END);
         for (Row r : rows)
             text.append(String.join(
-                            ",", HolesCsv.quoted(r.name()), r.status().words(), cell(r.weakest()), cell(r.meeting()), cell(r.exhaust()), cell(r.fromRoom()),
-                            String.valueOf(r.holesMeeting()), String.valueOf(r.holes()), HolesCsv.quoted(r.fit()), HolesCsv.quoted(r.reason())))
+                            ",", CsvCell.of(r.name()), r.status().words(), cell(r.weakest()), cell(r.meeting()), cell(r.exhaust()), cell(r.fromRoom()),
+                            String.valueOf(r.holesMeeting()), String.valueOf(r.holes()), CsvCell.of(r.fit()), CsvCell.of(r.reason())))
                     .append(END);
         return text.toString();
     }

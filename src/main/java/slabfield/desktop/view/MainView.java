@@ -223,7 +223,7 @@ public final class MainView {
         bench.solving().picture().addListener((o, was, is) -> {
             if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
         });
-        Tab marks = tab("Profile and pins", new MarksTab(bench, guide.sight(), painting));
+        Tab marks = tab("Profile and pins", () -> new MarksTab(bench, guide.sight(), painting));
         guide.sight().cut().addListener((o, was, is) -> {
             if (is.isPresent()) tabs.getSelectionModel().select(marks);
         });
