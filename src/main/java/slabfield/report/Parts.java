@@ -105,7 +105,7 @@ final class Parts {
         }
         return List.of(
                 new Block.Heading(1, "Safety questions"),
-                new Block.Table("", List.of("question", "answer", "\"yes\" affirms", "by, when, note"), List.of(1.1, 0.95, 3.4, 1.6),
+                new Block.Table("", List.of("question", "answer", "\"yes\" affirms", "by, when, note"), List.of(1.1, 1.15, 3.3, 1.5),
                         List.of(false, false, false, false), rows));
     }
 
