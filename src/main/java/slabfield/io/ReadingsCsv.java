@@ -30,9 +30,6 @@ public final class ReadingsCsv {
     static final String START = "stage,kind,hole,suction point,";
 
     private static final String END = "\r\n";
-    /** A cell that begins so would be taken for a formula by a spreadsheet; the last one is the guard itself. */
-    private static final String FORMULA = "=+-@\t\r'";
-
     private ReadingsCsv() {}
 
     /**
@@ -115,10 +112,7 @@ public final class ReadingsCsv {
     }
 
     private static String row(List<String> cells, String separator) {
-        return cells.stream()
-                        .map(c -> c.contains(separator) || c.matches("(?s).*[\"\t\r\n].*") ? '"' + c.replace("\"", "\"\"") + '"' : c)
-                        .collect(Collectors.joining(separator))
-                + END;
+        return String.join(separator, cells) + END;
     }
 
     private static Map<ReadingsColumn, Object> hole(Stage.HoleReading r) {
@@ -176,8 +170,7 @@ public final class ReadingsCsv {
         if (value instanceof FlowReading.Below below) return "<" + number(below.bound(), comma);
         if (value instanceof List<?> list)
             return list.stream().map(v -> number((Double) v, comma)).collect(Collectors.joining(" "));
-        String words = value.toString();
-        return !words.isEmpty() && FORMULA.indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
+        return CsvCell.of(value.toString());
     }
 
     private static String number(double value, boolean comma) {
@@ -185,8 +178,9 @@ public final class ReadingsCsv {
         return comma ? digits.replace('.', ',') : digits;
     }
 
-    /** A word as it was before a guard was put before it. */
+    /** A word as it was before {@link CsvCell} put a guard before it. */
     static String unguarded(String cell) {
-        return cell.length() > 1 && cell.charAt(0) == '\'' && FORMULA.indexOf(cell.charAt(1)) >= 0 ? cell.substring(1) : cell;
+        boolean guarded = cell.startsWith("'") && CsvCell.of(cell.substring(1)).replaceFirst("^\"", "").startsWith("'");
+        return guarded ? cell.substring(1) : cell;
     }
 }
