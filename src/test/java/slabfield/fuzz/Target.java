@@ -17,7 +17,6 @@ import javax.imageio.ImageIO;
 import slabfield.io.CsvCell;
 import slabfield.io.ExampleScenarios;
 import slabfield.io.FanCsv;
-import slabfield.io.HolesCsv;
 import slabfield.io.Picture;
 import slabfield.io.ReadingsCsv;
 import slabfield.io.RecordFile;
@@ -123,7 +122,6 @@ enum Target {
         boolean accepts(byte[] bytes, Path scratch) throws ScenarioProblems {
             Scenario read = ReadingsCsv.into(house(), Optional.of("first"), text(bytes), "fuzz");
             ReadingsCsv.text(read.stages(), false);
-            HolesCsv.readings(read);
             return true;
         }
 

@@ -74,8 +74,8 @@ class ExportsTest {
         String text = HolesCsv.predicted(solved());
         assertThat(text.lines().findFirst()).contains("hole,x_m,y_m,predictedFanOff_Pa,predictedFanOn_Pa");
         assertThat(text.lines().skip(1)).hasSize(5).allSatisfy(row -> assertThat(row.split(",")).hasSize(5));
-        assertThat(HolesCsv.quoted("=1+1")).isEqualTo("'=1+1");
-        assertThat(HolesCsv.quoted("a, \"b\"")).isEqualTo("\"a, \"\"b\"\"\"");
+        assertThat(CsvCell.of("=1+1")).isEqualTo("'=1+1");
+        assertThat(CsvCell.of("a, \"b\"")).isEqualTo("\"a, \"\"b\"\"\"");
     }
 
     @Test
