@@ -120,6 +120,10 @@ public final class CommandLineFace implements Callable<Integer> {
         } catch (OutOfMemoryError e) {
             err.println("The computer's memory is not enough for this: give a larger --cell or a smaller --width.");
             return Exit.WRONG_INPUT.code();
+        } catch (UnsatisfiedLinkError e) {
+            err.println("A library of the system that Java's fonts need is missing, so no picture can be drawn. On Debian: "
+                    + "apt install fontconfig libfreetype6 libharfbuzz0b fonts-dejavu-core. (" + printable(e.getMessage()) + ")");
+            return Exit.CANNOT_WRITE.code();
         } catch (StackOverflowError e) {
             return face.fault(e, err);
         } finally {

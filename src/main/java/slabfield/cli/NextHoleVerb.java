@@ -68,6 +68,7 @@ final class NextHoleVerb implements Callable<Integer> {
         } catch (IllegalStateException e) {
             throw new Refusal(Exit.NOT_CONVERGED, "No place can be named: " + e.getMessage() + ".");
         }
+        SolveCounter.end(watch);
         if (json.isPresent()) Outputs.write(json.get(), AdviceJson.nextHole(scenario, next), face.out());
         if (json.filter(Outputs.STANDARD::equals).isEmpty())
             face.out().print(new NextHolePage(scenario, next, face.units().over(scenario.display())).text());

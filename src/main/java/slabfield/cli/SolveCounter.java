@@ -10,10 +10,18 @@ record SolveCounter(PrintWriter err) implements Progress {
         return watched ? new SolveCounter(err) : Progress.NONE;
     }
 
+    /** Ends the line of a counter. */
+    static void end(Progress counter) {
+        if (counter instanceof SolveCounter shown) {
+            shown.err.print("\n");
+            shown.err.flush();
+        }
+    }
+
     @Override
     public void step(int done, int total, double residual) {
         synchronized (err) {
-            err.print("\rtried " + done + (total > 0 ? " of " + total : "") + (done != total ? "" : "\n"));
+            err.print("\rtried " + done + (total > 0 ? " of " + total : ""));
             err.flush();
         }
     }

@@ -90,6 +90,7 @@ final class SuggestVerb implements Callable<Integer> {
                 (Result.Solved) base, all.subList(0, Math.min(top, all.size())), all.size(),
                 covers ? Advisor.covers(scenario, watch) : List.of(),
                 plans.map(n -> Combinations.search(scenario, n, watch)));
+        SolveCounter.end(watch);
         if (json.isPresent()) Outputs.write(json.get(), AdviceJson.suggestions(advice), face.out());
         Shown shown = face.units().over(drawn.display());
         if (json.filter(Outputs.STANDARD::equals).isEmpty())

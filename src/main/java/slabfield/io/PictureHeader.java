@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param height of the picture, above 0 where it is sound [pixel]
  * @see "PNG: ISO/IEC 15948:2004, 5.2 and 11.2.2; JPEG: ITU-T T.81 (1992), annex B"
  */
-record PictureHeader(Optional<Picture.Format> format, boolean sound, int width, int height) {
+record PictureHeader(Optional<PictureCheck.Format> format, boolean sound, int width, int height) {
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
     private static final int PNG_HEADER = 33;
     private static final int START_OF_IMAGE = 0xd8;
@@ -30,12 +30,12 @@ record PictureHeader(Optional<Picture.Format> format, boolean sound, int width, 
         return new PictureHeader(Optional.empty(), false, 0, 0);
     }
 
-    private static PictureHeader bad(Picture.Format format) {
+    private static PictureHeader bad(PictureCheck.Format format) {
         return new PictureHeader(Optional.of(format), false, 0, 0);
     }
 
     private static PictureHeader png(ByteBuffer in) {
-        if (in.limit() < PNG_HEADER || in.getInt(8) != 13 || !chunkName(in, 12).equals("IHDR")) return bad(Picture.Format.PNG);
+        if (in.limit() < PNG_HEADER || in.getInt(8) != 13 || !chunkName(in, 12).equals("IHDR")) return bad(PictureCheck.Format.PNG);
         int width = in.getInt(16), height = in.getInt(20), depth = in.get(24), colour = in.get(25);
         boolean allowed = switch (colour) {
             case 0 -> depth == 1 || depth == 2 || depth == 4 || depth == 8 || depth == 16;
@@ -44,7 +44,7 @@ record PictureHeader(Optional<Picture.Format> format, boolean sound, int width, 
             default -> false;
         };
         boolean sound = allowed && width > 0 && height > 0 && in.get(26) == 0 && in.get(27) == 0 && (in.get(28) & 0xfe) == 0;
-        return new PictureHeader(Optional.of(Picture.Format.PNG), sound, width, height);
+        return new PictureHeader(Optional.of(PictureCheck.Format.PNG), sound, width, height);
     }
 
     private static String chunkName(ByteBuffer in, int at) {
@@ -55,24 +55,24 @@ record PictureHeader(Optional<Picture.Format> format, boolean sound, int width, 
         int at = 2, scans = 0, width = 0, height = 0;
         while (true) {
             OptionalInt place = nextMarker(in, at);
-            if (place.isEmpty()) return bad(Picture.Format.JPEG);
+            if (place.isEmpty()) return bad(PictureCheck.Format.JPEG);
             int marker = in.get(place.getAsInt()) & 0xff;
             if (marker == END_OF_IMAGE) break;
             at = place.getAsInt() + 1;
-            if (at + 2 > in.limit()) return bad(Picture.Format.JPEG);
+            if (at + 2 > in.limit()) return bad(PictureCheck.Format.JPEG);
             int length = in.getShort(at) & 0xffff;
-            if (length < 2 || at + length > in.limit()) return bad(Picture.Format.JPEG);
+            if (length < 2 || at + length > in.limit()) return bad(PictureCheck.Format.JPEG);
             if (isFrame(marker)) {
                 boolean again = width > 0, known = marker <= 0xc2 && length >= 8 && in.get(at + 2) == 8;
-                if (again || !known) return bad(Picture.Format.JPEG);
+                if (again || !known) return bad(PictureCheck.Format.JPEG);
                 height = in.getShort(at + 3) & 0xffff;
                 width = in.getShort(at + 5) & 0xffff;
-                if (width == 0 || height == 0) return bad(Picture.Format.JPEG);
+                if (width == 0 || height == 0) return bad(PictureCheck.Format.JPEG);
             }
-            if (marker == START_OF_SCAN && (width == 0 || ++scans > MOST_SCANS)) return bad(Picture.Format.JPEG);
+            if (marker == START_OF_SCAN && (width == 0 || ++scans > MOST_SCANS)) return bad(PictureCheck.Format.JPEG);
             at += length;
         }
-        return new PictureHeader(Optional.of(Picture.Format.JPEG), scans > 0, width, height);
+        return new PictureHeader(Optional.of(PictureCheck.Format.JPEG), scans > 0, width, height);
     }
 
     /** Where the code of the next marker stands that begins a segment or ends the picture; coded pixels are skipped. */

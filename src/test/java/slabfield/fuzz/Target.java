@@ -17,7 +17,7 @@ import javax.imageio.ImageIO;
 import slabfield.io.CsvCell;
 import slabfield.io.ExampleScenarios;
 import slabfield.io.FanCsv;
-import slabfield.io.Picture;
+import slabfield.io.PictureFile;
 import slabfield.io.ReadingsCsv;
 import slabfield.io.RecordFile;
 import slabfield.io.RecoveryFolder;
@@ -139,13 +139,18 @@ enum Target {
     PICTURE("pictures", 12) {
         @Override
         boolean accepts(byte[] bytes, Path scratch) throws IOException {
-            if (!(Picture.of(bytes) instanceof Picture.Usable usable)) return false;
-            if ((long) usable.width() * usable.height() <= DECODED) decode(usable);
+            Path file = Files.write(scratch.resolve("picture"), bytes);
+            try {
+                PictureFile.Picture usable = PictureFile.read(file);
+                if ((long) usable.width() * usable.height() <= DECODED) decode(usable);
+            } catch (IOException refused) {
+                return false;
+            }
             return true;
         }
 
         /** The size that was promised is the size that comes, where the decoder takes the picture at all. */
-        private void decode(Picture.Usable usable) {
+        private void decode(PictureFile.Picture usable) {
             try {
                 var image = ImageIO.read(new ByteArrayInputStream(usable.bytes()));
                 if (image != null && (image.getWidth() != usable.width() || image.getHeight() != usable.height()))

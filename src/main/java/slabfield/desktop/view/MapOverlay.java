@@ -180,11 +180,13 @@ final class MapOverlay {
             g.setFill(Color.color(0.04, 0.36, 0.68, 0.12));
             g.fillPolygon(x, y, x.length);
         }
-        g.setStroke(SELECTED);
-        g.setLineWidth((sketch.frame() ? 1 : 2) * size);
-        g.setLineDashes(6 * size, 4 * size);
-        if (sketch.closed()) g.strokePolygon(x, y, x.length);
-        else g.strokePolyline(x, y, x.length);
+        for (int pass = 0; pass < 2; pass++) {
+            g.setStroke(pass == 0 ? Color.WHITE : SELECTED);
+            g.setLineWidth((sketch.frame() ? 1 : 2) * (pass == 0 ? 2.2 : 1) * size);
+            if (pass == 1) g.setLineDashes(6 * size, 4 * size);
+            if (sketch.closed()) g.strokePolygon(x, y, x.length);
+            else g.strokePolyline(x, y, x.length);
+        }
         g.setLineDashes();
         sketch.snap().ifPresent(this::snap);
     }

@@ -50,9 +50,9 @@ class EditsTest {
 
     @Test
     void aMovedBarrierTakesItsGapAlong() {
-        Scenario moved = Edits.move(house(), List.of(FOOTING), 0.5, 0);
-        assertThat(points(moved, FOOTING)).containsExactly(new Point(3.5, 0), new Point(3.5, 4));
-        assertThat(moved.barriers().get(0).gaps().get(0).at()).isEqualTo(new Point(3.5, 2));
+        Scenario moved = Edits.move(house(), List.of(FOOTING), 0.5, 0.3);
+        assertThat(points(moved, FOOTING)).containsExactly(new Point(3.5, 0.3), new Point(3.5, 4.3));
+        assertThat(moved.barriers().get(0).gaps().get(0).at()).isEqualTo(new Point(3.5, 2.3));
     }
 
     @Test

@@ -116,6 +116,6 @@ class GuidePicturesTest {
         stand.settle();
         Stand.pause(PAINTED);
         stand.pulses(10);
-        stand.save(FOLDER.resolve(name + end));
+        stand.save(FOLDER.resolve(name + end), Optional.empty());
     }
 }

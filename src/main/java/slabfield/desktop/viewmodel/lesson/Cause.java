@@ -20,7 +20,7 @@ import slabfield.model.SuctionPoint;
 public enum Cause {
     LEAK("a leak that nobody saw", "More flow and less vacuum, most so on the leak's own side: the air comes in by a way that was not drawn."),
     TIGHT("the fill is tighter than thought", "Less flow, and less vacuum the further from the pit: the pit itself is held as well as ever, or better."),
-    LOOSE("the fill is looser than thought", "More flow, and yet more vacuum at the holes: the air reaches the pit more easily from everywhere."),
+    LOOSE("the fill is looser than thought", "Much more flow and less vacuum in the pit, since the fan gives way, and yet more at the far hole: in looser fill the vacuum evens out."),
     FOOTING("a footing that nobody drew", "Less flow, more vacuum on the near side, next to none beyond: the far side no longer feeds the pit."),
     SMALL_PIT("the pit is far too small", "Less flow, and every hole weaker in about one proportion: the vacuum is lost at the rim of the pit."),
     NOTHING("nothing: the house is as drawn", "All readings lie within the meter's scatter of the prediction.");

@@ -249,7 +249,7 @@ public final class Sight {
             traced.filter(t -> flow.get() == Flow.PATHS).ifPresent(t -> out.add(new Streamlines(t.paths())));
         }
         if (!pins.isEmpty() || cut.get().isPresent()) out.add(new MarksLayer(
-                rows.stream().map(r -> new MarksLayer.Mark(r.pin().at(), r.pin().number() + ": " + r.value())).toList(), cut.get()));
+                rows.stream().map(r -> new MarksLayer.Mark(r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value()))).toList(), cut.get()));
         String stamp = measured ? "MEASURED" : solved.isPresent() ? "PREDICTED" : "NOT SOLVED";
         out.add(new MapFoot(stamp, style.units(), result.scenario().plan().north()));
         return List.copyOf(out);
