@@ -1,15 +1,22 @@
 package slabfield;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import slabfield.cli.CommandLineFace;
 import slabfield.desktop.Launcher;
 
-/** Entry point: with arguments the command line, without them the window. */
+/** Entry point: without arguments, or with a scenario file alone, the window; else the command line. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(args.length == 0 ? Launcher.open(List.of()) : onCommandLine(args));
+        System.exit(isForTheWindow(args) ? Launcher.open(List.of(args)) : onCommandLine(args));
+    }
+
+    /** No word at all, or one file alone, as file managers start a program. */
+    private static boolean isForTheWindow(String[] args) {
+        return args.length == 0 || args.length == 1 && args[0].endsWith(".json") && Files.isRegularFile(Path.of(args[0]));
     }
 
     /** Pictures are drawn without a display, whether there is one or not. */

@@ -20,7 +20,6 @@ import slabfield.model.Scenario;
 import slabfield.model.SealState;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
-import slabfield.network.SlabSolver;
 
 /** What could be done to a house, as far as it is drawn. */
 final class Candidates {
@@ -59,8 +58,9 @@ final class Candidates {
         out.addAll(tiles());
         out.addAll(breaks());
         out.addAll(equipment());
-        out.addAll(SuctionPlaces.further(scenario, FURTHER, trials));
-        out.addAll(SuctionPlaces.elsewhere(scenario, ELSEWHERE, trials));
+        SuctionPlaces places = new SuctionPlaces(solved, trials);
+        out.addAll(places.further(FURTHER));
+        out.addAll(places.elsewhere(ELSEWHERE));
         return out;
     }
 
@@ -154,10 +154,9 @@ final class Candidates {
 
     private List<Measure> equipment() {
         List<Measure> out = new ArrayList<>();
-        double density = SlabSolver.airOf(scenario).density();
         if (!scenario.suctionPoints().isEmpty())
             for (FanOffer fan : scenario.equipment().fans())
-                if (!drawnBy(InstalledFan.of(fan, density))) out.add(new Measure.ChangeFan(fan));
+                if (!drawnBy(InstalledFan.in(scenario, fan))) out.add(new Measure.ChangeFan(fan));
         if (hasPipe())
             for (NominalPipe size : NominalPipe.values()) {
                 Measure change = new Measure.ChangePipe(size);

@@ -17,7 +17,6 @@ import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
-import slabfield.network.SlabSolver;
 
 /** One thing that could be done to the house. Applying it makes another scenario, so that it can be undone as one step. */
 public sealed interface Measure {
@@ -348,8 +347,7 @@ public sealed interface Measure {
     record ChangeFan(FanOffer fan) implements Measure {
         @Override
         public Scenario apply(Scenario before) {
-            double density = SlabSolver.airOf(before).density();
-            return FanPlacement.with(before, InstalledFan.of(fan, density).curve());
+            return FanPlacement.with(before, InstalledFan.in(before, fan).curve());
         }
 
         @Override

@@ -17,7 +17,7 @@ public record TestCover(Measure.CoverForTest measure, List<Change> holes, double
     private static final double FLOW = 0.1;
 
     /** Change of a hole's pressure that two ordinary readings tell apart: twice the standard error of their difference [Pa]. */
-    public static final double VISIBLE = 2 * Math.sqrt(2) * Noise.ASSUMED_SPREAD;
+    public static final double VISIBLE = 2 * Math.sqrt(2) * Noise.ofOrdinaryReading();
 
     public TestCover {
         holes = List.copyOf(holes);

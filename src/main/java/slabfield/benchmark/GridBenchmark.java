@@ -33,15 +33,43 @@ public final class GridBenchmark {
         int threads = Integer.parseInt(args[1]);
         int repetitions = Integer.parseInt(args[2]);
         try (var team = new Workers(threads)) {
-            System.out.println(measure(problem, team, repetitions));
+            System.out.println(measure(problem, team, repetitions).json());
         }
     }
 
-    private static String measure(Problem problem, Workers team, int repetitions) {
+    /**
+     * The best of some runs.
+     *
+     * @param cells active ones
+     * @param residual true relative residual reached
+     * @param setUp set-up [s]
+     * @param solve iterating [s]
+     * @param stencil one pass of the plain operator [s]
+     * @param heap in use, the problem's own arrays included [byte]
+     */
+    record Measurement(
+            int n, int threads, int cells, double residual, int iterations, double setUp, double solve, double stencil, long heap) {
+        double total() {
+            return setUp + solve;
+        }
+
+        double workUnits() {
+            return total() / stencil;
+        }
+
+        String json() {
+            return String.format(
+                    Locale.ROOT,
+                    "{\"n\":%d,\"threads\":%d,\"relativeResidual\":%.2e,\"iterations\":%d,\"setup_s\":%.6f,\"solve_s\":%.6f,"
+                            + "\"total_s\":%.6f,\"stencil_s\":%.7f,\"workUnits\":%.1f,\"peakHeap_MB\":%d}",
+                    n, threads, residual, iterations, setUp, solve, total(), stencil, workUnits(), heap >> 20);
+        }
+    }
+
+    static Measurement measure(Problem problem, Workers team, int repetitions) {
         GridOperator operator = problem.operator();
         double[] x = new double[operator.size()];
-        double[] best = {Double.POSITIVE_INFINITY, 0, 0};
-        double setUpAlone = Double.POSITIVE_INFINITY;
+        double best = Double.POSITIVE_INFINITY, setUp = 0;
         IterationResult result = null;
         var multigrid = new GridMultigrid(operator, team);
         for (int run = 0; run < repetitions; run++) {
@@ -50,22 +78,22 @@ public final class GridBenchmark {
             multigrid.update();
             long ready = System.nanoTime();
             result = multigrid.solve(problem.rightHandSide(), x, 1e-8, 200, Watch.NONE);
-            long end = System.nanoTime();
-            setUpAlone = Math.min(setUpAlone, (ready - start) * 1e-9);
-            if ((end - start) * 1e-9 < best[0]) {
-                best = new double[] {(end - start) * 1e-9, (ready - start) * 1e-9, (end - ready) * 1e-9};
+            double total = (System.nanoTime() - start) * 1e-9;
+            if (total < best) {
+                best = total;
+                setUp = (ready - start) * 1e-9;
             }
         }
         System.gc();
         Runtime runtime = Runtime.getRuntime();
-        long peak = runtime.totalMemory() - runtime.freeMemory();
+        long heap = runtime.totalMemory() - runtime.freeMemory();
         double pass = new StencilPass(operator, team).best(repetitions);
-        return String.format(
-                Locale.ROOT,
-                "{\"n\":%d,\"threads\":%d,\"relativeResidual\":%.2e,\"iterations\":%d,\"setup_s\":%.6f,\"solve_s\":%.6f,"
-                        + "\"total_s\":%.6f,\"stencil_s\":%.7f,\"workUnits\":%.1f,\"peakHeap_MB\":%d}",
-                operator.columns(), team.count(), result.residual(), result.iterations(), best[1], best[2], best[0],
-                pass, best[0] / pass, peak >> 20);
+        int cells = 0;
+        for (boolean active : operator.active()) {
+            cells += active ? 1 : 0;
+        }
+        return new Measurement(
+                operator.columns(), team.count(), cells, result.residual(), result.iterations(), setUp, best - setUp, pass, heap);
     }
 
     static Problem read(Path file) throws IOException {

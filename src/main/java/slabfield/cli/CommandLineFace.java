@@ -1,10 +1,12 @@
 package slabfield.cli;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.concurrent.Callable;
+import java.util.jar.Manifest;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -57,13 +59,18 @@ import slabfield.wording.Nearest;
             ReadingsVerb.class,
             CompareVerb.class,
             FitVerb.class,
+            DiagnoseVerb.class,
             SuggestVerb.class,
+            NextHoleVerb.class,
+            LeakMapVerb.class,
             SizeVerb.class,
             FlowVerb.class,
             ChecklistVerb.class,
             FigureVerb.class,
             PlanVerb.class,
             ReportVerb.class,
+            BatchVerb.class,
+            RedactVerb.class,
             CheckVerb.class,
             ExamplesVerb.class,
             ValidateVerb.class,
@@ -113,6 +120,10 @@ public final class CommandLineFace implements Callable<Integer> {
         } catch (OutOfMemoryError e) {
             err.println("The computer's memory is not enough for this: give a larger --cell or a smaller --width.");
             return Exit.WRONG_INPUT.code();
+        } catch (UnsatisfiedLinkError e) {
+            err.println("A library of the system that Java's fonts need is missing, so no picture can be drawn. On Debian: "
+                    + "apt install fontconfig libfreetype6 libharfbuzz0b fonts-dejavu-core. (" + printable(e.getMessage()) + ")");
+            return Exit.CANNOT_WRITE.code();
         } catch (StackOverflowError e) {
             return face.fault(e, err);
         } finally {
@@ -202,8 +213,18 @@ public final class CommandLineFace implements Callable<Integer> {
         @Override
         public String[] getVersion() {
             return new String[] {
-                "Slabfield " + number(), "Java " + Runtime.version() + ", " + System.getProperty("os.name")
+                "Slabfield " + number() + build(), "Java " + Runtime.version() + ", " + System.getProperty("os.name")
             };
+        }
+
+        /** The commit that the jar was built from, where the build was told. */
+        private static String build() {
+            try (InputStream in = CommandLineFace.class.getResourceAsStream("/META-INF/MANIFEST.MF")) {
+                String build = in == null ? null : new Manifest(in).getMainAttributes().getValue("Slabfield-Build");
+                return build == null ? "" : " (build " + build + ")";
+            } catch (IOException unreadable) {
+                return "";
+            }
         }
 
         static String number() {

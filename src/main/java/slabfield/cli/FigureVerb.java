@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -22,7 +23,12 @@ import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.figure.MapFigure;
 import slabfield.figure.MapStyle;
+import slabfield.figure.ProbabilityFigure;
 import slabfield.figure.Profile;
+import slabfield.fit.Ensemble;
+import slabfield.fit.HouseFit;
+import slabfield.fit.NotFitted;
+import slabfield.fit.Outlook;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Stage;
@@ -46,6 +52,7 @@ import slabfield.report.Curves;
                 + "  system      the fan against pipe and slab%n"
                 + "  frontier    vacuum at the weakest place against the air drawn from the room, for every suggestion%n"
                 + "  power       vacuum held against fan power, for every fan with a known power%n"
+                + "  probability that the target is met at each place, after a fit to the readings%n"
                 + "  season      the vacuum held through the year, and the worst day%n",
         footerHeading = "%nExample: the readings of one stage over their predictions:%n",
         footer = "  slabfield figure house.json parity --stage \"before sealing\" --out parity.svg")
@@ -58,8 +65,12 @@ final class FigureVerb implements Callable<Integer> {
         SYSTEM,
         FRONTIER,
         POWER,
-        SEASON
+        SEASON,
+        PROBABILITY
     }
+
+    /** The same members each time. */
+    private static final long SEED = 1;
 
     @ParentCommand
     private CommandLineFace face;
@@ -123,6 +134,7 @@ final class FigureVerb implements Callable<Integer> {
             case SYSTEM -> there(Curves.system(sizing(scenario), style), "no solve settled with a fan; draw a fan or list some.");
             case FRONTIER -> Curves.roomAir(scenario, solve(scenario), Advisor.suggest(scenario, Progress.NONE), style);
             case POWER -> there(Curves.power(sizing(scenario), style), "no fan has a power; give \"watts\" in its curve under \"equipment\".");
+            case PROBABILITY -> probability(scenario, style);
             case SEASON -> there(
                     Curves.season(sizing(scenario), face.units().over(scenario.display()).temperatureUnit(), style),
                     "the year is not known; give \"bins\" under \"house\".\"climate\".");
@@ -152,6 +164,22 @@ final class FigureVerb implements Callable<Integer> {
         Stage at = stage(scenario);
         Comparison comparison = Comparison.of(scenario, at, solve(ScenarioFile.during(scenario, at)), Band.USUAL);
         return there(Curves.parity(scenario.name(), comparison, style), "no hole of this stage has a reading and a prediction.");
+    }
+
+    private static Figure probability(Scenario scenario, MapStyle style) throws Refusal {
+        try {
+            Ensemble ensemble = Ensemble.of(HouseFit.fit(scenario, Progress.NONE), Ensemble.USUAL, SEED, Progress.NONE);
+            Outlook outlook = ensemble.outlook(UnaryOperator.identity(), Progress.NONE);
+            double target = scenario.target().vacuum();
+            String what = "a vacuum of at least " + style.units().round(target) + " " + style.units().pressureSymbol();
+            return new ProbabilityFigure(
+                    outlook.forecasts().get(0).solved(), outlook.chanceOf(target), what,
+                    outlook.forecasts().size() + " houses that explain the readings about as well were solved; what none of them holds is"
+                            + " not in it.",
+                    style);
+        } catch (NotFitted e) {
+            throw new Refusal(Exit.WRONG_INPUT, "There is nothing to draw: " + e.getMessage());
+        }
     }
 
     private static Sizing sizing(Scenario scenario) throws Refusal {

@@ -38,8 +38,11 @@ final class FitJson {
                     .put("of", id(fit, r.first()))
                     .put("over", id(fit, r.second()))
                     .put("value", r.value()), r.range());
-        ArrayNode pairs = root.putArray("exchangeable");
-        known.exchangeable().forEach(p -> pairs.addArray().add(id(fit, p.first())).add(id(fit, p.second())));
+        ArrayNode groups = root.putArray("exchangeable");
+        for (Identifiability.Group g : known.exchangeable()) {
+            ArrayNode group = groups.addArray();
+            g.members().forEach(j -> group.add(id(fit, j)));
+        }
         ArrayNode directions = root.putArray("directions");
         for (Identifiability.Direction d : known.directions()) {
             ArrayNode weights = directions.addObject().put("gain", d.gain()).putArray("weights");
@@ -74,6 +77,7 @@ final class FitJson {
             case SOIL -> "m/s/Pa";
             case LEAK, TILE -> "times drawn";
             case LEFT_BY_SEAL -> "fraction";
+            case EXPONENT -> "-";
             case GAP, PIT -> "m";
             case OUTDOORS -> "Pa";
         };

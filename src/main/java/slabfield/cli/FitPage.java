@@ -1,7 +1,10 @@
 package slabfield.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slabfield.fit.Ensemble;
 import slabfield.fit.Fitted;
 import slabfield.fit.Identifiability;
@@ -16,6 +19,9 @@ import slabfield.quantity.Unit;
 final class FitPage {
     private static final int DIGITS = 2;
     private static final double FAR = 2.5;
+    /** Distance up to which the two ways to tell the doubt agree as well as 80 houses can tell. */
+    private static final double LAPLACE_HOLDS = 0.5;
+
 
     private final Fitted fit;
     private final Identifiability known;
@@ -58,6 +64,7 @@ final class FitPage {
                 Table.words("how it is known"));
         for (Identifiability.Finding f : known.findings()) {
             Parameter p = fit.parameters().get(f.parameter());
+            if (!p.kind().sought()) continue;
             boolean number = f.standing() == Identifiability.Standing.FOUND;
             table.row(
                     p.words(), number ? amount(p, fit.value(f.parameter())) : "-", range(p, f.range()),
@@ -78,12 +85,11 @@ final class FitPage {
                             + ") times what is drawn; neither is known by itself.";
                 })
                 .toList();
-        List<String> pairs = known.exchangeable().stream()
-                .map(p -> capital(fit.parameters().get(p.first()).words()) + " and "
-                        + fit.parameters().get(p.second()).words()
-                        + " explain the same readings: more of one means less of the other.")
+        List<String> groups = known.exchangeable().stream()
+                .map(g -> "Explain the same readings, so that more of one means less of another: "
+                        + String.join("; ", g.members().stream().map(j -> fit.parameters().get(j).words()).toList()) + ".")
                 .toList();
-        return java.util.stream.Stream.concat(ratios.stream(), pairs.stream()).toList();
+        return Stream.concat(ratios.stream(), groups.stream()).toList();
     }
 
     private void explained(Page page) {
@@ -119,9 +125,6 @@ final class FitPage {
                 "The ranges of the unknowns above are rough: the houses lie otherwise than a bell curve."));
     }
 
-    /** Distance up to which the two ways to tell the doubt agree as well as 80 houses can tell. */
-    private static final double LAPLACE_HOLDS = 0.5;
-
     private String pressures(Interval i) {
         return shown.pressure(i.low()) + " to " + shown.pressure(i.high());
     }
@@ -135,7 +138,7 @@ final class FitPage {
             case PERMEABILITY, BARRIER -> Quantity.format(value, Unit.SQUARE_METRE_OF_PERMEABILITY, DIGITS);
             case INERTIAL -> Quantity.format(value, Unit.PER_METRE, DIGITS);
             case SOIL -> Quantity.format(value, Unit.METRE_PER_SECOND_PASCAL, DIGITS);
-            case LEAK, TILE -> plain(value);
+            case LEAK, TILE, EXPONENT -> plain(value);
             case LEFT_BY_SEAL -> Shown.percent(Math.min(1, value));
             case GAP, PIT -> shown.smallLength(value);
             case OUTDOORS -> shown.pressureText(value);
@@ -143,7 +146,7 @@ final class FitPage {
     }
 
     private static String plain(double value) {
-        return new java.math.BigDecimal(value).round(new java.math.MathContext(DIGITS)).toString();
+        return new BigDecimal(value).round(new MathContext(DIGITS)).toString();
     }
 
     private static String capital(String words) {

@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.OptionalDouble;
-import slabfield.advice.Measure;
-import slabfield.advice.Suggestion;
 import slabfield.field.Result;
 import slabfield.io.JsonText;
 import slabfield.io.OwnFile;
@@ -73,37 +71,11 @@ final class JsonPages {
         c.remarks().forEach(remarks::add);
     }
 
-    static String suggestions(Scenario scenario, List<Suggestion> suggestions) {
-        ObjectNode root = JsonNodeFactory.instance
-                .objectNode()
-                .put(OwnFile.KEY, OwnFile.NAME)
-                .put("scenario", scenario.name());
-        ArrayNode list = root.putArray("suggestions");
-        for (Suggestion s : suggestions) {
-            ObjectNode node = list.addObject().put("measure", s.measure().words());
-            if (s.measure() instanceof Measure.AddSuction add)
-                node.putArray("at_m").add(add.at().x()).add(add.at().y());
-            state(node.putObject("before"), s.before(), s.flowsBefore());
-            state(node.putObject("after"), s.after(), s.flowsAfter());
-            number(node, "gain_Pa", s.gain());
-            number(node, "roomAirSaved_m3_per_s", s.roomAirSaved());
-            node.put("doesNothing", s.doesNothing());
-        }
-        return JsonText.of(root);
-    }
-
-    private static void state(ObjectNode node, Result.Coverage coverage, Result.Flows flows) {
-        number(node, "weakest_Pa", coverage.weakest());
-        number(node, "areaMeeting_fraction", coverage.meeting());
-        number(node, "exhaust_m3_per_s", flows.exhaust());
-        number(node, "fromRoom_m3_per_s", flows.fromRoom());
-    }
-
-    private static void number(ObjectNode node, String key, OptionalDouble value) {
+    static void number(ObjectNode node, String key, OptionalDouble value) {
         number(node, key, value.orElse(Double.NaN));
     }
 
-    private static void number(ObjectNode node, String key, double value) {
+    static void number(ObjectNode node, String key, double value) {
         if (Double.isFinite(value)) node.put(key, value);
         else node.putNull(key);
     }

@@ -41,7 +41,7 @@ final class ScenarioFile {
 
     private static Scenario readStream(InputStream in) throws Refusal, ScenarioProblems {
         try {
-            byte[] bytes = in.readAllBytes();
+            byte[] bytes = in.readNBytes(ScenarioReader.LARGEST_FILE + 1);
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             return ScenarioReader.read(text, "standard input");
         } catch (CharacterCodingException e) {

@@ -14,7 +14,9 @@ import slabfield.field.Result;
 import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.figure.MapFigure;
+import slabfield.io.AsciiGrid;
 import slabfield.io.FieldCsv;
+import slabfield.io.HolesCsv;
 import slabfield.io.ResultWriter;
 import slabfield.model.Scenario;
 import slabfield.model.Stage;
@@ -52,6 +54,12 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "OUT", description = "Write the pressure of each cell as CSV.")
     private Optional<Path> csv = Optional.empty();
 
+    @Option(names = "--grid", paramLabel = "OUT", description = "Write the pressure as an ASCII grid for geographic programs.")
+    private Optional<Path> grid = Optional.empty();
+
+    @Option(names = "--holes-csv", paramLabel = "OUT", description = "Write the predictions at the test holes as CSV.")
+    private Optional<Path> holes = Optional.empty();
+
     @Option(names = "--png", paramLabel = "OUT", description = "Write the map as a PNG; needs no display.")
     private Optional<Path> png = Optional.empty();
 
@@ -73,7 +81,7 @@ final class SolveVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         look.check();
-        new Outputs().add("--json", json).add("--csv", csv).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
+        new Outputs().add("--json", json).add("--csv", csv).add("--grid", grid).add("--holes-csv", holes).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
         Scenario house = at.map(s -> ScenarioFile.during(drawn, s)).orElse(drawn);
@@ -84,6 +92,8 @@ final class SolveVerb implements Callable<Integer> {
         Result.Solved solved = (Result.Solved) result;
         Shown shown = face.units().over(house.display());
         if (csv.isPresent()) Outputs.write(csv.get(), FieldCsv.text(solved.field()), face.out());
+        if (grid.isPresent()) Outputs.write(grid.get(), AsciiGrid.text(solved.field()), face.out());
+        if (holes.isPresent()) Outputs.write(holes.get(), HolesCsv.predicted(solved), face.out());
         figures(new MapFigure(solved, look.style(shown)));
         boolean jsonThere = json.filter(Outputs.STANDARD::equals).isPresent();
         boolean csvThere = csv.filter(Outputs.STANDARD::equals).isPresent();

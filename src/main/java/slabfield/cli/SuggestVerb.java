@@ -1,6 +1,5 @@
 package slabfield.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +12,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import slabfield.advice.Advisor;
+import slabfield.advice.Combinations;
+import slabfield.advice.Houses;
 import slabfield.advice.Suggestion;
+import slabfield.advice.TestCover;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.model.Scenario;
@@ -23,8 +25,13 @@ import slabfield.network.SlabSolver;
 @Command(
         name = "suggest",
         mixinStandardHelpOptions = true,
-        header = "Tries sealing and further suction points one by one and ranks what they gain.",
-        description = "%nEach measure is solved by itself; gains do not add up.%n",
+        header = "Tries sealing, suction points, pits, tile, footings, pipe and fan one by one and ranks what they gain.",
+        description = {
+            "%nEach measure is solved by itself; gains do not add up. --plans puts measures together, step by step, and keeps"
+                    + " the plans that no other beats.",
+            "Without --band the numbers are those of one house, as drawn. With it each gain has the range that holds it nine"
+                    + " times of ten, and the odds of meeting the target.%n"
+        },
         footerHeading = "%nExample: the five best measures, in inches of water and cfm:%n",
         footer = "  slabfield suggest house.json --top 5 --units \"inH2O,cfm,ft\"")
 final class SuggestVerb implements Callable<Integer> {
@@ -40,6 +47,21 @@ final class SuggestVerb implements Callable<Integer> {
     @Option(names = "--top", paramLabel = "N", defaultValue = "10", description = "How many to list (${DEFAULT-VALUE}).")
     private int top;
 
+    @Option(
+            names = "--band",
+            paramLabel = "FROM",
+            description = "Ranges and odds. readings: fits the readings first; assumed: from the usual ranges of fill and leaks.")
+    private Optional<BandFrom> band = Optional.empty();
+
+    @Option(
+            names = "--plans",
+            paramLabel = "N",
+            description = "Also put up to N measures together; shows vacuum against room air and power.")
+    private Optional<Integer> plans = Optional.empty();
+
+    @Option(names = "--covers", description = "Also show what a temporary cover over each opening would tell.")
+    private boolean covers;
+
     @Option(names = "--json", paramLabel = "OUT", description = "Write them as JSON; \"-\": to standard output.")
     private Optional<Path> json = Optional.empty();
 
@@ -52,31 +74,55 @@ final class SuggestVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         if (top < 1) throw new ParameterException(spec.commandLine(), "--top " + top + ": give a number from 1.");
+        if (plans.filter(n -> n < 1).isPresent())
+            throw new ParameterException(spec.commandLine(), "--plans " + plans.get() + ": give a number from 1.");
         new Outputs().add("--json", json).check(file, force);
-        Scenario scenario = ScenarioFile.read(file, face.standardInput());
+        Scenario drawn = ScenarioFile.read(file, face.standardInput());
+        Progress watch = SolveCounter.where(progress || face.onTerminal(), face.err());
+        Optional<Houses> houses = houses(drawn, watch);
+        Scenario scenario = houses.map(Houses::best).orElse(drawn);
         Result base = SlabSolver.solve(scenario, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
         if (base instanceof Result.Unsolved unsolved) throw new Refusal(Exit.NOT_CONVERGED, unsolved.reason());
-        List<Suggestion> all = Advisor.suggest(scenario, watch());
-        List<Suggestion> best = all.subList(0, Math.min(top, all.size()));
-        if (json.isPresent()) Outputs.write(json.get(), JsonPages.suggestions(scenario, best), face.out());
-        Shown shown = face.units().over(scenario.display());
+        List<Suggestion> all = houses.isPresent()
+                ? Advisor.suggest(houses.get(), top, watch)
+                : Advisor.suggest(scenario, watch);
+        Advice advice = new Advice(
+                (Result.Solved) base, all.subList(0, Math.min(top, all.size())), all.size(),
+                covers ? Advisor.covers(scenario, watch) : List.of(),
+                plans.map(n -> Combinations.search(scenario, n, watch)));
+        SolveCounter.end(watch);
+        if (json.isPresent()) Outputs.write(json.get(), AdviceJson.suggestions(advice), face.out());
+        Shown shown = face.units().over(drawn.display());
         if (json.filter(Outputs.STANDARD::equals).isEmpty())
-            face.out().print(new SuggestPage(scenario, (Result.Solved) base, best, all.size(), shown).text());
+            face.out().print(new SuggestPage(advice, PlausibleHouses.hasReadings(drawn), shown).text());
         return Exit.FINE.code();
     }
 
-    private Progress watch() {
-        return progress || face.onTerminal() ? new Counter(face.err()) : Progress.NONE;
+    private Optional<Houses> houses(Scenario drawn, Progress watch) throws Refusal {
+        if (band.isEmpty()) return Optional.empty();
+        return Optional.of(
+                band.get() == BandFrom.readings
+                        ? PlausibleHouses.fromReadings(drawn, Advisor.USUAL_HOUSES, watch)
+                        : PlausibleHouses.assumed(drawn, Advisor.USUAL_HOUSES));
     }
 
-    /** Counts solves on one line, from several threads. */
-    private record Counter(PrintWriter err) implements Progress {
-        @Override
-        public void step(int done, int total, double residual) {
-            synchronized (err) {
-                err.print("\rtried " + done + " of " + total + (done < total ? "" : "\n"));
-                err.flush();
-            }
-        }
+    /** Where ranges come from, in the words of the option. */
+    enum BandFrom {
+        readings,
+        assumed
     }
+
+    /**
+     * All that was found.
+     *
+     * @param base the house without any measure
+     * @param best those to list, best first
+     * @param tried how many there are in all
+     */
+    record Advice(
+            Result.Solved base,
+            List<Suggestion> best,
+            int tried,
+            List<TestCover> covers,
+            Optional<Combinations> plans) {}
 }

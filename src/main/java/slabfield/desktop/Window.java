@@ -11,6 +11,8 @@ import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
 import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
+import slabfield.io.ExampleScenarios;
 import slabfield.io.RecoveryFolder;
 
 /** The program with a window: puts the parts together. */
@@ -33,7 +35,10 @@ public final class Window extends Application {
                 new RecoveryFolder(SettingsFile.recoveryOfUser()), new DaemonRunner("keep", Platform::runLater), QUIET);
         bench.keepIn(recovery);
         stage.setOnHidden(e -> recovery.close());
-        MainView view = new MainView(stage, bench, new DaemonRunner("paint", Platform::runLater));
+        Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
+                new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
+                new DaemonRunner("lessons", Platform::runLater)));
+        MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         if (Boolean.getBoolean("slabfield.timing")) view.onFirstMap(Window::time);
         view.show();
         bench.solving().start();

@@ -102,8 +102,8 @@ public final class FanPlacement {
      * @param offers to find the fans among
      */
     public static OptionalDouble watts(Result.Solved solved, List<FanOffer> offers) {
-        double density = Solves.air(solved.scenario()).density(), sum = 0;
-        List<InstalledFan> known = offers.stream().map(o -> InstalledFan.of(o, density)).toList();
+        double sum = 0;
+        List<InstalledFan> known = offers.stream().map(o -> InstalledFan.in(solved.scenario(), o)).toList();
         for (Map.Entry<String, Double> place : flows(solved).entrySet()) {
             FanCurve curve = curve(solved.scenario(), place.getKey());
             sum += known.stream()

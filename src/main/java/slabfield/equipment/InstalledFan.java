@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import slabfield.model.FanOffer;
+import slabfield.model.Scenario;
 import slabfield.model.Source.FanCurve;
 
 /**
@@ -30,6 +31,11 @@ public record InstalledFan(FanOffer offer, FanCurve curve, double densityRatio) 
             case TWO_IN_SERIES -> FanCurves.series(one, one);
         };
         return new InstalledFan(offer, all, density / offer.density());
+    }
+
+    /** Installs a fan in a house, in the air there. */
+    public static InstalledFan in(Scenario house, FanOffer offer) {
+        return of(offer, Solves.air(house).density());
     }
 
     /**

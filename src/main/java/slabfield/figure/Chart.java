@@ -72,16 +72,31 @@ record Chart(
         Box page = new Box(0, 0, canvas.width(), canvas.height()).inset(MARGIN * u);
         new Heading(canvas, page, ink).draw(title, stamp, Ink.DARK, text);
         double top = page.top() + Heading.HEIGHT * u, bottom = page.bottom() - below(canvas, page.width(), ink);
-        double left = page.left() + tickWidth(canvas, bottom - top, ink) + 2.1 * ink.body();
-        Box plot = new Box(left, top, page.right(), bottom);
+        panel(canvas, new Box(page.left(), top, page.right(), bottom), ink);
+        double y = bottom + below(canvas, page.width(), ink) - 8 * u - noteLines(canvas, page.width(), ink).size() * 1.25 * ink.small();
+        for (String line : noteLines(canvas, page.width(), ink))
+            canvas.text(line, page.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
+    }
+
+    /** Draws it in a box of a window, which has its own title: axes, lines, signs and legend alone. */
+    void drawPanel(Canvas canvas, Box box) {
+        Ink ink = ink();
+        double rows = legend(canvas, box.width(), ink).size() * 1.6 * ink.small();
+        panel(canvas, new Box(box.left(), box.top() + 4 * ink.size(), box.right(), box.bottom() - rows - 1.6 * ink.small() - 2.2 * ink.body()), ink);
+    }
+
+    /** Plot with its axes in a box, and the legend below it. */
+    private void panel(Canvas canvas, Box box, Ink ink) {
+        double u = ink.size(), left = box.left() + tickWidth(canvas, box.height(), ink) + 2.1 * ink.body();
+        Box plot = new Box(left, box.top(), box.right(), box.bottom());
         new ChartBody(canvas, this, plot, ink).draw();
         double y = plot.bottom() + 1.6 * ink.small() + 1.4 * ink.body();
         canvas.text(x.label(), (plot.left() + plot.right()) / 2, y, Canvas.Anchor.MIDDLE, 0, ink.text(Ink.DARK));
         double middle = (plot.top() + plot.bottom()) / 2;
-        canvas.text(y().label(), page.left() + ink.body(), middle, Canvas.Anchor.MIDDLE, -Math.PI / 2, ink.text(Ink.DARK));
+        canvas.text(y().label(), box.left() + ink.body(), middle, Canvas.Anchor.MIDDLE, -Math.PI / 2, ink.text(Ink.DARK));
         y += 0.6 * ink.body();
-        for (List<Entry> row : legend(canvas, page.width(), ink)) {
-            double at = page.left();
+        for (List<Entry> row : legend(canvas, box.width(), ink)) {
+            double at = box.left();
             for (Entry entry : row) {
                 entry.sample(canvas, at, y + 0.7 * ink.small(), ink);
                 canvas.text(entry.text(), at + 34 * u, y + 1.05 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.DARK));
@@ -89,8 +104,6 @@ record Chart(
             }
             y += 1.6 * ink.small();
         }
-        for (String line : noteLines(canvas, page.width(), ink))
-            canvas.text(line, page.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
     }
 
     private double tickWidth(Canvas canvas, double tall, Ink ink) {

@@ -36,7 +36,7 @@ final class Legend {
      *
      * @param available width for all columns [points]
      */
-    Legend(Canvas canvas, Result result, MapStyle style, double available) {
+    Legend(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, double available) {
         this.canvas = canvas;
         this.result = result;
         this.scenario = result.scenario();
@@ -45,10 +45,26 @@ final class Legend {
         double gutter = GUTTER * ink.size();
         this.columns = Math.max(1, (int) ((available + gutter + 1e-6) / (COLUMN * ink.size() + gutter)));
         this.width = (available + gutter) / columns - gutter;
-        if (result instanceof Result.Solved solved) prediction(solved);
+        boolean hidden = layers.stream().anyMatch(PlanLayer::hidesField);
+        if (result instanceof Result.Solved solved && !hidden) prediction(solved);
+        for (PlanLayer layer : layers) layer.explain(new LayerKey(), ink.size());
         String unit = Plan.compact(style) ? ", " + style.units().pressureSymbol() : "";
-        new LegendKey(canvas, scenario, result instanceof Result.Solved, unit, ink).entries(this::entry);
+        boolean predicted = layers.stream().noneMatch(PlanLayer::hidesPrediction);
+        new LegendKey(canvas, scenario, result instanceof Result.Solved && predicted, unit, ink).entries(this::entry);
         facts();
+    }
+
+    /** Takes what a layer says of itself as items. */
+    private final class LayerKey implements PlanLayer.Key {
+        @Override
+        public void entry(Sample sample, String text) {
+            Legend.this.entry((x, y, half) -> sample.paint(canvas, x, y, half), text);
+        }
+
+        @Override
+        public void paragraph(String text) {
+            Legend.this.paragraph(text);
+        }
     }
 
     private void prediction(Result.Solved solved) {

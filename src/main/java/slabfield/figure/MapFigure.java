@@ -1,9 +1,19 @@
 package slabfield.figure;
 
+import java.util.List;
 import slabfield.field.Result;
 
 /** The predicted map with title and legend; or the plan and the reason where a solve failed. */
-public record MapFigure(Result result, MapStyle style) implements Figure {
+public record MapFigure(Result result, MapStyle style, List<PlanLayer> layers) implements Figure {
+    public MapFigure {
+        layers = List.copyOf(layers);
+    }
+
+    /** The map without layers. */
+    public MapFigure(Result result, MapStyle style) {
+        this(result, style, List.of());
+    }
+
     @Override
     public String title() {
         return result.scenario().name();
@@ -24,11 +34,11 @@ public record MapFigure(Result result, MapStyle style) implements Figure {
 
     @Override
     public double height(Canvas measure, double width) {
-        return VacuumMap.height(measure, width, result, style);
+        return VacuumMap.height(measure, width, result, style, layers);
     }
 
     @Override
     public void draw(Canvas canvas) {
-        VacuumMap.draw(canvas, result, style);
+        VacuumMap.draw(canvas, result, style, layers);
     }
 }

@@ -28,12 +28,18 @@ final class Plan {
     private final Ink ink;
     private final Symbols symbols;
     private final Labels labels;
+    private final List<PlanLayer> layers;
+    /** True where a layer shows the test holes by itself. */
+    private final boolean ownHoles;
     private int leftOut;
 
-    Plan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
+    Plan(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
+        this.layers = layers;
         this.canvas = canvas;
         this.scenario = result.scenario();
-        this.solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
+        boolean predicted = layers.stream().noneMatch(PlanLayer::hidesPrediction);
+        this.solved = result instanceof Result.Solved s && predicted ? Optional.of(s) : Optional.empty();
+        this.ownHoles = !predicted;
         this.scale = solved.map(s -> VacuumMap.scale(s, style));
         this.style = style;
         this.units = style.units();
@@ -50,17 +56,25 @@ final class Plan {
             List<double[]> slabs = Lines.rings(scenario.slabs(), view);
             canvas.fill(slabs, Ink.GROUND);
             List<FieldLayer.Labelled> lines = new ArrayList<>();
-            solved.ifPresent(s ->
-                    lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
+            boolean hidden = layers.stream().anyMatch(PlanLayer::hidesField);
+            if (!hidden)
+                solved.ifPresent(s ->
+                        lines.addAll(new FieldLayer(canvas, s, scale.orElseThrow(), style, view, box).draw(slabs)));
+            canvas.clipped(slabs, () -> lay(PlanLayer.Depth.FIELD));
             new HouseLayer(canvas, scenario, view, ink).draw();
             signs();
             if (style.labels()) write(lines);
+            lay(PlanLayer.Depth.TOP);
         });
         return leftOut;
     }
 
+    private void lay(PlanLayer.Depth depth) {
+        for (PlanLayer layer : layers) if (layer.depth() == depth) layer.draw(canvas, view, box, ink.size());
+    }
+
     private void signs() {
-        for (TestHole hole : scenario.testHoles()) {
+        if (!ownHoles) for (TestHole hole : scenario.testHoles()) {
             double x = view.pageX(hole.at().x()), y = view.pageY(hole.at().y());
             measured(scenario, hole.id()).ifPresent(p -> symbols.measured(x, y, colour(p)));
             OptionalDouble predicted = predicted(hole.id());
@@ -101,7 +115,7 @@ final class Plan {
         for (Opening opening : scenario.openings())
             if (opening.place() instanceof Opening.Spot spot) take(spot.at(), reach);
         for (SuctionPoint point : scenario.suctionPoints()) note(point.at(), point.id(), suctionText(point.id()), true);
-        for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
+        if (!ownHoles) for (TestHole hole : scenario.testHoles()) note(hole.at(), hole.id(), holeText(hole.id()), true);
         weakest().ifPresent(w -> note(w.weakestAt(), "weakest", labelled(-w.weakest()), false));
         lines.stream()
                 .filter(FieldLayer.Labelled::target)

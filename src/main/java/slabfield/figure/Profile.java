@@ -55,6 +55,15 @@ public record Profile(Point from, Point to) {
      * @param reach how far a hole may stand from the line [m]
      */
     public Figure figure(Result.Solved solved, double reach, MapStyle look) {
+        return chart(solved, reach, look);
+    }
+
+    /** The chart in a box of a window, without title and notes. */
+    public void drawPanel(Canvas canvas, Box box, Result.Solved solved, double reach, MapStyle look) {
+        chart(solved, reach, look).drawPanel(canvas, box);
+    }
+
+    private Chart chart(Result.Solved solved, double reach, MapStyle look) {
         UnitsShown units = look.units();
         PressureField field = solved.field();
         double[] x = new double[PLACES + 1], y = new double[PLACES + 1];

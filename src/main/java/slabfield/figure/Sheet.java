@@ -17,6 +17,7 @@ final class Sheet {
     private final Canvas canvas;
     private final Result result;
     private final MapStyle style;
+    private final List<PlanLayer> layers;
     private final Ink ink;
     private final Legend legend;
     private final Box page;
@@ -24,7 +25,8 @@ final class Sheet {
     private final Box key;
     private final PlanView view;
 
-    Sheet(Canvas canvas, Result result, MapStyle style) {
+    Sheet(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers) {
+        this.layers = layers;
         this.canvas = canvas;
         this.result = result;
         this.style = style;
@@ -34,8 +36,8 @@ final class Sheet {
         double top = page.top() + TITLE * u + bannerHeight(canvas, page.width(), result, ink);
         double foot = page.bottom() - 1.6 * ink.small();
         Box beside = new Box(page.left(), top, page.right() - (Legend.COLUMN + MARGIN) * u, foot);
-        Legend narrow = new Legend(canvas, result, style, Legend.COLUMN * u);
-        Legend wide = new Legend(canvas, result, style, page.width());
+        Legend narrow = new Legend(canvas, result, style, layers, Legend.COLUMN * u);
+        Legend wide = new Legend(canvas, result, style, layers, page.width());
         double below = wide.height();
         Box above = new Box(page.left(), top, page.right(), foot - below - 8 * u);
         PlanView first = fit(beside), second = fit(above);
@@ -64,17 +66,17 @@ final class Sheet {
         return new Box(box.left(), box.top(), box.right(), Math.min(box.bottom(), box.top() + needed));
     }
 
-    static double height(Canvas measure, double width, Result result, MapStyle style) {
+    static double height(Canvas measure, double width, Result result, MapStyle style, List<PlanLayer> layers) {
         double u = style.fontScale(), inner = width - 2 * MARGIN * u;
         Bounds bounds = Bounds.of(result.scenario());
         double shape = Math.min(1.6, bounds.height() / Math.max(bounds.width(), 1e-3));
         Ink ink = new Ink(u);
         double frame = 2 * MARGIN * u + TITLE * u + bannerHeight(measure, inner, result, ink) + 1.6 * ink.small();
         double extra = (2 * AROUND + STRIP) * u;
-        double key = new Legend(measure, result, style, Legend.COLUMN * u).height() + u;
+        double key = new Legend(measure, result, style, layers, Legend.COLUMN * u).height() + u;
         double plan = (inner - (Legend.COLUMN + MARGIN + 2 * AROUND) * u) * shape + extra;
         if (plan > BESIDE_FROM * key) return frame + Math.max(plan, key);
-        double below = new Legend(measure, result, style, inner).height() + 8 * u;
+        double below = new Legend(measure, result, style, layers, inner).height() + 8 * u;
         return frame + (inner - 2 * AROUND * u) * shape + extra + below;
     }
 
@@ -85,7 +87,7 @@ final class Sheet {
     void draw() {
         title();
         Box room = new Box(plan.left(), plan.top(), plan.right(), plan.bottom() - STRIP * ink.size());
-        int leftOut = new Plan(canvas, result, style, view, room).draw();
+        int leftOut = new Plan(canvas, result, style, layers, view, room).draw();
         scaleBar();
         legend.draw(key.left(), key.top());
         String foot = leftOut == 0 ? LIMITS : LIMITS + " Labels without room: " + leftOut + ".";
@@ -99,26 +101,19 @@ final class Sheet {
         boolean solved = result instanceof Result.Solved;
         Heading heading = new Heading(canvas, page, ink);
         int colour = solved || style.monochrome() ? Ink.DARK : Ink.STOP;
-        if (solved)
+        String stamp = layers.stream().anyMatch(PlanLayer::hidesPrediction) ? "MEASURED" : "PREDICTED";
+        String other = layers.stream().map(PlanLayer::heading).filter(h -> !h.isEmpty()).findFirst().orElse("");
+        if (solved && !other.isEmpty()) heading.draw(result.scenario().name(), stamp, colour, other);
+        else if (solved)
             heading.draw(
-                    result.scenario().name(), "PREDICTED", colour,
+                    result.scenario().name(), stamp, colour,
                     "pressure under the slab with the suction on, relative to the room", "pressure under the slab, suction on");
         else heading.draw(result.scenario().name(), "NOT SOLVED", colour, "the plan as drawn, without a field");
     }
 
     private void scaleBar() {
-        double u = ink.size(), unit = style.units().lengthUnit() * view.scale();
-        double units = Steps.atMost(Math.max(0.01, 110 * u / unit)), length = units * unit;
-        double x = plan.left() + AROUND * u, y = plan.bottom() - 8 * u;
-        for (int i = 0; i < 2; i++) {
-            double[] half = new Box(x + i * length / 2, y - 4 * u, x + (i + 1) * length / 2, y).ring();
-            canvas.fill(List.of(half), i == 0 ? Ink.DARK : Ink.WHITE);
-            canvas.line(half, true, ink.solid(Ink.DARK, 0.8));
-        }
-        var fine = ink.fine(Ink.DARK);
-        canvas.text("0", x, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
-        String end = style.units().marked(UnitsShown.trimmed(units)) + " " + style.units().lengthSymbol();
-        canvas.text(end, x + length, y - 6.5 * u, Canvas.Anchor.MIDDLE, 0, fine);
+        double u = ink.size(), x = plan.left() + AROUND * u, y = plan.bottom() - 8 * u;
+        double length = MapFoot.bar(canvas, ink, style.units(), view, x, y);
         if (style.planNorth()) north(x + length + 46 * u, y);
     }
 

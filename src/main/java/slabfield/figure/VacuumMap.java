@@ -17,12 +17,17 @@ public final class VacuumMap {
 
     /** The whole sheet, on the whole canvas: title, plan, legend, scale bar and the limits of the model. */
     public static void draw(Canvas canvas, Result result, MapStyle style) {
-        new Sheet(canvas, result, style).draw();
+        draw(canvas, result, style, List.of());
+    }
+
+    /** The whole sheet with layers laid over the field of its plan. */
+    public static void draw(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers) {
+        new Sheet(canvas, result, style, layers).draw();
     }
 
     /** Where {@link #draw} puts the plan. */
     public static PlanView view(Canvas canvas, Result result, MapStyle style) {
-        return new Sheet(canvas, result, style).view();
+        return new Sheet(canvas, result, style, List.of()).view();
     }
 
     /**
@@ -31,7 +36,12 @@ public final class VacuumMap {
      * @param measure any canvas of the kind that the sheet will be drawn on
      */
     public static double height(Canvas measure, double width, Result result, MapStyle style) {
-        return Sheet.height(measure, width, result, style);
+        return height(measure, width, result, style, List.of());
+    }
+
+    /** As {@link #height(Canvas, double, Result, MapStyle)} for a sheet with layers. */
+    public static double height(Canvas measure, double width, Result result, MapStyle style, List<PlanLayer> layers) {
+        return Sheet.height(measure, width, result, style, layers);
     }
 
     /**
@@ -40,13 +50,23 @@ public final class VacuumMap {
      * @return how many labels of suction points, holes and the target found no room
      */
     public static int drawPlan(Canvas canvas, Result result, MapStyle style, PlanView view, Box box) {
-        return new Plan(canvas, result, style, view, box).draw();
+        return drawPlan(canvas, result, style, List.of(), view, box);
+    }
+
+    /** As {@link #drawPlan(Canvas, Result, MapStyle, PlanView, Box)} with layers laid over the field, in their order. */
+    public static int drawPlan(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
+        return new Plan(canvas, result, style, layers, view, box).draw();
     }
 
     /** The legend alone: colour bar, target, signs, facts of the run; in as many columns as a box is
      * wide, from its top down. */
     public static void drawLegend(Canvas canvas, Result result, MapStyle style, Box box) {
-        new Legend(canvas, result, style, box.width()).draw(box.left(), box.top());
+        drawLegend(canvas, result, style, List.of(), box);
+    }
+
+    /** The legend of a plan with layers. */
+    public static void drawLegend(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, Box box) {
+        new Legend(canvas, result, style, layers, box.width()).draw(box.left(), box.top());
     }
 
     /** The house alone without its ground and its field, to be laid over a field that changes faster than it. */

@@ -2,9 +2,12 @@ package slabfield.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
+import slabfield.model.Source;
 
 /**
  * What the readings of a fit can tell apart and what not. A number is given only for an unknown that is known to a factor
@@ -13,14 +16,14 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  *
  * @param findings one for each unknown, in the fit's order
  * @param ratios what is known of pairs that are not known each
- * @param exchangeable pairs of which only the sum of their effects is known
+ * @param exchangeable groups of which only the sum of their effects is known
  * @param directions of the scaled sensitivities, the best known first
  * @param measure what to read to know more, in plain sentences
  */
 public record Identifiability(
         List<Finding> findings,
         List<Ratio> ratios,
-        List<Pair> exchangeable,
+        List<Group> exchangeable,
         List<Direction> directions,
         List<String> measure) {
     /** Probability of all ranges. */
@@ -71,8 +74,8 @@ public record Identifiability(
      */
     public record Ratio(int first, int second, double value, Interval range) {}
 
-    /** Two unknowns that the readings mistake for each other. */
-    public record Pair(int first, int second) {}
+    /** Unknowns that the readings mistake for each other, at least two, rising. */
+    public record Group(List<Integer> members) {}
 
     /**
      * A combination of all unknowns.
@@ -87,7 +90,7 @@ public record Identifiability(
         return new Looking(fit).told();
     }
 
-    /** Place of the largest weights. */
+    /** A look at one fit. */
     private record Looking(Fitted fit, double[][] covariance, List<Parameter> parameters) {
         Looking(Fitted fit) {
             this(fit, fit.covariance(), fit.parameters());
@@ -97,19 +100,28 @@ public record Identifiability(
             int n = parameters.size();
             List<Integer> open = IntStream.range(0, n).filter(j -> !found(j)).boxed().toList();
             List<Ratio> ratios = new ArrayList<>();
-            List<Pair> pairs = new ArrayList<>();
+            List<Set<Integer>> mistaken = new ArrayList<>();
             for (int a : open)
                 for (int b : open) {
                     if (a == b || !logarithmic(a) || !logarithmic(b)) continue;
                     if (a > b && knownRatio(a, b)) ratios.add(ratio(a, b));
-                    if (a < b && !knownRatio(a, b) && !unseen(a) && !unseen(b) && correlation(a, b) < EXCHANGED)
-                        pairs.add(new Pair(a, b));
+                    if (a < b && sought(a) && sought(b) && !knownRatio(a, b) && !unseen(a) && !unseen(b) && correlation(a, b) < EXCHANGED)
+                        join(mistaken, a, b);
                 }
             List<Ratio> kept = chained(ratios);
+            List<Group> groups = mistaken.stream().map(g -> new Group(List.copyOf(g))).toList();
             List<Finding> findings = IntStream.range(0, n)
-                    .mapToObj(j -> new Finding(j, standing(j, kept, pairs), fit.interval(j, PROBABILITY)))
+                    .mapToObj(j -> new Finding(j, standing(j, kept, groups), fit.interval(j, PROBABILITY)))
                     .toList();
-            return new Identifiability(findings, kept, pairs, directions(), measure(findings, kept, pairs));
+            return new Identifiability(findings, kept, groups, directions(), measure(findings, kept, groups));
+        }
+
+        /** Puts two unknowns into one group, with all that were in a group with either. */
+        private static void join(List<Set<Integer>> groups, int a, int b) {
+            Set<Integer> joined = new TreeSet<>(Set.of(a, b));
+            for (Set<Integer> g : groups) if (g.contains(a) || g.contains(b)) joined.addAll(g);
+            groups.removeIf(joined::containsAll);
+            groups.add(joined);
         }
 
         /** Ratios to the first unknown of each chain: the others follow. */
@@ -162,11 +174,11 @@ public record Identifiability(
             return new Ratio(a, b, value, new Interval(value / half, value * half));
         }
 
-        private Standing standing(int j, List<Ratio> ratios, List<Pair> pairs) {
+        private Standing standing(int j, List<Ratio> ratios, List<Group> groups) {
             if (found(j)) return Standing.FOUND;
             if (unseen(j)) return Standing.UNSEEN;
             boolean combined = ratios.stream().anyMatch(r -> r.first() == j || r.second() == j)
-                    || pairs.stream().anyMatch(p -> p.first() == j || p.second() == j);
+                    || groups.stream().anyMatch(g -> g.members().contains(j));
             return combined ? Standing.COMBINED : Standing.RANGE;
         }
 
@@ -181,21 +193,37 @@ public record Identifiability(
                     .toList();
         }
 
-        private List<String> measure(List<Finding> findings, List<Ratio> ratios, List<Pair> pairs) {
+        private List<String> measure(List<Finding> findings, List<Ratio> ratios, List<Group> groups) {
             List<String> out = new ArrayList<>();
             if (!ratios.isEmpty() && !flowKnown())
                 out.add("Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
-            else if (findings.stream().anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
-                    && pairs.isEmpty())
+            else if (findings.stream().filter(this::sought).anyMatch(f ->
+                            f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+                    && groups.isEmpty())
                 out.add("Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
                         + " together tell the same thing twice.");
-            for (Pair p : pairs)
-                out.add("Cover one of " + bare(p.first()) + " and " + bare(p.second())
-                        + " for a moment and read the holes and the flow again: that tells them apart.");
+            for (Group g : groups)
+                out.add("Cover one at a time and read the holes and the flow again: "
+                        + String.join("; ", g.members().stream().map(this::bare).toList()) + ". That tells them apart.");
             for (Finding f : findings)
-                if (f.standing() == Standing.UNSEEN)
-                    out.add("No reading depends on " + bare(f.parameter()) + ": read a hole near it, or leave it as assumed.");
+                if (f.standing() == Standing.UNSEEN && sought(f))
+                    out.add("No reading depends on " + bare(f.parameter()) + (placed(f) ? ": read a hole near it, or leave it" : ": leave it")
+                            + " as assumed.");
             return out;
+        }
+
+        /** True for what lies at one place, near which a hole can be read. */
+        private boolean placed(Finding f) {
+            Parameter.Kind kind = parameters.get(f.parameter()).kind();
+            return kind != Parameter.Kind.OUTDOORS && kind != Parameter.Kind.SOIL && kind != Parameter.Kind.INERTIAL;
+        }
+
+        private boolean sought(Finding f) {
+            return sought(f.parameter());
+        }
+
+        private boolean sought(int j) {
+            return parameters.get(j).kind().sought();
         }
 
         private String bare(int j) {
@@ -205,7 +233,7 @@ public record Identifiability(
         private boolean flowKnown() {
             return fit.observations().stream().anyMatch(o -> o.what() == Observation.What.FLOW)
                     || fit.drawn().stages().stream().anyMatch(s -> fit.drawn().during(s).suctionPoints().stream()
-                            .anyMatch(p -> p.source() instanceof slabfield.model.Source.Flow));
+                            .anyMatch(p -> p.source() instanceof Source.Flow));
         }
     }
 }

@@ -119,6 +119,7 @@ final class Misfit {
     private static double logPhi(double z) {
         if (z > 0) return Math.log1p(-0.5 * Erf.erfc(z / Math.sqrt(2)));
         if (z > -8) return Math.log(0.5 * Erf.erfc(-z / Math.sqrt(2)));
-        return -z * z / 2 - LN_2PI / 2 - Math.log(-z) + Math.log1p(-1 / (z * z));
+        double u = 1 / (z * z);
+        return -z * z / 2 - LN_2PI / 2 - Math.log(-z) + Math.log1p(u * (-1 + u * (3 - 15 * u)));
     }
 }

@@ -2,13 +2,19 @@ package slabfield.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 import slabfield.model.Stage;
+import slabfield.model.SuctionPoint;
+import slabfield.network.SlabSolver;
+import slabfield.readings.MeasuredFlow;
+import slabfield.readings.Noise;
 
 /** What all stages of a house tell, as numbers with their errors. */
 final class Observations {
-    private static final double ROUNDING = Math.sqrt(12);
+    /** Standard deviation of the flow up to which a meter shows nothing, as a part of it; an assumption. */
+    private static final double SOFT = 0.1;
 
     private final Scenario house;
     private final NoiseModel noise;
@@ -36,35 +42,32 @@ final class Observations {
     }
 
     private void hole(Stage s, Stage.HoleReading r) {
-        double step = r.meterStep().orElse(noise.meterStep()) / ROUNDING, unrest = r.spread().orElse(noise.unrest());
-        double meter = Math.hypot(step, unrest);
         boolean both = r.fanOn().isPresent() && r.fanOff().isPresent();
         if (both && !outdoorsUnknown)
-            add(s, Observation.What.DIFFERENCE, r.hole(), r.fanOn().getAsDouble() - r.fanOff().getAsDouble(),
-                    Math.sqrt(2) * meter);
+            add(s, Observation.What.DIFFERENCE, r.hole(), r.fanOn().getAsDouble() - r.fanOff().getAsDouble(), Noise.ofChange(r));
         else {
-            r.fanOn().ifPresent(p -> add(s, Observation.What.FAN_ON, r.hole(), p, meter));
-            if (outdoorsUnknown) r.fanOff().ifPresent(p -> add(s, Observation.What.FAN_OFF, r.hole(), p, meter));
+            r.fanOn().ifPresent(p -> add(s, Observation.What.FAN_ON, r.hole(), p, Noise.of(r)));
+            if (outdoorsUnknown) r.fanOff().ifPresent(p -> add(s, Observation.What.FAN_OFF, r.hole(), p, Noise.of(r)));
         }
     }
 
     private void system(Stage s, Stage.SystemReading r) {
-        Source source = house.during(s).suctionPoint(r.suctionPoint()).map(p -> p.source()).orElse(null);
-        if (source == null) return;
-        if (r.flow().isPresent() && !(source instanceof Source.Flow)) {
-            double q = r.flow().getAsDouble();
-            double floor = noise.flowShare() * SMALLEST_FLOW;
-            add(s, Observation.What.FLOW, r.suctionPoint(), q, Math.max(floor, noise.flowShare() * Math.abs(q)));
-        }
-        if (r.riser().isPresent() && !(source instanceof Source.Pressure)) {
-            double p = r.riser().getAsDouble();
-            double meter = Math.hypot(noise.meterStep() / ROUNDING, noise.unrest());
-            add(s, Observation.What.RISER, r.suctionPoint(), p, Math.hypot(meter, noise.riserShare() * p));
-        }
+        Optional<Source> source = house.during(s).suctionPoint(r.suctionPoint()).map(SuctionPoint::source);
+        if (source.isEmpty()) return;
+        if (!(source.get() instanceof Source.Flow))
+            MeasuredFlow.of(r, SlabSolver.airOf(house)).ifPresent(q -> flow(s, r.suctionPoint(), q));
+        if (!(source.get() instanceof Source.Pressure))
+            r.suction().ifPresent(p -> add(s, Observation.What.RISER, r.suctionPoint(), p, Noise.ofSuction(r)));
     }
 
-    /** Flow below which a pitot in a usual pipe shows nothing: 1 m/s in 100 mm, common practice [m3/s]. */
-    private static final double SMALLEST_FLOW = 0.008;
+    private void flow(Stage s, String point, MeasuredFlow q) {
+        if (!q.belowMeter()) {
+            add(s, Observation.What.FLOW, point, q.flow(), q.standardError());
+            return;
+        }
+        double bound = 2 * q.flow();
+        out.add(new Observation(s.id(), Observation.What.FLOW, point, bound, SOFT * bound, 0, true));
+    }
 
     private void add(Stage s, Observation.What what, String place, double measured, double meter) {
         out.add(new Observation(s.id(), what, place, measured, meter, noise.modelShare() * Math.abs(measured), false));

@@ -32,6 +32,8 @@ public record Parameter(String id, Kind kind, String words, Prior prior, Change 
         TILE(true),
         /** Radius of a pit [m]. */
         PIT(false),
+        /** Exponent of an opening's flow against its pressure difference, at the leak it has at 10 Pa. */
+        EXPONENT(false),
         /** Outdoors at floor level, relative to the room [Pa]. */
         OUTDOORS(false);
 
@@ -39,6 +41,11 @@ public record Parameter(String id, Kind kind, String words, Prior prior, Change 
 
         Kind(boolean conducts) {
             this.conducts = conducts;
+        }
+
+        /** False for what is unknown but of no interest in itself: it only widens the ranges of what is sought. */
+        public boolean sought() {
+            return this != EXPONENT;
         }
 
         /** True for what lets air through in proportion: the flow of a house grows with all of these together. */

@@ -76,7 +76,8 @@ public final class Profile {
             outer = furthest;
             if (depth(outer, z) < z) return best[parameter] + furthest;
         }
-        double root = new BrentSolver(CLOSE * Math.abs(step)).solve(TRIES, t -> depth(t, z) - z, inner, outer);
+        double root = new BrentSolver(CLOSE * Math.abs(step))
+                .solve(TRIES, t -> depth(t, z) - z, Math.min(inner, outer), Math.max(inner, outer));
         return best[parameter] + root;
     }
 

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import slabfield.law.AirState;
+import slabfield.law.Orifice;
+import slabfield.law.QuadraticResistance;
 import slabfield.model.Barrier;
 import slabfield.model.BlockWall;
 import slabfield.model.DrainTile;
@@ -13,11 +16,15 @@ import slabfield.model.FillWord;
 import slabfield.model.Gap;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
+import slabfield.model.Path;
+import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Seal;
+import slabfield.model.Slab;
 import slabfield.model.Stage;
 import slabfield.model.SuctionPoint;
 import slabfield.model.Zone;
+import slabfield.network.SlabSolver;
 
 /**
  * What can be unknown of a house, each with what is believed of it before any reading. The spread of a fill's word is that
@@ -39,10 +46,14 @@ public final class Unknowns {
     private static final double PIT = 1.5;
     private static final double OUTDOORS = 2;
 
+    /** Pressure difference at which a leak keeps its flow while its exponent is changed [Pa]. */
+    private static final double REFERENCE = 10;
+
     private Unknowns() {}
 
     /**
-     * What is usually unknown: every fill, the inertial coefficient where there is one, every opening, wall tops and foot,
+     * What is usually unknown: every fill, the inertial coefficient where there is one, every opening's leak and
+     * exponent, wall tops and foot,
      * native soil where it leaks as drawn, barriers that are only suspected, and the pressure outdoors where readings with
      * the fan off tell of it.
      */
@@ -51,7 +62,10 @@ public final class Unknowns {
         out.add(fill(house));
         for (Zone z : house.layer().zones()) out.add(zone(house, z.id()));
         if (house.layer().fill().inertial() > 0) out.add(inertial(house));
-        for (Opening o : house.openings()) out.add(leak(house, o.id()));
+        for (Opening o : house.openings()) {
+            out.add(leak(house, o.id()));
+            out.add(exponent(house, o.id()));
+        }
         for (BlockWall w : house.blockWalls()) {
             if (w.topArea() > 0) out.add(tops(house, w.id()));
             if (w.joint() > 0) out.add(wallFoot(house, w.id()));
@@ -103,6 +117,44 @@ public final class Unknowns {
         if (passage instanceof Opening.Crack c) return new Opening.Crack(c.width() * Math.cbrt(multiple), c.bends());
         Opening.PowerLaw p = (Opening.PowerLaw) passage;
         return new Opening.PowerLaw(p.coefficient() * multiple, p.exponent());
+    }
+
+    /**
+     * How the flow of an opening grows with its pressure difference, q ~ dp^n, n from 0.5 for a hole to 1 for a fine crack. No
+     * real opening is as ideal as the law that is drawn; what is drawn counts at 10 Pa.
+     */
+    public static Parameter exponent(Scenario house, String id) {
+        Opening.Passage drawn = one(house.openings(), Opening::id, id).passage();
+        double median = drawn instanceof Opening.PowerLaw p ? p.exponent() : drawn instanceof Opening.Crack ? 0.85 : 0.58;
+        double spread = drawn instanceof Opening.PowerLaw ? 0.05 : drawn instanceof Opening.Crack ? 0.12 : 0.06;
+        return new Parameter("exponent " + id, Parameter.Kind.EXPONENT, "the exponent of \"" + id + "\"",
+                new Prior(Prior.Scale.LINEAR, median, spread, Prior.COMMON_PRACTICE),
+                (h, n) -> h.withOpenings(each(h.openings(), Opening::id, id, o -> new Opening(
+                        id, o.kind(), o.place(), withExponent(h, o, Math.max(0.5, Math.min(1, n))), o.seal()))));
+    }
+
+    private static Opening.Passage withExponent(Scenario h, Opening o, double n) {
+        AirState air = SlabSolver.airOf(h);
+        double flow;
+        if (o.passage() instanceof Opening.Orifice a)
+            flow = Orifice.of(a.area(), a.dischargeCoefficient(), air.density()).flow(REFERENCE);
+        else if (o.passage() instanceof Opening.Crack c)
+            flow = QuadraticResistance.crack(
+                            c.width(), h.slabs().get(0).thickness(), length(h, o.place()), c.bends(), air.viscosity(), air.density())
+                    .flow(REFERENCE);
+        else {
+            Opening.PowerLaw p = (Opening.PowerLaw) o.passage();
+            flow = p.coefficient() * Math.pow(REFERENCE, p.exponent());
+        }
+        return new Opening.PowerLaw(flow / Math.pow(REFERENCE, n), n);
+    }
+
+    private static double length(Scenario h, Opening.Place place) {
+        if (place instanceof Opening.Along line) return line.path().length();
+        String slab = ((Opening.Perimeter) place).slab();
+        List<Point> ring = new ArrayList<>(one(h.slabs(), Slab::id, slab).outline());
+        ring.add(ring.get(0));
+        return new Path(ring).length();
     }
 
     /** Leak of the block tops of a wall as a multiple of what is drawn. */

@@ -51,14 +51,14 @@ final class Entry {
 
     private void checkKeys() {
         node.properties().stream().map(Map.Entry::getKey).filter(key -> !kind.keys().contains(key)).forEach(key ->
-                problem(key, title() + " has no key \"" + key + "\"; " + Nearest.hint(key, kind.keys())));
+                problem(key, title() + " has no key \"" + FileProblem.shortened(key) + "\"; " + Nearest.hint(key, kind.keys())));
         for (String key : kind.required()) if (!node.has(key)) problemHere(title() + " needs \"" + key + "\"");
     }
 
     /** How messages call it: its kind and, where it has one, its name. */
     String title() {
         JsonNode id = node.path("id");
-        return id.isTextual() ? kind.noun() + " \"" + id.asText() + "\"" : kind.noun();
+        return id.isTextual() ? kind.noun() + " \"" + FileProblem.shortened(id.asText()) + "\"" : kind.noun();
     }
 
     boolean has(String key) {
@@ -310,7 +310,7 @@ final class Entry {
     static String shown(JsonNode value) {
         if (value.isArray()) return "a list";
         if (value.isObject()) return "an object { }";
-        return value.isTextual() ? '"' + value.asText() + '"' : value.asText();
+        return value.isTextual() ? '"' + FileProblem.shortened(value.asText()) + '"' : value.asText();
     }
 
     private static String quoted(List<String> keys, String last) {

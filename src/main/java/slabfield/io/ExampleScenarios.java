@@ -36,6 +36,15 @@ public final class ExampleScenarios {
         return text("/slabfield/examples.txt").lines().filter(line -> !line.isBlank()).toList();
     }
 
+    /** A house of the lessons, by its file name. */
+    public static Scenario lesson(String file) {
+        try {
+            return ScenarioReader.read(text("/slabfield/lessons/" + file), file);
+        } catch (ScenarioProblems e) {
+            throw new IllegalStateException("a lesson's house has problems", e);
+        }
+    }
+
     /** The one with a file name that {@link #files} lists. */
     public static Example read(String file) {
         try {

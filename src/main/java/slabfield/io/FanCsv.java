@@ -26,6 +26,8 @@ import slabfield.quantity.Unit;
  */
 public final class FanCsv {
     private static final int LARGEST_FILE = 1024 * 1024;
+    private static final int MOST_ROWS = 1000;
+    private static final int LONGEST_HEADING = 200;
     private static final Pattern HEADING = Pattern.compile("(flow|rise|power)[\\s_\\[(]+([^\\])]+)[\\])]?", Pattern.CASE_INSENSITIVE);
     private static final Map<String, Dimension> COLUMNS =
             Map.of("flow", Dimension.FLOW, "rise", Dimension.PRESSURE, "power", Dimension.POWER);
@@ -63,6 +65,8 @@ public final class FanCsv {
         List<Column> columns = heading(lines.isEmpty() ? "" : lines.get(0), separator, name, problems);
         Map<String, List<Double>> values = new LinkedHashMap<>();
         for (String column : COLUMNS.keySet()) values.put(column, new ArrayList<>());
+        if (lines.size() > MOST_ROWS)
+            problems.add(new FileProblem(name, 0, "", "the table has more than " + MOST_ROWS + " rows, which no fan curve needs"));
         if (problems.isEmpty())
             for (int i = 1; i < lines.size(); i++)
                 if (!lines.get(i).isBlank()) row(lines.get(i).split(separator, -1), i + 1, columns, values, name, problems);
@@ -80,6 +84,10 @@ public final class FanCsv {
 
     private static List<Column> heading(String line, String separator, String name, List<FileProblem> problems) {
         List<Column> columns = new ArrayList<>();
+        if (line.length() > LONGEST_HEADING) {
+            problems.add(new FileProblem(name, 1, "", "the first row is no heading; write for instance: flow cfm, rise inH2O, power W"));
+            return columns;
+        }
         for (String word : line.replace("\ufeff", "").split(separator, -1)) {
             Matcher parts = HEADING.matcher(word.strip());
             boolean known = parts.matches();

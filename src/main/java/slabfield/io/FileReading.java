@@ -12,10 +12,14 @@ import slabfield.quantity.Unit;
 final class FileReading {
     private static final Pattern IN_LIST = Pattern.compile("(/layer/zones|/[^/]+)/(\\d+)(.*)");
 
+    /** More are counted, but not kept: nobody reads them. */
+    private static final int MOST_PROBLEMS = 1000;
+
     private final String file;
     private final JsonTree tree;
     private final List<FileProblem> problems = new ArrayList<>();
     private final Map<String, List<Integer>> kept = new HashMap<>();
+    private int count;
     private Unit lengthUnit = Unit.METRE;
 
     FileReading(String file, JsonTree tree) {
@@ -24,7 +28,8 @@ final class FileReading {
     }
 
     void add(String pointer, String message) {
-        problems.add(new FileProblem(file, tree.line(pointer), pointer, message));
+        count++;
+        if (count <= MOST_PROBLEMS) problems.add(new FileProblem(file, tree.line(pointer), pointer, message));
     }
 
     List<FileProblem> problems() {
@@ -32,7 +37,7 @@ final class FileReading {
     }
 
     int count() {
-        return problems.size();
+        return count;
     }
 
     void throwIfAny() throws ScenarioProblems {

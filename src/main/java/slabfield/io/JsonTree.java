@@ -3,6 +3,8 @@ package slabfield.io;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.exc.StreamReadException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -21,7 +23,18 @@ final class JsonTree {
     private static final int DEEPEST = 20;
 
     private static final int MOST_VALUES = 200_000;
+    private static final int LONGEST_TEXT = 200_000;
+    private static final int LONGEST_KEY = 1000;
+    private static final int LONGEST_NUMBER = 100;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST + 5)
+                    .maxStringLength(LONGEST_TEXT)
+                    .maxNameLength(LONGEST_KEY)
+                    .maxNumberLength(LONGEST_NUMBER)
+                    .build())
+            .build();
 
     private final Map<String, Integer> lines = new HashMap<>();
     private final String text;
@@ -38,7 +51,7 @@ final class JsonTree {
      */
     static JsonTree parse(String text, String file) throws ScenarioProblems {
         JsonTree tree = new JsonTree(text, file);
-        try (JsonParser parser = new JsonFactory().createParser(text)) {
+        try (JsonParser parser = FACTORY.createParser(text)) {
             if (parser.nextToken() == null) throw tree.broken(1, "", "the file is empty");
             tree.root = tree.value(parser, "", 0);
             if (parser.nextToken() != null)
@@ -47,6 +60,9 @@ final class JsonTree {
         } catch (StreamReadException e) {
             int line = e.getLocation().getLineNr(), column = e.getLocation().getColumnNr();
             throw tree.broken(line, "", "column " + column + ": this is not JSON; " + tree.cause(e, line, column));
+        } catch (StreamConstraintsException e) {
+            throw tree.broken(e.getLocation() == null ? 0 : e.getLocation().getLineNr(), "", "a text is longer than " + LONGEST_TEXT
+                    + " characters, a key than " + LONGEST_KEY + " or a number than " + LONGEST_NUMBER + ", which no file needs");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,5 +1,6 @@
 package slabfield.io;
 
+import java.util.Arrays;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
@@ -135,7 +136,7 @@ public final class PhotoPrivacy {
     }
 
     private static boolean startsWith(byte[] in, byte[] sign) {
-        return in.length >= sign.length && java.util.Arrays.equals(in, 0, sign.length, sign, 0, sign.length);
+        return in.length >= sign.length && Arrays.equals(in, 0, sign.length, sign, 0, sign.length);
     }
 
     private static String text(byte[] in, int at, int length) {

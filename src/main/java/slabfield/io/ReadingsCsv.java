@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import slabfield.model.FlowReading;
 import slabfield.model.Scenario;
 import slabfield.model.Stage;
+import slabfield.model.StageKind;
 
 /**
  * Readings as a table: one row for each hole or suction point of each stage, units in the heading. Cells stand between
@@ -73,11 +74,16 @@ public final class ReadingsCsv {
             int at = stages.stream().map(Stage::id).toList().indexOf(row.stage());
             if (at < 0) {
                 at = stages.size();
-                stages.add(new Stage(row.stage(), row.kind(), Map.of(), Map.of(), List.of(), List.of(), "", ""));
+                stages.add(begun(row.stage(), row.kind()));
             }
             stages.set(at, with(stages.get(at), row));
         }
         return scenario.withStages(stages);
+    }
+
+    /** A stage without readings yet. */
+    static Stage begun(String id, StageKind kind) {
+        return new Stage(id, kind, Map.of(), Map.of(), List.of(), List.of(), "", "");
     }
 
     private static Stage with(Stage stage, ReadingsTable.Taken row) {

@@ -135,6 +135,7 @@ final class ReadingsTable {
             if (!seen.add(List.of(stage, hole, point)))
                 note(row.line(), "", (hole.isEmpty() ? "suction point \"" + point : "hole \"" + hole) + "\" has two rows in stage \""
                         + stage + "\"; keep one");
+            if (!stage.isEmpty()) make(() -> ReadingsCsv.begun(stage, kind));
             Optional<Stage.HoleReading> atHole = hole.isEmpty() ? Optional.empty() : hole(hole);
             Optional<Stage.SystemReading> atPoint = point.isEmpty() ? Optional.empty() : system(point);
             return problems.size() > problemsBefore ? Optional.empty() : Optional.of(new Taken(stage, kind, atHole, atPoint));

@@ -211,8 +211,8 @@ public final class RecordFile {
         value.ifPresent(v -> node.put(key, Quantity.exact(v, unit)));
     }
 
-    /** Writes a record so that after a crash either the old or the new one is there. */
+    /** Writes a record so that after a crash either the old or the new one is there; the last ones are kept beside it. */
     public static void write(Path file, JobRecord record) throws IOException {
-        SafeFile.write(file, toJson(record).getBytes(StandardCharsets.UTF_8));
+        SafeFile.writeKeepingVersions(file, toJson(record).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -111,10 +111,14 @@ public final class RecoveryFolder {
             if (root.path("slabfieldRecovery").asInt() != VERSION) return Optional.empty();
             Owner owner = new Owner(root.path("process").asLong(), instant(root, "started"));
             Optional<Path> scenario = text(root, "file").map(Path::of);
-            return Optional.of(new Kept(file, owner, scenario, instant(root, "time").orElse(Instant.EPOCH), text(root, "scenario")));
+            return Optional.of(new Kept(file, owner, scenario, instant(root, "time").orElse(Instant.EPOCH), scenario(root)));
         } catch (IOException | ScenarioProblems | InvalidPathException | DateTimeException notOurs) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<String> scenario(JsonNode root) {
+        return Optional.of(root.path("scenario")).filter(JsonNode::isObject).map(JsonText::of);
     }
 
     private static Optional<String> text(JsonNode root, String key) {
@@ -141,7 +145,7 @@ public final class RecoveryFolder {
 
         /** Keeps what is not saved yet; whole on the disk when this returns. */
         public void unsaved(Optional<Path> file, Scenario scenario) throws IOException {
-            keep(file, Optional.of(ScenarioWriter.toJson(scenario)));
+            keep(file, Optional.of(ScenarioWriter.tree(scenario)));
         }
 
         /** True where another window that still runs has the file open. */
@@ -155,14 +159,14 @@ public final class RecoveryFolder {
             Files.deleteIfExists(kept);
         }
 
-        private void keep(Optional<Path> file, Optional<String> scenario) throws IOException {
+        private void keep(Optional<Path> file, Optional<ObjectNode> scenario) throws IOException {
             Files.createDirectories(folder);
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             root.put("slabfieldRecovery", VERSION).put("process", self.process());
             self.started().ifPresent(t -> root.put("started", t.toString()));
             root.put("time", Instant.now().toString());
             file.ifPresent(f -> root.put("file", f.toAbsolutePath().toString()));
-            scenario.ifPresent(text -> root.put("scenario", text));
+            scenario.ifPresent(tree -> root.set("scenario", tree));
             SafeFile.write(kept, JsonText.of(root).getBytes(StandardCharsets.UTF_8));
         }
     }

@@ -23,8 +23,8 @@ import slabfield.safety.JobField;
 import slabfield.safety.JobRecord;
 
 /**
- * A job without names and addresses: the name of the house, all notes, who answered or tested, the picture that the plan was traced from, and every field of the job that
- * may tell who or where somebody is are taken out. Plan, readings, answers and results stay. Names that the user gave to holes
+ * A job without names and addresses: the name of the house, all notes, who answered or tested, the picture that the plan was
+ * traced from, and every field of the job that may tell who or where somebody is are taken out. Plan, readings, answers and results stay. Names that the user gave to holes
  * or openings are not changed, since readings refer to them; those that hold a word that was taken out are reported.
  *
  * @param scenario without personal text

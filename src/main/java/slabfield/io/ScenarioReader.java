@@ -1,6 +1,7 @@
 package slabfield.io;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -19,9 +20,12 @@ public final class ScenarioReader {
     /** Version of the format that is read and written. */
     public static final int VERSION = 1;
 
-    private static final int LARGEST_FILE = 8 * 1024 * 1024;
-    /** Memory that a solve takes for each cell, estimated [byte]. */
-    private static final long BYTES_PER_CELL = 4000;
+    /** Nothing longer is read [byte]. */
+    public static final int LARGEST_FILE = 8 * 1024 * 1024;
+
+    /** Memory that a solve takes for each cell [byte]; LoadTest solves a hall with no more than that. */
+    private static final long BYTES_PER_CELL = 1200;
+
     private ScenarioReader() {}
 
     /** The keys that each kind of object in a file may have, by the object's name in the schema. */
@@ -97,6 +101,7 @@ public final class ScenarioReader {
         FileReading reading = new FileReading(name, tree);
         version(reading, tree.root());
         reading.throwIfAny();
+        if (tree.root() instanceof ObjectNode root && root.has("slabfield")) Migration.apply(root);
         Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells, unfinished);
         reading.throwIfAny();
         return scenario.orElseThrow();
@@ -110,7 +115,7 @@ public final class ScenarioReader {
         JsonNode version = root.path("slabfield");
         if (!root.isObject()) reading.add("", "a scenario file is one object { }; this is " + Entry.shown(root));
         else if (version.isMissingNode()) return;
-        else if (!version.isInt() || version.asInt() < 1)
+        else if (!version.isInt() || version.asInt() < VERSION && !Migration.knows(version.asInt()))
             reading.add("/slabfield", Entry.shown(version) + " is no version of the format; write " + VERSION);
         else if (version.asInt() > VERSION)
             reading.add("/slabfield", "the file is written in version " + version.asInt()

@@ -40,11 +40,16 @@ public final class ScenarioWriter {
      * @param scenario whose coordinates are whole nanometres, as those of every scenario that was read
      */
     public static String toJson(Scenario scenario) {
-        Unit unit = Unit.find(scenario.display().length(), Dimension.LENGTH).orElse(Unit.METRE);
-        return JsonText.of(new ScenarioWriter(unit).tree(scenario));
+        return JsonText.of(tree(scenario));
     }
 
-    private ObjectNode tree(Scenario s) {
+    /** The tree of which {@link #toJson} is the text. */
+    static ObjectNode tree(Scenario scenario) {
+        Unit unit = Unit.find(scenario.display().length(), Dimension.LENGTH).orElse(Unit.METRE);
+        return new ScenarioWriter(unit).whole(scenario);
+    }
+
+    private ObjectNode whole(Scenario s) {
         ObjectNode root = object();
         root.put("slabfield", ScenarioReader.VERSION).put("name", s.name());
         root.put("teaches", s.teaches()).put("notes", s.notes());

@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Guards used by the constructors of the model's records. */
 final class Check {
+    private static final int LONGEST_NAME = 200;
+
     private Check() {}
 
     static double finite(String part, double value) {
@@ -43,8 +45,14 @@ final class Check {
         return value;
     }
 
-    static String name(String part, String value) {
+    static String words(String part, String value) {
         if (value == null || value.isBlank()) throw new ImpossibleValue(part, "must not be empty");
+        return value;
+    }
+
+    static String name(String part, String value) {
+        words(part, value);
+        if (value.length() > LONGEST_NAME) throw new ImpossibleValue(part, "must not be longer than " + LONGEST_NAME + " characters");
         return value;
     }
 

@@ -153,7 +153,7 @@ public record House(
     public record Limit(double pressure, String source) {
         public Limit {
             Check.positive("pressure", pressure);
-            Check.name("source", source);
+            Check.words("source", source);
         }
     }
 

@@ -9,6 +9,6 @@ package slabfield.model;
 public record Problem(String path, String message) {
     public Problem {
         Check.text("path", path);
-        Check.name("message", message);
+        Check.words("message", message);
     }
 }

@@ -119,6 +119,11 @@ public record Scenario(
         return stages.stream().filter(s -> s.id().equals(id)).findFirst();
     }
 
+    /** True where a slab, and so the layer, lies at a place. */
+    public boolean hasLayerAt(Point place) {
+        return slabs.stream().anyMatch(slab -> Shapes.area(slab).covers(Shapes.point(place)));
+    }
+
     public Scenario withName(String other) {
         return with(parts -> parts.name = other);
     }

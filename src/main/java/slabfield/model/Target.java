@@ -12,6 +12,6 @@ public record Target(double vacuum, String choice) {
 
     public Target {
         Check.positive("vacuum", vacuum);
-        Check.name("choice", choice);
+        Check.words("choice", choice);
     }
 }

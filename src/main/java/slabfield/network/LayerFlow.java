@@ -118,6 +118,25 @@ final class LayerFlow {
         if (inertial) quadrants().addCurvature(p, rest, to);
     }
 
+    /**
+     * Flow across each face.
+     *
+     * @param p pressure of each cell
+     * @param rest what p leaves out by rounding
+     * @param toEast receives the flow to the cell at the right, one entry a cell [m3/s]
+     * @param toNorth receives the flow to the cell above [m3/s]
+     */
+    void faceFlows(double[] p, double[] rest, double[] toEast, double[] toNorth) {
+        if (inertial) {
+            quadrants().addFaceFlows(p, rest, columns, toEast, toNorth);
+            return;
+        }
+        for (int c = 0; c < soil.length; c++) {
+            if (east[c] > 0) toEast[c] = east[c] * (p[c] - p[c + 1] + (rest[c] - rest[c + 1]));
+            if (north[c] > 0) toNorth[c] = north[c] * (p[c] - p[c + columns] + (rest[c] - rest[c + columns]));
+        }
+    }
+
     private Quadrants quadrants() {
         if (quadrants == null) quadrants = new Quadrants(this);
         return quadrants;

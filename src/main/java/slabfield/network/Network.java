@@ -302,11 +302,6 @@ final class Network implements NonlinearSystem {
     private double[] outflow() {
         Arrays.fill(out, 0);
         layer.flow.addOutflow(all, allRest, outdoors, out);
-        addDeviceFlows();
-        return out;
-    }
-
-    private void addDeviceFlows() {
         int n = cells();
         for (int d = 0; d < devices; d++) out[n + d] += drawn[d];
         for (int k = 0; k < links; k++) {
@@ -314,6 +309,7 @@ final class Network implements NonlinearSystem {
             out[from[k]] += q;
             out[to[k]] -= q;
         }
+        return out;
     }
 
     /** Flow of each link's account, positive into the network, plus the soil's, at the given unknowns. */
@@ -349,17 +345,14 @@ final class Network implements NonlinearSystem {
         return Math.max(throughflow(at, rest), SEALED_SHARE * atRest);
     }
 
+    /** Half of the sum of what flows over each boundary, whichever way and however much of it cancels. */
     private double throughflow(double[] at, double[] rest) {
         spread(at, rest);
-        Arrays.fill(out, cells(), nodes(), 0);
-        addDeviceFlows();
         double sum = 0;
-        int n = cells();
-        for (int d = 0; d < devices; d++) {
-            if (fixed[d]) sum += Math.abs(out[n + d]);
-            sum += Math.abs(drawn[d]);
-        }
-        for (int c = 0; c < n; c++) if (layer.flow.soil[c] > 0) sum += layer.flow.soil[c] * Math.abs(all[c] - outdoors);
+        for (int k = 0; k < links; k++)
+            if (isFixed(from[k]) || isFixed(to[k])) sum += Math.abs(law[k].flow(difference(k)));
+        for (int d = 0; d < devices; d++) sum += Math.abs(drawn[d]);
+        for (int c = 0; c < cells(); c++) if (layer.flow.soil[c] > 0) sum += layer.flow.soil[c] * Math.abs(all[c] - outdoors);
         return sum / 2;
     }
 
@@ -501,10 +494,6 @@ final class Network implements NonlinearSystem {
         }
     }
 
-    private int to(int link) {
-        return to[link];
-    }
-
     /**
      * Derivative of the sum of weight times outflow over all nodes, at fixed pressures, with respect to the logarithm of
      * every cell's permeability and of every account's leak.
@@ -541,5 +530,45 @@ final class Network implements NonlinearSystem {
 
     int unknownOf(int node) {
         return unknown[node];
+    }
+
+    /** What {@link #spread} leaves out by rounding, for all nodes. Valid until the next call of it. */
+    double[] spreadRest() {
+        return allRest;
+    }
+
+    /** Flow through a link from its first to its second node at the spread pressures [m3/s]. */
+    double spreadFlow(int link) {
+        return law[link].flow(difference(link));
+    }
+
+    /** Flow out of a node at the spread pressures; for a fixed node, what the network takes from it [m3/s]. */
+    double spreadOutflow(int node) {
+        return outflow()[node];
+    }
+
+    /** Flow from the soil into a cell at the spread pressures, below 0 where air leaves there [m3/s]. */
+    double soilFlowInto(int cell) {
+        return layer.flow.soil[cell] * (outdoors - all[cell] - allRest[cell]);
+    }
+
+    /** Node at a link's first end. */
+    int from(int link) {
+        return from[link];
+    }
+
+    /** Node at a link's second end. */
+    int to(int link) {
+        return to[link];
+    }
+
+    /** Account of a link. */
+    int account(int link) {
+        return account[link];
+    }
+
+    /** True for a node whose pressure is given. */
+    boolean isFixed(int node) {
+        return node >= cells() && fixed[node - cells()];
     }
 }

@@ -117,6 +117,20 @@ final class Quadrants {
         }
     }
 
+    /** Adds each quadrant's flows to those across the faces that bound it. */
+    void addFaceFlows(double[] p, double[] rest, int columns, double[] toEast, double[] toNorth) {
+        for (int k = 0; k < cell.length && cell[k] >= 0; k++) {
+            int c = cell[k], a = alongX[k], b = alongY[k];
+            double ux = fx[k] * (p[c] - p[a] + (rest[c] - rest[a])), uy = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
+            double r = ratio(inertia[k], Math.sqrt(ux * ux + uy * uy));
+            double qa = wx[k] * r * ux, qb = wy[k] * r * uy;
+            if (a == c + 1) toEast[c] += qa;
+            else if (a == c - 1) toEast[a] -= qa;
+            if (b == c + columns) toNorth[c] += qb;
+            else if (b == c - columns) toNorth[b] -= qb;
+        }
+    }
+
     /** As {@link LayerFlow#addCurvature}. */
     void addCurvature(double[] p, double[] rest, LayerFlow.Curvature to) {
         for (int k = 0; k < cell.length && cell[k] >= 0; k++) {

@@ -26,6 +26,11 @@ public final class Noise {
         return error(reading.meterStep().orElse(ASSUMED_STEP), reading.spread().orElse(ASSUMED_SPREAD), reading.count().orElse(1));
     }
 
+    /** Of one value at a hole by an ordinary meter, where nothing is noted yet [Pa]. */
+    public static double ofOrdinaryReading() {
+        return error(ASSUMED_STEP, ASSUMED_SPREAD, 1);
+    }
+
     /** Of the difference between fan on and fan off [Pa]. */
     public static double ofChange(Stage.HoleReading reading) {
         return Math.sqrt(2) * of(reading);

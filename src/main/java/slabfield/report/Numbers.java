@@ -59,7 +59,8 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
         return flow(si) + " " + flow.symbol();
     }
 
-    boolean imperial() {
+    /** Whether lengths are in feet or inches. */
+    public boolean imperial() {
         return length == Unit.FOOT || length == Unit.INCH;
     }
 

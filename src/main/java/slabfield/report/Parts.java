@@ -1,5 +1,6 @@
 package slabfield.report;
 
+import java.util.Locale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -68,7 +69,7 @@ final class Parts {
     }
 
     private static String scientific(double value) {
-        return String.format(java.util.Locale.ROOT, "%.2e", value);
+        return String.format(Locale.ROOT, "%.2e", value);
     }
 
     /** Model, grid, input: what somebody needs to find the same numbers again. */
@@ -83,7 +84,7 @@ final class Parts {
                         new Block.Field("Input, SHA-256", hash.substring(0, 32) + " " + hash.substring(32)),
                         new Block.Field("Grid", grid.columns() + " by " + grid.rows() + " cells of " + numbers.pipe(grid.width()) + " by " + numbers.pipe(grid.height())),
                         new Block.Field("Solve", "converged in " + c.iterations() + " steps; air in and out differ by "
-                                + String.format(java.util.Locale.ROOT, "%.0e", Math.abs(c.massBalance())) + " of the flow"))),
+                                + String.format(Locale.ROOT, "%.0e", Math.abs(c.massBalance())) + " of the flow"))),
                 new Block.Bullets(List.of(
                         "Steady flow in one layer, seen from above. Gusts, and how long the field takes to settle, are not in it.",
                         "A footing, an opening or a pipe trench that nobody drew is not there.",
@@ -104,7 +105,7 @@ final class Parts {
         }
         return List.of(
                 new Block.Heading(1, "Safety questions"),
-                new Block.Table("", List.of("question", "answer", "\"yes\" affirms", "by, when, note"), List.of(1.1, 0.95, 3.4, 1.6),
+                new Block.Table("", List.of("question", "answer", "\"yes\" affirms", "by, when, note"), List.of(1.1, 1.15, 3.3, 1.5),
                         List.of(false, false, false, false), rows));
     }
 
@@ -121,7 +122,7 @@ final class Parts {
     }
 
     static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Two-column rows of a map. */

@@ -102,7 +102,7 @@ public record NextHole(
                 .mapToObj(p -> reads.stream().mapToDouble(r -> r.pressures()[p]).toArray())
                 .toArray(double[][]::new);
         PassOrFail doubt = new PassOrFail(reads.stream().mapToDouble(Read::weakest).toArray(), drawn.target().vacuum());
-        double noise = Math.hypot(Noise.ASSUMED_SPREAD, Noise.ASSUMED_STEP / Math.sqrt(12));
+        double noise = Noise.ofOrdinaryReading();
         for (int k = 0; k < unread.size(); k++) if (known(pressures[k])) doubt.take(pressures[k], noise);
         PassOrFail.Left now = doubt.now();
         boolean settled = now.bits() < SETTLED;

@@ -7,6 +7,11 @@ import java.util.Optional;
 
 /** Finds the word that somebody most likely meant. */
 public final class Nearest {
+    /** Nobody means a known word by a longer one, and a file may hold very long ones. */
+    private static final int LONGEST = 60;
+
+    private static final int MOST_KNOWN = 200;
+
     private Nearest() {}
 
     /**
@@ -15,7 +20,10 @@ public final class Nearest {
      * @return empty where even the nearest differs in more than a third of its letters (two, for short words)
      */
     public static Optional<String> to(String word, Collection<String> known) {
+        if (word.length() > LONGEST) return Optional.empty();
         return known.stream()
+                .filter(k -> k.length() <= LONGEST)
+                .limit(MOST_KNOWN)
                 .min(Comparator.comparingInt((String k) -> changes(word, k)).thenComparing(k -> k))
                 .filter(k -> changes(word, k) <= Math.max(k.length() < 4 ? 1 : 2, k.length() / 3));
     }

@@ -191,7 +191,7 @@ class PlanSheetsTest {
     @Test
     void theListOfPlacesIsText() throws IOException {
         try (PDDocument document = Loader.loadPDF(sheets(SampleHouse.scenario(), PlanScale.ONE_TO_100, Paper.A4).pdf())) {
-            String text = new PDFTextStripper().getText(document);
+            String text = new PDFTextStripper().getText(document).replaceAll("\\R", " ");
             TapeDistances.Tape first = new TapeDistances(SampleHouse.scenario()).to(new Point(1, 1));
             assertThat(text).contains("test hole T1").contains(String.format(Locale.ROOT, "%s  %.2f m", first.first().name(), first.firstLength()))
                     .contains("S1: 8.00 m of 78 mm inside").contains("Scale 1:100").contains("Locate utilities");

@@ -23,12 +23,14 @@ class UnknownsTest {
     @Test
     void aHousesUsualUnknowns() {
         assertThat(Unknowns.of(HOUSE)).extracting(Parameter::id)
-                .containsExactly("fill", "opening sump", "opening joint", "soil");
+                .containsExactly(
+                        "fill", "opening sump", "exponent sump", "opening joint", "exponent joint", "soil");
     }
 
     @Test
     void theMedianIsWhatIsDrawn() {
         for (Parameter p : Unknowns.of(HOUSE)) {
+            if (!p.kind().sought()) continue;
             Scenario same = p.with(HOUSE, p.prior().median());
             assertThat(same.soilLeakance()).isEqualTo(HOUSE.soilLeakance());
             assertThat(same.openings()).isEqualTo(HOUSE.openings());
@@ -47,6 +49,25 @@ class UnknownsTest {
         assertThat(((Opening.Crack) eight.opening("joint").orElseThrow().passage()).width())
                 .isCloseTo(2 * slit.width(), Offset.offset(1e-12));
         assertThat(eight.opening("joint").orElseThrow().seal()).isEqualTo(HOUSE.opening("joint").orElseThrow().seal());
+    }
+
+    /** C dp^n with the drawn flow at 10 Pa, worked by hand: 0.61 x 1.5e-3 m2 x sqrt(20/1.204), and the flow of twice the leak. */
+    @Test
+    void anExponentKeepsTheLeakAtTenPascals() {
+        Scenario twice = Unknowns.leak(HOUSE, "sump").with(HOUSE, 2);
+        Opening.PowerLaw law = (Opening.PowerLaw)
+                Unknowns.exponent(HOUSE, "sump").with(twice, 0.7).opening("sump").orElseThrow().passage();
+        assertThat(law.exponent()).isEqualTo(0.7);
+        assertThat(law.coefficient() * Math.pow(10, 0.7))
+                .isCloseTo(2 * 0.61 * 1.5e-3 * Math.sqrt(20 / 1.204), Percentage.withPercentage(0.01));
+        // 12 mu z q/w^3 + rho C q^2/(2 w^2) = 10 Pa per metre of the joint; C = 2.5 with one bend
+        double w = 0.6e-3, a = 1.204 * 2.5 / (2 * w * w), b = 12 * 1.81e-5 * 0.1 / (w * w * w);
+        double perMetre = (-b + Math.sqrt(b * b + 40 * a)) / (2 * a);
+        Opening joint = Unknowns.exponent(HOUSE, "joint").with(HOUSE, 3).opening("joint").orElseThrow();
+        Opening.PowerLaw slit = (Opening.PowerLaw) joint.passage();
+        assertThat(slit.exponent()).isEqualTo(1);
+        assertThat(slit.coefficient() * 10)
+                .isCloseTo(perMetre * ((Opening.Along) joint.place()).path().length(), Percentage.withPercentage(0.01));
     }
 
     /** 5 and 95 % of the prior hold the word's range, on its wider side exactly. */

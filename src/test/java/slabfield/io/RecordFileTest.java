@@ -56,7 +56,7 @@ class RecordFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\u0001', value = {
-        "\"slabfieldRecord\": 1 | \"slabfieldRecord\": 2 | this is no job record of version 1",
+        "\"slabfieldRecord\": 1 | \"slabfieldRecord\": 0 | this is no job record of version 2",
         "\"scenario\": \"House\" | \"scenario\": \"House\", \"startup\": \"2026-01-20T14:05\" | did you mean \"startUp\"?",
         "\"scenario\": \"House\" | \"scenario\": \"House\", \"startUp\": \"20 Jan\" | must be a local time such as 2026-01-20T14:05",
         "\"scenario\": \"House\" | \"scenario\": \"House\", \"completed\": \"2026-01-20T14:05\" | cannot be said yet: \"combustion\" is unanswered.",

@@ -7,11 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabfield.quality.Measured;
 
 /**
  * A process that saves is killed at a random moment, over and over, while others keep the processors and the disk busy.
@@ -44,7 +46,9 @@ class SavesSurviveKillTest {
             stop.set(true);
             for (Thread each : load) each.join();
         }
-        System.getLogger("slabfield").log(System.Logger.Level.INFO, KILLS + " kills, " + saves + " saves");
+        Measured.write("kills", List.of(String.format(
+                Locale.ROOT, "%,d kills through %,d saves under load; %,d of them fell into a save. Every time the old or the new file was there, whole.",
+                KILLS, saves, fellIntoASave)));
         assertThat(saves).as("saves done under the kills").isGreaterThan(KILLS);
         assertThat(fellIntoASave).as("kills that left a part of a new file").isPositive();
     }

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabfield.advice.Basements;
+import slabfield.equipment.FanClasses;
 import slabfield.field.Grid;
 import slabfield.field.Progress;
 import slabfield.field.Result;
@@ -20,15 +22,19 @@ import slabfield.fit.HouseFit;
 import slabfield.fit.NoiseModel;
 import slabfield.fit.Parameter;
 import slabfield.fit.Unknowns;
+import slabfield.model.FlowReading;
 import slabfield.model.Opening;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
+import slabfield.model.Source;
 import slabfield.model.Stage;
 import slabfield.model.StageKind;
+import slabfield.network.Adjoint;
 
 /** A linear house read at six holes and by its flow; a leak that is not drawn stands at (6.6, 5.4). */
 class LeakMapTest {
-    private static final NoiseModel NOISE = new NoiseModel(0.01, 0.2, 0.05, 0.03, 0);
+    private static final NoiseModel NOISE = new NoiseModel(0);
+    private static final double STEP = 0.01, UNREST = 0.2, FLOW_SHARE = 0.05;
     private static final Point HIDDEN = new Point(6.625, 5.375);
     private static final double HIDDEN_LEAK = 1e-4;
 
@@ -45,12 +51,14 @@ class LeakMapTest {
         List<Stage.HoleReading> holes = solved.holes().stream()
                 .map(h -> new Stage.HoleReading(
                         h.id(), OptionalDouble.empty(),
-                        OptionalDouble.of(h.fanOn().orElseThrow() + errors * NOISE.unrest() * random.nextGaussian()),
-                        OptionalDouble.of(NOISE.unrest()), OptionalDouble.of(NOISE.meterStep()), ""))
+                        OptionalDouble.of(h.fanOn().orElseThrow() + errors * UNREST * random.nextGaussian()),
+                        OptionalDouble.of(UNREST), OptionalDouble.of(STEP), ""))
                 .toList();
-        double flow = solved.flows().exhaust() * (1 + errors * NOISE.flowShare() * random.nextGaussian());
-        Stage.SystemReading system =
-                new Stage.SystemReading("S1", OptionalDouble.of(flow), OptionalDouble.empty(), "");
+        double flow = solved.flows().exhaust() * (1 + errors * FLOW_SHARE * random.nextGaussian());
+        FlowReading stated = new FlowReading.Stated(flow, OptionalDouble.of(FLOW_SHARE * flow));
+        Stage.SystemReading system = new Stage.SystemReading(
+                "S1", Optional.of(stated), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), "");
         Stage stage = new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "");
         return Basements.plain().withStages(List.of(stage));
     }
@@ -82,6 +90,23 @@ class LeakMapTest {
         }
         double flow = with.flows().exhaust() - without.flows().exhaust();
         assertThat(responses.byLeak()[6][cell] * small).as("flow").isCloseTo(flow, within(0.01 * flow));
+    }
+
+    /** Behind a fan, a leak changes the flow and the pressure in the pit as whole solves have it. */
+    @Test
+    void behindAFanFlowAndPitPressureRespond() {
+        Source fan = new Source.Fan(FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
+        Scenario house = Basements.plain().withSuctionPoint("S1", s -> s.drawnBy(fan));
+        double small = 1e-8;
+        Result.Suction without = Basements.solve(with(house, HIDDEN, 1e-6 * small)).suctions().get(0);
+        Result.Suction with = Basements.solve(with(house, HIDDEN, small)).suctions().get(0);
+        Adjoint adjoint = Adjoint.of(house, Progress.NONE).orElseThrow();
+        Grid grid = adjoint.grid();
+        int cell = grid.index(grid.column(HIDDEN.x()), grid.row(HIDDEN.y()));
+        double inflow = -adjoint.cellPressures()[cell] * small;
+        double flow = with.flow() - without.flow(), pressure = with.pressure() - without.pressure();
+        assertThat(adjoint.suctionFlowByInflow(0)[cell] * inflow).isCloseTo(flow, within(0.01 * flow));
+        assertThat(adjoint.suctionPressureByInflow(0)[cell] * inflow).isCloseTo(pressure, within(0.01 * pressure));
     }
 
     /** The gain of a cell is that of a fit with a leak there, its strength tried in steps, all else fitted anew. */

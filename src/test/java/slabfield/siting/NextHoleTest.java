@@ -56,7 +56,6 @@ class NextHoleTest {
         double best = wrong(solved, found.places().get(0).at());
         double least = all.stream().mapToDouble(w -> w).min().orElseThrow();
         double usual = all.stream().sorted().skip(all.size() / 2).findFirst().orElseThrow();
-        System.err.println(best + " " + least + " " + usual + " " + all);
         assertThat(best).isLessThanOrEqualTo(least + 0.05).isLessThan(usual);
     }
 

@@ -1,6 +1,7 @@
 package slabfield.desktop.view;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -8,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
@@ -15,7 +17,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import slabfield.advice.Suggestion;
 import slabfield.desktop.viewmodel.Advising;
+import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.work.Previews;
 
 /** Measures that were tried, and what each would change. */
 final class AdviceTab extends VBox {
@@ -25,7 +29,8 @@ final class AdviceTab extends VBox {
     private final Workbench bench;
     private final TableView<Suggestion> table = Parts.table("Suggested measures", "Press \"Look for measures\".");
 
-    AdviceTab(Workbench bench) {
+    /** @param previews are told which measure is pointed at */
+    AdviceTab(Workbench bench, Previews previews, TaskRunner painting) {
         this.bench = bench;
         getStyleClass().add("tab-body");
         Advising advising = bench.advising();
@@ -47,8 +52,18 @@ final class AdviceTab extends VBox {
         HBox.setHgrow(message, Priority.ALWAYS);
         HBox first = new HBox(8, start, cancel, progress, message);
         first.setAlignment(Pos.CENTER_LEFT);
-        VBox.setVgrow(table, Priority.ALWAYS);
-        getChildren().addAll(first, table);
+        HBox.setHgrow(table, Priority.ALWAYS);
+        HBox both = new HBox(8, table, new PreviewCard(bench, previews, painting));
+        VBox.setVgrow(both, Priority.ALWAYS);
+        getChildren().addAll(first, both);
+        table.setRowFactory(t -> {
+            TableRow<Suggestion> row = new TableRow<>();
+            row.hoverProperty().addListener((o, was, is) -> {
+                if (is) previews.point(Optional.ofNullable(row.getItem()));
+            });
+            return row;
+        });
+        table.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> previews.point(Optional.ofNullable(is)));
         table.setItems(advising.suggestions());
         table.setOnKeyPressed(e -> {
             Suggestion chosen = table.getSelectionModel().getSelectedItem();

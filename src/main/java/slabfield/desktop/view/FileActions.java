@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
@@ -16,18 +17,28 @@ import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Stage;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.lesson.Worksheet;
+import slabfield.figure.Figure;
 
 /** Opens, saves and exports, and asks before anything would be lost. */
 final class FileActions {
     private static final ExtensionFilter SCENARIOS = new ExtensionFilter("Scenario files", "*.json");
     private static final ExtensionFilter PICTURES = new ExtensionFilter("PNG pictures", "*.png");
+    private static final ExtensionFilter PDF = new ExtensionFilter("PDF files", "*.pdf");
+    private static final ExtensionFilter DRAWINGS = new ExtensionFilter("SVG drawings", "*.svg");
+    /** Width of a map and of an A4 sheet [points]. */
+    private static final double MAP_WIDTH = 864;
+    private static final double PAPER_WIDTH = 595;
 
     private final Stage stage;
     private final Workbench bench;
+    private final Supplier<Figure> map;
 
-    FileActions(Stage stage, Workbench bench) {
+    /** @param map as it is seen, as a figure */
+    FileActions(Stage stage, Workbench bench, Supplier<Figure> map) {
         this.stage = stage;
         this.bench = bench;
+        this.map = map;
         bench.trouble().addListener((o, was, is) -> is.ifPresent(this::show));
         stage.setOnCloseRequest(e -> {
             if (!mayLeave()) e.consume();
@@ -60,12 +71,22 @@ final class FileActions {
         return file != null && bench.save(file.toPath());
     }
 
-    /** Writes the map with title and key as a picture. */
+    /** Writes the map as it is seen, with title and key. */
     void exportPicture() {
-        FileChooser chooser = chooser("Export the map", PICTURES);
-        chooser.setInitialFileName(fileName() + ".png");
+        export("Export the map", map.get(), MAP_WIDTH, ".png");
+    }
+
+    /** Writes a sheet of a lesson. */
+    void saveSheet(Worksheet sheet) {
+        export("Save to print", sheet, PAPER_WIDTH, ".pdf");
+    }
+
+    private void export(String title, Figure figure, double width, String ending) {
+        FileChooser chooser = chooser(title, ending.equals(".pdf") ? PDF : PICTURES);
+        chooser.getExtensionFilters().addAll(1, ending.equals(".pdf") ? List.of(PICTURES, DRAWINGS) : List.of(PDF, DRAWINGS));
+        chooser.setInitialFileName(plain(figure.title()) + ending);
         File file = chooser.showSaveDialog(stage);
-        if (file != null) bench.exportMap(file.toPath());
+        if (file != null) bench.exportFigure(figure, width, file.toPath());
     }
 
     /** Asks for a picture to trace. */
@@ -85,7 +106,11 @@ final class FileActions {
     }
 
     private String fileName() {
-        return bench.document().scenario().get().name().strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        return plain(bench.document().scenario().get().name());
+    }
+
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 
     private FileChooser chooser(String title, ExtensionFilter filter) {

@@ -1,5 +1,7 @@
 package slabfield.desktop.view;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -32,6 +34,9 @@ import slabfield.desktop.viewmodel.Caution;
 import slabfield.desktop.viewmodel.HoleRow;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
+import slabfield.desktop.viewmodel.guide.Guide.Mode;
+import slabfield.desktop.viewmodel.work.JobStage.Place;
 
 /** The whole window. */
 public final class MainView {
@@ -42,10 +47,14 @@ public final class MainView {
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
     private final Stage stage;
+    private final Guide guide;
+    private final TaskRunner painting;
     private final Workbench bench;
     private final FileActions files;
     private final MapPane map;
     private final BorderPane root = new BorderPane();
+    private final TabPane tabs = new TabPane();
+    private final Map<Place, Tab> places = new EnumMap<>(Place.class);
     private final StackPane whole = new StackPane(root);
     private final WelcomePane welcome;
     private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
@@ -53,14 +62,16 @@ public final class MainView {
     /**
      * @param painting one after the other; of maps
      */
-    public MainView(Stage stage, Workbench bench, TaskRunner painting) {
+    public MainView(Stage stage, Guide guide, TaskRunner painting) {
         this.stage = stage;
-        this.bench = bench;
+        this.guide = guide;
+        this.painting = painting;
+        this.bench = guide.bench();
         Scene scene = new Scene(whole, WIDTH, HEIGHT);
         new Colours(scene, bench.theme());
         stage.setScene(scene);
-        this.files = new FileActions(stage, bench);
-        this.map = new MapPane(bench, painting);
+        this.files = new FileActions(stage, bench, guide.sight()::figure);
+        this.map = new MapPane(bench, guide.sight(), painting);
         this.welcome = new WelcomePane(bench, files, map);
         welcome.hide();
         whole.getChildren().add(welcome);
@@ -104,7 +115,8 @@ public final class MainView {
 
     private void build() {
         root.getStyleClass().add("window");
-        VBox top = new VBox(new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), banner());
+        VBox top = new VBox(
+                new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), new StagesStrip(guide.stages(), this::lead), banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
@@ -112,8 +124,8 @@ public final class MainView {
         root.setTop(top);
         BorderPane house = new BorderPane(left);
         house.setLeft(new ToolPalette(bench.drawing(), map));
-        root.setCenter(house);
-        root.setRight(side());
+        root.setLeft(new ModeRail(guide));
+        new ModePanes(root, guide, files, painting, house, side());
         root.setBottom(new StatusRow(bench));
     }
 
@@ -151,7 +163,7 @@ public final class MainView {
         head.setAlignment(Pos.BASELINE_LEFT);
         head.getStyleClass().add("map-head");
         BorderPane part = new BorderPane(map);
-        part.setTop(head);
+        part.setTop(new VBox(head, new SightRow(guide.sight())));
         part.setBottom(hint());
         part.setRight(key());
         part.getStyleClass().add("map-part");
@@ -195,7 +207,7 @@ public final class MainView {
     }
 
     private Node tabs() {
-        Tab holes = tab("Test holes", () -> new HolesTab(bench)), advice = tab("Measures", () -> new AdviceTab(bench)),
+        Tab holes = tab("Test holes", () -> new HolesTab(bench)), advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
                 system = tab("System", () -> new SystemTab(bench)),
                 air = tab("Air by source", () -> new AirTab(bench)), doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
                 safety = tab("Safety", () -> NotesTab.cautions(bench)), checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
@@ -211,7 +223,14 @@ public final class MainView {
         bench.solving().picture().addListener((o, was, is) -> {
             if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
         });
-        TabPane tabs = new TabPane(holes, objects, problems, advice, system, air, doubts, safety, checklist);
+        Tab marks = tab("Profile and pins", () -> new MarksTab(bench, guide.sight(), painting));
+        guide.sight().cut().addListener((o, was, is) -> {
+            if (is.isPresent()) tabs.getSelectionModel().select(marks);
+        });
+        tabs.getTabs().setAll(holes, objects, problems, advice, system, air, marks, doubts, safety, checklist);
+        places.put(Place.MEASURES, advice);
+        places.put(Place.SYSTEM, system);
+        places.put(Place.CHECKLIST, checklist);
         bench.advising().search().searching().addListener((o, was, is) -> {
             if (is) tabs.getSelectionModel().select(advice);
         });
@@ -219,6 +238,14 @@ public final class MainView {
             if (is) tabs.getSelectionModel().select(system);
         });
         return tabs;
+    }
+
+    /** Shows where something that a stage of the job lacks is done. */
+    private void lead(Place place) {
+        guide.mode().set(place == Place.READINGS ? Mode.READINGS : Mode.HOUSE);
+        if (places.containsKey(place)) tabs.getSelectionModel().select(places.get(place));
+        if (place == Place.DRAWING) map.requestFocus();
+        if (place == Place.FILE) files.save();
     }
 
     /** A tab whose content is made when it is first looked at. */

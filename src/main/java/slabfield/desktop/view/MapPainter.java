@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.nio.IntBuffer;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.image.Image;
@@ -15,6 +16,7 @@ import slabfield.field.Result;
 import slabfield.figure.AwtCanvas;
 import slabfield.figure.Box;
 import slabfield.figure.MapStyle;
+import slabfield.figure.PlanLayer;
 import slabfield.figure.PlanView;
 import slabfield.figure.VacuumMap;
 
@@ -30,12 +32,14 @@ final class MapPainter {
     /**
      * What to paint.
      *
+     * @param layers laid over the field
      * @param view in pixels of the screen
      * @param width of the map [pixels of the screen]
      * @param height of the map [pixels of the screen]
      * @param fine pixels of the image to one of the screen
      */
-    record Wanted(Result result, MapStyle style, PlanView view, double width, double height, double fine) {}
+    record Wanted(
+            Result result, MapStyle style, List<PlanLayer> layers, PlanView view, double width, double height, double fine) {}
 
     /** A map and its key, both larger than on the screen by {@code wanted.fine()}. */
     record Painted(Wanted wanted, Image map, Image key) {}
@@ -83,11 +87,11 @@ final class MapPainter {
                 wanted.view().originX() / PIXELS_PER_POINT,
                 wanted.view().originY() / PIXELS_PER_POINT);
         Image map = drawn(width, height, wanted.fine(), canvas ->
-                VacuumMap.drawPlan(canvas, wanted.result(), wanted.style(), view, new Box(0, 0, width, height)));
+                VacuumMap.drawPlan(canvas, wanted.result(), wanted.style(), wanted.layers(), view, new Box(0, 0, width, height)));
         double keyWidth = keyWidth(wanted.style()) / PIXELS_PER_POINT, keyHeight = LONGEST_KEY * keyScale(wanted.style());
         MapStyle style = wanted.style().withFontScale(keyScale(wanted.style()));
         Image key = drawn(keyWidth, keyHeight, wanted.fine(), canvas ->
-                VacuumMap.drawLegend(canvas, wanted.result(), style, new Box(1, 2, keyWidth - 1, keyHeight)));
+                VacuumMap.drawLegend(canvas, wanted.result(), style, wanted.layers(), new Box(1, 2, keyWidth - 1, keyHeight)));
         return new Painted(wanted, map, key);
     }
 

@@ -22,6 +22,7 @@ import slabfield.desktop.viewmodel.Sketch;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.see.Sight;
 import slabfield.field.Result;
 import slabfield.figure.Bounds;
 import slabfield.figure.Box;
@@ -36,6 +37,7 @@ final class MapPane extends Region {
     private static final Duration BEFORE_STAMP = Duration.millis(150);
 
     private final Workbench bench;
+    private final Sight sight;
     private final ViewPort port = new ViewPort();
     private final MapPainter painter;
     private final LiveField live;
@@ -55,8 +57,9 @@ final class MapPane extends Region {
     private double paintedWidth = 1;
     private double paintedHeight = 1;
 
-    MapPane(Workbench bench, TaskRunner runner) {
+    MapPane(Workbench bench, Sight sight, TaskRunner runner) {
         this.bench = bench;
+        this.sight = sight;
         this.painter = new MapPainter(runner, this::show);
         this.live = new LiveField(bench, port, runner, this::drawOverlay);
         this.traced = new TracedPicture(bench, port);
@@ -83,6 +86,7 @@ final class MapPane extends Region {
                 + " A letter chooses a tool; places can be typed. The Objects tab lists everything that is drawn, and the"
                 + " table of test holes the same values.");
         clip();
+        new SightGestures(this, sight, port);
         new MapGestures(this, bench, port, probe);
         listen();
         port.house(bounds(bench.document().scenario().get()));
@@ -130,9 +134,9 @@ final class MapPane extends Region {
             repaint();
             drawOverlay();
         });
-        bench.look().style().addListener((o, was, is) -> {
-            repaint();
-            drawOverlay();
+        bench.look().style().addListener((o, was, is) -> drawOverlay());
+        sight.layers().addListener((o, was, is) -> {
+            if (!bench.solving().dragging().get()) repaint();
         });
         focusedProperty().addListener((o, was, is) -> drawOverlay());
         probe.addListener((o, was, is) -> drawOverlay());
@@ -178,7 +182,7 @@ final class MapPane extends Region {
     private void repaint() {
         if (getWidth() < 2 || getHeight() < 2) return;
         painter.paint(new MapPainter.Wanted(
-                visible(bench.solving().picture().get().result()), bench.look().style().get(), port.view().get(), port.width(),
+                visible(bench.solving().picture().get().result()), bench.look().style().get(), sight.layers().get(), port.view().get(), port.width(),
                 port.height(), fine()));
     }
 

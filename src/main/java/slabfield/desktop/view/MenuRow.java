@@ -54,7 +54,7 @@ final class MenuRow extends MenuBar {
                 item("_Open\u2026", "Shortcut+O", files::open), recent, save,
                 item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs), new SeparatorMenuItem(),
                 item("_Picture to trace\u2026", null, files::layPicture),
-                item("_Export the map as PNG\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
+                item("_Export the map\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
                 item("_Quit", "Shortcut+Q", () -> {
                     if (files.mayLeave()) Platform.exit();
                 }));

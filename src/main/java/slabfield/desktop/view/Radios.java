@@ -10,6 +10,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 
 /** Radio buttons in a row, one of which is down; where there is no room they wrap. */
 final class Radios<T> extends FlowPane {
@@ -40,6 +41,14 @@ final class Radios<T> extends FlowPane {
         property.addListener((o, was, is) -> radios.show(is));
         radios.show(property.get());
         return radios;
+    }
+
+    /** The same buttons below each other. */
+    VBox column() {
+        VBox column = new VBox();
+        column.getStyleClass().add("radio-column");
+        column.getChildren().addAll(buttons.values());
+        return column;
     }
 
     /** Puts one down, without telling that it was chosen. */

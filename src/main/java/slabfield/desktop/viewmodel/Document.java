@@ -18,8 +18,29 @@ public final class Document {
     private final ReadOnlyObjectWrapper<Optional<String>> redoLabel = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper();
     private final ReadOnlyIntegerWrapper opened = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyIntegerWrapper saves = new ReadOnlyIntegerWrapper();
     private History history;
     private Scenario asOpened;
+    private boolean unsavedBeside;
+
+    /** A line of states with its own undo and redo, to be put aside and taken up again. */
+    public static final class Line {
+        private final History history;
+
+        private Line(History history) {
+            this.history = history;
+        }
+
+        /** A line that begins with a scenario. */
+        public static Line of(Scenario first) {
+            return new Line(new History(first));
+        }
+
+        /** Its present state. */
+        public Scenario scenario() {
+            return history.current();
+        }
+    }
 
     public Document(Scenario first) {
         scenario = new ReadOnlyObjectWrapper<>(first);
@@ -61,10 +82,33 @@ public final class Document {
         return opened.getReadOnlyProperty();
     }
 
+    /** Counts how often the document was written to a file. */
+    public ReadOnlyIntegerProperty saves() {
+        return saves.getReadOnlyProperty();
+    }
+
+    /** The line of states that undo and redo go along now. */
+    public Line line() {
+        return new Line(history);
+    }
+
+    /** Takes up another line of states of the same document, with that one's undo and redo. */
+    public void resume(Line other) {
+        history = other.history;
+        publish();
+    }
+
+    /** Something that is saved together with the scenario has changed. */
+    public void changedBeside() {
+        unsavedBeside = true;
+        dirty.set(true);
+    }
+
     /** Puts another scenario in place of this one, with a history of its own. */
     public void open(Scenario other, Optional<Path> from) {
         history = new History(other);
         asOpened = other;
+        unsavedBeside = false;
         file.set(from);
         opened.set(opened.get() + 1);
         publish();
@@ -87,14 +131,16 @@ public final class Document {
     /** The current state has been written to a file. */
     public void savedTo(Path where) {
         history.markSaved();
+        unsavedBeside = false;
         file.set(Optional.of(where));
         publish();
+        saves.set(saves.get() + 1);
     }
 
     private void publish() {
         undoLabel.set(history.undoLabel());
         redoLabel.set(history.redoLabel());
-        dirty.set(history.isDirty());
+        dirty.set(unsavedBeside || history.isDirty());
         scenario.set(history.current());
     }
 }

@@ -57,7 +57,7 @@ public final class Pictures {
     }
 
     private Optional<Path> place(String name) {
-        Optional<Path> beside = document.file().get().map(f -> f.toAbsolutePath().resolveSibling(name)).filter(java.nio.file.Files::isRegularFile);
+        Optional<Path> beside = document.file().get().flatMap(f -> PictureFile.beside(f.toAbsolutePath().getParent(), name));
         return beside.or(() -> Optional.ofNullable(chosen.get(name)));
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -16,6 +17,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import slabfield.advice.Advisor;
+import slabfield.figure.Figure;
 import slabfield.figure.Figures;
 import slabfield.io.SafeFile;
 import slabfield.io.ScenarioProblems;
@@ -43,8 +45,8 @@ public final class Workbench {
     public record Runners(TaskRunner solves, TaskRunner compares, TaskRunner advises, TaskRunner sizes) {}
 
     private static final String THEME = "theme";
-    private static final int PICTURE_WIDTH = 2400;
     private static final int PICTURE_DPI = 200;
+    private static final double POINTS_PER_INCH = 72;
 
     private final Document document;
     private final Units units = new Units();
@@ -247,14 +249,19 @@ public final class Workbench {
         }
     }
 
-    /** Writes the map with title and key to a PNG file. */
-    public void exportMap(Path file) {
+    /**
+     * Writes a figure to a file: as PDF or SVG where its name ends so, else as PNG.
+     *
+     * @param width of the page [points]
+     */
+    public void exportFigure(Figure figure, double width, Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
         try {
-            byte[] png = Figures.png(
-                    solving.picture().get().result(), look.style().get().withFontScale(1), PICTURE_WIDTH, PICTURE_DPI);
-            SafeFile.write(file, png);
+            if (name.endsWith(".pdf")) SafeFile.write(file, Figures.pdf(figure, width));
+            else if (name.endsWith(".svg")) SafeFile.write(file, Figures.svg(figure, width).getBytes(StandardCharsets.UTF_8));
+            else SafeFile.write(file, Figures.png(figure, (int) Math.round(width * PICTURE_DPI / POINTS_PER_INCH), PICTURE_DPI));
         } catch (IOException reason) {
-            trouble.set(Optional.of(new Trouble("The picture cannot be saved", reason.getMessage())));
+            trouble.set(Optional.of(new Trouble("The file cannot be saved", reason.getMessage())));
         }
     }
 

@@ -27,6 +27,8 @@ import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.Memory;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
+import slabfield.desktop.viewmodel.lesson.ScoreBook;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 
@@ -35,12 +37,14 @@ final class Stand implements AutoCloseable {
     private static final long PATIENCE = 60;
 
     final Workbench bench;
+    final Guide guide;
     private final Stage stage;
     private final MainView view;
     private final Robot robot;
 
-    private Stand(Workbench bench, Stage stage, MainView view) {
-        this.bench = bench;
+    private Stand(Guide guide, Stage stage, MainView view) {
+        this.guide = guide;
+        this.bench = guide.bench();
         this.stage = stage;
         this.view = view;
         this.robot = fx(Robot::new);
@@ -63,14 +67,15 @@ final class Stand implements AutoCloseable {
                     List.of(new Example("house.json", scenario)), new Forgetful(),
                     new Workbench.Runners(runner("solve"), runner("compare"), runner("advise"), runner("size")));
             Stage stage = new Stage();
-            MainView view = new MainView(stage, bench, runner("paint"));
+            Guide guide = new Guide(bench, new Forgetful(), new Guide.Runners(runner("trace"), runner("options"), runner("lessons")));
+            MainView view = new MainView(stage, guide, runner("paint"));
             stage.setWidth(width);
             stage.setHeight(height);
             stage.setX(0);
             stage.setY(0);
             view.show();
             bench.solving().start();
-            return new Stand(bench, stage, view);
+            return new Stand(guide, stage, view);
         });
     }
 
@@ -79,7 +84,22 @@ final class Stand implements AutoCloseable {
     }
 
     /** Remembers nothing; cautions are accepted. */
-    private static final class Forgetful implements Memory {
+    private static final class Forgetful implements Memory, ScoreBook {
+        @Override
+        public Score of(String lesson) {
+            return Score.NONE;
+        }
+
+        @Override
+        public void keep(String lesson, Score score) {
+            return;
+        }
+
+        @Override
+        public void clear() {
+            return;
+        }
+
         @Override
         public List<Path> recent() {
             return List.of();

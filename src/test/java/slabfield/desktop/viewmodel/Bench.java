@@ -30,11 +30,11 @@ import slabfield.advice.Advisor;
 import slabfield.network.SlabSolver;
 
 /** Makes the parts of a window without a window. */
-final class Bench {
+public final class Bench {
     private Bench() {}
 
     /** 6 m by 4 m of sand with a sump, a joint, one block wall, one suction point and two holes, coarse. */
-    static Scenario house() {
+    public static Scenario house() {
         Fill sand = Fill.of(0.1, 1e-9, 0);
         Slab slab = new Slab("slab", corners(6, 4), List.of(), 0.1, true);
         Opening sump = new Opening(
@@ -52,18 +52,18 @@ final class Bench {
                 List.of(), Target.COMMON_PRACTICE, 0.25);
     }
 
-    static List<Point> corners(double x, double y) {
+    public static List<Point> corners(double x, double y) {
         return List.of(new Point(0, 0), new Point(x, 0), new Point(x, y), new Point(0, y));
     }
 
-    static Scenario withStages(Scenario s, List<Stage> stages) {
+    public static Scenario withStages(Scenario s, List<Stage> stages) {
         return new Scenario(
                 s.name(), s.teaches(), s.notes(), s.display(), s.slabs(), s.layer(), s.barriers(), s.drainTiles(),
                 s.blockWalls(), s.openings(), s.soilLeakance(), s.outdoorPressure(), s.air(), s.suctionPoints(),
                 s.testHoles(), stages, s.target(), s.cellSize());
     }
 
-    static Stage stage(String id, java.util.Map<String, Seal> seals, double t1) {
+    public static Stage stage(String id, java.util.Map<String, Seal> seals, double t1) {
         return new Stage(
                 id, StageKind.COMMUNICATION_TEST, seals, java.util.Map.of(),
                 List.of(new Stage.HoleReading(
@@ -71,7 +71,7 @@ final class Bench {
                 List.of(), "", "");
     }
 
-    static Workbench workbench(Scenario scenario) {
+    public static Workbench workbench(Scenario scenario) {
         return workbench(scenario, new Kept());
     }
 
@@ -83,9 +83,9 @@ final class Bench {
     }
 
     /** Keeps tasks until the test lets them go. */
-    static final class Held implements TaskRunner {
-        final Deque<Runnable> waiting = new ArrayDeque<>();
-        int cancelled;
+    public static final class Held implements TaskRunner {
+        public final Deque<Runnable> waiting = new ArrayDeque<>();
+        public int cancelled;
 
         @Override
         public <T> Task run(Work<T> work, Outcome<T> outcome) {
@@ -100,13 +100,13 @@ final class Bench {
         }
 
         /** Lets the one that waits longest finish. */
-        void finishOne() {
+        public void finishOne() {
             waiting.remove().run();
         }
     }
 
     /** Remembers for the length of a test. */
-    static final class Kept implements Memory {
+    public static final class Kept implements Memory {
         final List<Path> files = new ArrayList<>();
         final java.util.Map<String, String> words = new java.util.HashMap<>();
         boolean accepted;

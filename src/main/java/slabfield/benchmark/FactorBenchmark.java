@@ -1,0 +1,72 @@
+package slabfield.benchmark;
+
+import java.util.Arrays;
+import java.util.Locale;
+import slabfield.solve.NestedDissection;
+import slabfield.solve.PanelCholesky;
+import slabfield.solve.SymmetricMatrix;
+import slabfield.solve.UnitLoads;
+
+/** Times the sparse factor on a square five-point grid with a leak. */
+final class FactorBenchmark {
+    private static final int BATCH = 64;
+
+    private FactorBenchmark() {}
+
+    /** A row of a table: order, analysis, factor, one solve [ms], a column of the inverse in a batch [ms], entries of L a node. */
+    static String row(int side, int repetitions) {
+        int n = side * side;
+        double[] x = new double[n], y = new double[n];
+        SymmetricMatrix matrix = grid(side, x, y);
+        double[] best = new double[5], right = new double[n], answer = new double[n];
+        Arrays.fill(best, Double.POSITIVE_INFINITY);
+        Arrays.fill(right, 1);
+        int[] nodes = new int[BATCH];
+        long fill = 0;
+        for (int k = 0; k < repetitions; k++) {
+            long t0 = System.nanoTime();
+            int[] order = NestedDissection.order(matrix, x, y);
+            long t1 = System.nanoTime();
+            PanelCholesky factor = new PanelCholesky(matrix, order);
+            long t2 = System.nanoTime();
+            if (factor.factor().isPresent()) throw new IllegalStateException("the grid has a leak everywhere");
+            long t3 = System.nanoTime();
+            factor.solve(right, answer);
+            long t4 = System.nanoTime();
+            UnitLoads loads = new UnitLoads(factor, BATCH);
+            System.arraycopy(order, n / 2, nodes, 0, BATCH);
+            long t5 = System.nanoTime();
+            loads.solve(nodes, 0, BATCH);
+            double[] times = {t1 - t0, t2 - t1, t3 - t2, t4 - t3, (System.nanoTime() - t5) / (double) BATCH};
+            for (int i = 0; i < best.length; i++) best[i] = Math.min(best[i], times[i] * 1e-6);
+            fill = factor.fill();
+        }
+        return String.format(
+                Locale.ROOT, "| %d | %.1f | %.1f | %.1f | %.2f | %.3f | %.1f |", side, best[0], best[1], best[2], best[3], best[4],
+                (double) fill / n);
+    }
+
+    private static SymmetricMatrix grid(int side, double[] x, double[] y) {
+        int n = side * side;
+        var builder = new SymmetricMatrix.Builder(n);
+        for (int c = 0; c < n; c++) {
+            x[c] = c % side;
+            y[c] = c / side;
+            if (c % side + 1 < side) builder.couple(c, c + 1);
+            if (c + side < n) builder.couple(c, c + side);
+        }
+        SymmetricMatrix matrix = builder.build();
+        Arrays.fill(matrix.values(), 0, n, 1e-3);
+        for (int c = 0; c < n; c++) {
+            if (c % side + 1 < side) link(matrix, c, c + 1);
+            if (c + side < n) link(matrix, c, c + side);
+        }
+        return matrix;
+    }
+
+    private static void link(SymmetricMatrix matrix, int a, int b) {
+        matrix.values()[matrix.slot(a, b)] = -1;
+        matrix.values()[a]++;
+        matrix.values()[b]++;
+    }
+}

@@ -1,0 +1,152 @@
+package slabfield.benchmark;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import slabfield.io.ScenarioProblems;
+import slabfield.solve.Workers;
+
+/**
+ * Measures everything that {@code docs/performance.md} states and writes it: {@code OUT.md GRIDS REPETITIONS [PEERS]}.
+ * GRIDS is a folder of problem files; PEERS holds one JSON object a line for each run of another solver, with the keys
+ * {@code solver}, {@code grid} (name of the problem file without ending), {@code threads} and {@code total_s}.
+ */
+public final class PerformanceReport {
+    private static final List<String> GRIDS =
+            List.of("cell128", "cell256", "cell512", "cell1024", "cell2048", "hardA", "hardB", "hardC");
+    private static final int[] SIDES = {64, 128, 256};
+
+    private final StringBuilder out = new StringBuilder();
+    private final List<String> peers;
+    private final int repetitions;
+
+    private PerformanceReport(List<String> peers, int repetitions) {
+        this.peers = peers;
+        this.repetitions = repetitions;
+    }
+
+    public static void main(String[] args) throws IOException, ScenarioProblems {
+        List<String> peers = args.length > 3 ? Files.readAllLines(Path.of(args[3])) : List.of();
+        var report = new PerformanceReport(peers, Integer.parseInt(args[2]));
+        report.machine();
+        report.grids(Path.of(args[1]));
+        report.factor();
+        report.houses(Path.of("scenarios"));
+        Files.writeString(Path.of(args[0]), report.out);
+    }
+
+    private void line(String format, Object... values) {
+        out.append(String.format(Locale.ROOT, format, values)).append('\n');
+    }
+
+    private void machine() throws IOException {
+        var system = ManagementFactory.getOperatingSystemMXBean();
+        line("# Performance");
+        line("");
+        line("Every figure on this page comes from one run of `slabfield.benchmark.PerformanceReport`; DEVELOPERS.md has the command.");
+        line("Times are the best of %d repetitions, in milliseconds.", repetitions);
+        line("");
+        line("- Date: %s", LocalDate.now());
+        line("- Machine: %s, %d processors, %s", processor(), system.getAvailableProcessors(), system.getArch());
+        line("- Load when the run began: %.1f. Above the number of processors, times are too long and only ratios within one row mean much.",
+                system.getSystemLoadAverage());
+        line("- Java %s, heap at most %d MB", Runtime.version(), Runtime.getRuntime().maxMemory() >> 20);
+        line("");
+    }
+
+    private static String processor() throws IOException {
+        Path info = Path.of("/proc/cpuinfo");
+        if (!Files.isReadable(info)) return "processor not named";
+        return Files.readAllLines(info).stream()
+                .filter(l -> l.startsWith("model name"))
+                .map(l -> l.substring(l.indexOf(':') + 1).strip())
+                .findFirst()
+                .orElse("processor not named");
+    }
+
+    private void grids(Path folder) throws IOException {
+        line("## The grid solver");
+        line("");
+        line("Set-up and solve from zero to a true relative residual of 1e-8. A work unit is one pass of the five-point operator in the");
+        line("same run. Bytes a cell: heap in use over active cells, the problem itself included.");
+        line("");
+        line("| grid | threads | iterations | set-up | solve | total | work units | bytes a cell | fastest other solver | ratio |");
+        line("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        double[] bandwidth = new double[3];
+        List<String> scaling = new ArrayList<>();
+        for (String name : GRIDS) {
+            Path file = folder.resolve(name + ".grid");
+            if (!Files.isReadable(file)) continue;
+            var problem = GridBenchmark.read(file);
+            double[] totals = new double[3], passes = new double[3];
+            for (int threads = 1; threads <= 2; threads++)
+                try (var team = new Workers(threads)) {
+                    if (bandwidth[threads] == 0) bandwidth[threads] = Bandwidth.triad(team, 10);
+                    var m = GridBenchmark.measure(problem, team, Math.max(3, repetitions * 512 / Math.max(512, problem.operator().columns())));
+                    totals[threads] = m.total();
+                    passes[threads] = m.stencil();
+                    OptionalDouble peer = peer(name, threads);
+                    line(
+                            "| %s | %d | %d | %.2f | %.2f | %.2f | %.0f | %.0f | %s | %s |", name, threads, m.iterations(), 1e3 * m.setUp(),
+                            1e3 * m.solve(), 1e3 * m.total(), m.workUnits(), (double) m.heap() / m.cells(),
+                            peer.isPresent() ? String.format(Locale.ROOT, "%.2f", 1e3 * peer.getAsDouble()) : "not run",
+                            peer.isPresent() ? String.format(Locale.ROOT, "%.2f", m.total() / peer.getAsDouble()) : "");
+                }
+            scaling.add(String.format(
+                    Locale.ROOT, "| %s | %.2f | %.2f |", name, totals[1] / totals[2], passes[1] / passes[2]));
+        }
+        line("");
+        line("Two threads against one. Memory bandwidth (triad): %.1f GB/s with one thread, %.1f GB/s with two, so a solve that", bandwidth[1] * 1e-9, bandwidth[2] * 1e-9);
+        line("only waits for memory gains %.2f times.", bandwidth[2] / bandwidth[1]);
+        line("");
+        line("| grid | solve, times faster | five-point pass, times faster |");
+        line("| --- | ---: | ---: |");
+        scaling.forEach(s -> line("%s", s));
+        line("");
+    }
+
+    private OptionalDouble peer(String grid, int threads) {
+        return peers.stream()
+                .filter(l -> value(l, "grid").equals(grid) && value(l, "threads").equals(Integer.toString(threads)))
+                .mapToDouble(l -> Double.parseDouble(value(l, "total_s")))
+                .min();
+    }
+
+    private static String value(String json, String key) {
+        Matcher m = Pattern.compile("\"" + key + "\"\\s*:\\s*\"?([^\",}]+)").matcher(json);
+        return m.find() ? m.group(1).strip() : "";
+    }
+
+    private void factor() {
+        line("## The sparse factor");
+        line("");
+        line("Five-point grids. A further column of the inverse is what one more place costs in a placement map, before it is judged.");
+        line("");
+        line("| side | order | analyse | factor | one solve | a column in a batch of 64 | entries of L a node |");
+        line("| ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        for (int side : SIDES) line("%s", FactorBenchmark.row(side, repetitions));
+        line("");
+    }
+
+    private void houses(Path folder) throws IOException, ScenarioProblems {
+        line("## Whole houses");
+        line("");
+        line("The scenarios to learn from, suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
+        line("tries a pit held at -200 Pa at every 20 cm.");
+        line("");
+        line("| scenario | cells | cold | warm | places | placement map |");
+        line("| --- | ---: | ---: | ---: | ---: | ---: |");
+        try (var files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
+                line("%s", HouseBenchmark.row(HouseBenchmark.measure(file, Math.max(3, repetitions / 4))));
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package slabfield.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import slabfield.field.Progress;
+import slabfield.fit.Fitted;
+import slabfield.fit.HouseFit;
+import slabfield.fit.NotFitted;
+import slabfield.fit.Observation;
+import slabfield.fit.Parameter;
+import slabfield.fit.Prior;
+import slabfield.model.Scenario;
+
+/**
+ * Weighs what could be wrong with a house. Each explanation is a changed house with unknowns, fitted to all readings of all
+ * stages together; its weight is its prior probability times its evidence p(readings | explanation), by Laplace's
+ * approximation, which charges every explanation for the room that its unknowns give it. The house as drawn has half of the
+ * prior probability, the causes that the drawing allows share the other half evenly. Of leaks, the drawn openings have half; all other explanations of a cause share evenly.
+ * Explanations of one cause at many places are first looked at without a fit, and the most promising ones are fitted.
+ */
+public final class Diagnoser {
+    /** Probability from which a cause is told: four to one against all others. */
+    public static final double TOLD = 0.8;
+
+    /** Mean squared residual beyond which even the best explanation is no explanation. */
+    static final double UNEXPLAINED = 5;
+
+    private static final double DRAWN = 0.5;
+    private static final int FITTED_PER_CAUSE = 2;
+    private static final int CELLS = 500;
+    /** Size of a cause when it is first looked at, in deviations of its prior. */
+    private static final double LOOKED_AT = -0.3;
+
+    private final Scenario house;
+    private final Progress progress;
+
+    private Diagnoser(Scenario house, Progress progress) {
+        this.house = house;
+        this.progress = progress;
+    }
+
+    /**
+     * Diagnoses.
+     *
+     * @param drawn the house with its stages and readings
+     * @param progress asked whether to go on
+     * @throws NotFitted where there are too few readings, or the house as drawn has no solution
+     * @throws CancellationException where somebody asked to stop
+     */
+    public static Diagnosis diagnose(Scenario drawn, Progress progress) throws NotFitted {
+        return new Diagnoser(drawn.withCellSize(cell(drawn)), progress).weigh();
+    }
+
+    /** Cells on which explanations are weighed: many solves, and no reading knows more than that [m]. */
+    static double cell(Scenario drawn) {
+        DoubleSummaryStatistics x = new DoubleSummaryStatistics(), y = new DoubleSummaryStatistics();
+        drawn.slabs().stream().flatMap(s -> s.outline().stream()).forEach(p -> {
+            x.accept(p.x());
+            y.accept(p.y());
+        });
+        double box = (x.getMax() - x.getMin()) * (y.getMax() - y.getMin());
+        return Math.max(drawn.cellSize(), Math.sqrt(box / CELLS));
+    }
+
+    private record Tried(Explanation explanation, Fitted fitted, double logWeight) {}
+
+    private Diagnosis weigh() throws NotFitted {
+        List<Explanation> all = Explanations.of(house);
+        Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), progress);
+        Map<Cause, List<Explanation>> byCause = new EnumMap<>(Cause.class);
+        for (Explanation e : all) byCause.computeIfAbsent(e.cause(), c -> new ArrayList<>()).add(e);
+        Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
+        int causes = byCause.size() - 1;
+        for (Map.Entry<Cause, List<Explanation>> entry : byCause.entrySet()) {
+            boolean none = entry.getKey() == Cause.AS_DRAWN;
+            double prior = Math.log(none ? DRAWN : (1 - DRAWN) / causes)
+                    - Math.log(entry.getValue().stream().mapToDouble(Explanation::share).sum());
+            List<Tried> fits = new ArrayList<>();
+            if (none) fits.add(new Tried(all.get(0), drawn, prior + drawn.logEvidence()));
+            else
+                for (Explanation e : promising(entry.getValue(), drawn))
+                    fit(e).ifPresent(f -> fits.add(new Tried(e, f, prior + Math.log(e.share()) + f.logEvidence())));
+            if (!fits.isEmpty()) tried.put(entry.getKey(), fits);
+        }
+        return answer(tried, drawn);
+    }
+
+    private Optional<Fitted> fit(Explanation e) {
+        if (progress.isCancelled()) throw new CancellationException();
+        try {
+            return Optional.of(HouseFit.fit(e.house(), e.unknowns(), progress));
+        } catch (NotFitted unsolved) {
+            return Optional.empty();
+        }
+    }
+
+    /** Explanations of one cause that come nearest with the usual unknowns as fitted to the house as drawn. */
+    private List<Explanation> promising(List<Explanation> same, Fitted drawn) {
+        if (same.size() <= FITTED_PER_CAUSE) return same;
+        List<Observation> observations =
+                drawn.observations().stream().filter(o -> o.what() != Observation.What.FAN_OFF).toList();
+        Map<Explanation, Double> misfits = new HashMap<>();
+        for (Explanation e : same) {
+            if (progress.isCancelled()) throw new CancellationException();
+            misfits.put(e, Forecast.of(placed(e, drawn), observations)
+                    .map(p -> Forecast.misfit(p, observations))
+                    .orElse(Double.POSITIVE_INFINITY));
+        }
+        return same.stream()
+                .sorted(Comparator.comparingDouble(misfits::get))
+                .filter(e -> misfits.get(e) < Double.POSITIVE_INFINITY)
+                .limit(FITTED_PER_CAUSE)
+                .toList();
+    }
+
+    /** A house with the usual unknowns as fitted and the cause's own a little below their medians, where most fits end. */
+    private static Scenario placed(Explanation e, Fitted drawn) {
+        Scenario h = e.house();
+        int usual = e.unknowns().size() - e.own();
+        for (int j = 0; j < e.unknowns().size(); j++) {
+            Parameter p = e.unknowns().get(j);
+            Prior prior = p.prior();
+            h = p.with(h, j < usual ? drawn.value(j) : prior.value(LOOKED_AT));
+        }
+        return h;
+    }
+
+    private Diagnosis answer(Map<Cause, List<Tried>> tried, Fitted drawn) {
+        double top = tried.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(Tried::logWeight)
+                .max()
+                .orElseThrow();
+        double total = tried.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(t -> Math.exp(t.logWeight() - top))
+                .sum();
+        List<Diagnosis.Weighed> causes = new ArrayList<>();
+        for (List<Tried> same : tried.values()) {
+            Tried best = same.stream().max(Comparator.comparingDouble(Tried::logWeight)).orElseThrow();
+            double weight = same.stream().mapToDouble(t -> Math.exp(t.logWeight() - top)).sum();
+            causes.add(new Diagnosis.Weighed(
+                    best.explanation(), best.fitted(), weight / total, speaks(best.fitted(), drawn)));
+        }
+        causes.sort(Comparator.comparingDouble(Diagnosis.Weighed::probability).reversed());
+        return new Diagnosis(verdict(causes), causes, next(causes), notes(causes, drawn));
+    }
+
+    private static Diagnosis.Answer verdict(List<Diagnosis.Weighed> causes) {
+        Diagnosis.Weighed first = causes.get(0);
+        if (meanSquare(first.fitted()) > UNEXPLAINED || first.probability() < TOLD) return Diagnosis.Answer.CANNOT_TELL;
+        return first.cause() == Cause.AS_DRAWN ? Diagnosis.Answer.AS_DRAWN : Diagnosis.Answer.TOLD;
+    }
+
+    private static double meanSquare(Fitted fitted) {
+        return fitted.chiSquare() / fitted.observations().size();
+    }
+
+    /** The reading that comes nearer by the most, in half squares of standard deviations. */
+    private static Optional<Diagnosis.Speaks> speaks(Fitted cause, Fitted drawn) {
+        List<Fitted.Residual> with = cause.residuals(), without = drawn.residuals();
+        double most = 0.5;
+        Optional<Diagnosis.Speaks> best = Optional.empty();
+        for (int i = 0; i < with.size() && cause != drawn; i++) {
+            double a = with.get(i).deviations(), b = without.get(i).deviations(), gain = (b * b - a * a) / 2;
+            if (gain <= most) continue;
+            most = gain;
+            best = Optional.of(new Diagnosis.Speaks(
+                    with.get(i).observation(), with.get(i).predicted(), without.get(i).predicted()));
+        }
+        return best;
+    }
+
+    private Optional<NextCheck> next(List<Diagnosis.Weighed> causes) {
+        if (causes.size() < 2) return Optional.empty();
+        return NextChecks.between(house, causes.get(0).fitted(), causes.get(1).fitted());
+    }
+
+    private static List<String> notes(List<Diagnosis.Weighed> causes, Fitted drawn) {
+        List<String> notes = new ArrayList<>();
+        boolean flow = drawn.observations().stream().anyMatch(o -> o.what() == Observation.What.FLOW);
+        if (!flow)
+            notes.add("No flow was measured. Without it a leaky slab and tight fill look alike; measure the flow before anything"
+                    + " is built on this.");
+        if (meanSquare(causes.get(0).fitted()) > UNEXPLAINED)
+            notes.add("None of the explanations fits the readings. Look at the readings themselves first, and at the checklist.");
+        boolean tops = causes.stream().anyMatch(c -> c.cause() == Cause.WALL_TOPS && c.probability() > 0.05);
+        boolean joint = causes.stream().anyMatch(c -> c.cause() == Cause.LEAK && c.probability() > 0.05);
+        if (tops && joint)
+            notes.add("A leaking joint and open block tops look alike from below the slab. Cover the tops for a while, or read the"
+                    + " pressure in the wall.");
+        return notes;
+    }
+}

@@ -1,0 +1,102 @@
+package slabfield.desktop.viewmodel.see;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import slabfield.desktop.viewmodel.Bench;
+import slabfield.desktop.viewmodel.Edit;
+import slabfield.desktop.viewmodel.InLineRunner;
+import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.see.Sight.Flow;
+import slabfield.desktop.viewmodel.see.Sight.Show;
+import slabfield.figure.DoubtLayer;
+import slabfield.figure.FlowArrows;
+import slabfield.figure.MapFoot;
+import slabfield.figure.MarksLayer;
+import slabfield.figure.MeasuredLayer;
+import slabfield.figure.OriginLayer;
+import slabfield.figure.PlanLayer;
+import slabfield.figure.Profile;
+import slabfield.figure.Streamlines;
+import slabfield.model.Point;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
+import slabfield.network.AirTracing;
+
+class SightTest {
+    private final Workbench bench = Bench.workbench(Bench.withStages(Bench.house(), List.of(Bench.stage("first", Map.of(), -30))));
+    private int traced;
+    private final Sight sight = new Sight(bench, (s, p) -> {
+        traced++;
+        return AirTracing.of(s, p);
+    }, new InLineRunner());
+
+    private List<Class<?>> kinds() {
+        return sight.layers().get().stream().<Class<?>>map(PlanLayer::getClass).toList();
+    }
+
+    @Test
+    void aPlainMapHasItsFootAloneAndFollowsNoAir() {
+        bench.solving().start();
+        assertThat(kinds()).containsExactly(MapFoot.class);
+        assertThat(traced).isZero();
+    }
+
+    @Test
+    void theAirIsFollowedOnceForEachPrediction() {
+        bench.solving().start();
+        sight.show().set(Show.ORIGIN);
+        sight.flow().set(Flow.PATHS);
+        assertThat(kinds()).containsExactly(OriginLayer.class, Streamlines.class, MapFoot.class);
+        sight.flow().set(Flow.ARROWS);
+        assertThat(kinds()).containsExactly(OriginLayer.class, FlowArrows.class, MapFoot.class);
+        assertThat(traced).isEqualTo(1);
+        double open = sight.paths().get().orElseThrow().exhaustShare()[sight.paths().get().orElseThrow().origins().indexOf("sump")];
+        bench.seal("sump", SealState.SEALED);
+        assertThat(traced).isEqualTo(2);
+        assertThat(sight.paths().get().orElseThrow().exhaustShare()[sight.paths().get().orElseThrow().origins().indexOf("sump")])
+                .isLessThan(open);
+    }
+
+    @Test
+    void measuredAloneHidesThePredictionAndSaysSo() {
+        bench.solving().start();
+        sight.doubts().set(true);
+        assertThat(kinds()).containsExactly(DoubtLayer.class, MapFoot.class);
+        sight.show().set(Show.MEASURED);
+        assertThat(kinds()).containsExactly(MeasuredLayer.class, MapFoot.class);
+        bench.readings().stage().set(Optional.empty());
+        assertThat(kinds()).as("without a stage there is nothing measured").containsExactly(DoubtLayer.class, MapFoot.class);
+    }
+
+    @Test
+    void pinsFollowThePredictionAndKeepTheirNumbers() {
+        bench.solving().start();
+        sight.pin(new Point(3, 2));
+        sight.pin(new Point(-5, 2));
+        String before = sight.rows().get(0).value();
+        assertThat(sight.rows().get(1).value()).isEqualTo("no pressure");
+        assertThat(kinds()).contains(MarksLayer.class);
+        bench.seal("sump", SealState.SEALED);
+        assertThat(sight.rows().get(0).value()).isNotEqualTo(before);
+        sight.pins().remove(0);
+        sight.pin(new Point(2, 2));
+        assertThat(sight.rows()).extracting(r -> r.pin().number()).containsExactly(2, 3);
+    }
+
+    @Test
+    void anotherHouseForgetsPinsAndLine() {
+        bench.solving().start();
+        sight.pin(new Point(3, 2));
+        sight.cut().set(Optional.of(new Profile(new Point(1, 1), new Point(5, 1))));
+        bench.document().edit(Edit.of("seal", s -> s.withSeal("sump", Seal.of(SealState.LOOSE))));
+        assertThat(sight.pins()).hasSize(1);
+        bench.document().open(Bench.house(), Optional.empty());
+        assertThat(sight.pins()).isEmpty();
+        assertThat(sight.cut().get()).isEmpty();
+        assertThat(kinds()).containsExactly(MapFoot.class);
+    }
+}

@@ -1,0 +1,100 @@
+package slabfield.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import slabfield.field.Progress;
+import slabfield.fit.NotFitted;
+import slabfield.model.Scenario;
+import slabfield.model.Source;
+
+class DiagnoserTest {
+    /** Fill far tighter than drawn, no flow read. */
+    private static HiddenCauses.Made made;
+    private static Diagnosis diagnosis;
+
+    @BeforeAll
+    static void diagnose() throws NotFitted {
+        made = HiddenCauses.of(1005, Cause.TIGHT_FILL, false);
+        diagnosis = Diagnoser.diagnose(made.drawn(), Progress.NONE);
+    }
+
+    @Test
+    void probabilitiesAddUpToOneAndFall() {
+        List<Diagnosis.Weighed> causes = diagnosis.causes();
+        assertThat(causes.stream().mapToDouble(Diagnosis.Weighed::probability).sum()).isCloseTo(1, within(1e-9));
+        for (int i = 1; i < causes.size(); i++)
+            assertThat(causes.get(i).probability()).isLessThanOrEqualTo(causes.get(i - 1).probability());
+        assertThat(causes).extracting(Diagnosis.Weighed::cause).doesNotHaveDuplicates().contains(Cause.AS_DRAWN, Cause.LEAK, Cause.TIGHT_FILL);
+    }
+
+    @Test
+    void aCauseThatTheDrawingDoesNotAllowIsNotWeighed() {
+        assertThat(diagnosis.causes()).extracting(Diagnosis.Weighed::cause).doesNotContain(Cause.TILE_CUT);
+        Scenario held = made.drawn().withSuctionPoint("S1", s -> s.drawnBy(new Source.Pressure(-100)));
+        assertThat(Explanations.of(held)).extracting(Explanation::cause).doesNotContain(Cause.BLOCKED_PIPE);
+        assertThat(Explanations.of(made.drawn())).extracting(Explanation::cause).contains(Cause.BLOCKED_PIPE);
+    }
+
+    @Test
+    void withoutAFlowItIsAskedFor() {
+        assertThat(diagnosis.notes()).anyMatch(n -> n.startsWith("No flow was measured"));
+        assertThat(diagnosis.next()).isPresent();
+        assertThat(diagnosis.answer() == Diagnosis.Answer.TOLD && diagnosis.first().cause() != Cause.TIGHT_FILL).isFalse();
+    }
+
+    @Test
+    void theReadingThatSpeaksForACauseIsBetterExplainedByIt() {
+        for (Diagnosis.Weighed w : diagnosis.causes())
+            w.speaks().ifPresent(s -> assertThat(Math.abs(s.explained() - s.observation().measured()))
+                    .isLessThan(Math.abs(s.drawn() - s.observation().measured())));
+    }
+
+    @Test
+    void itStopsWhenAsked() {
+        assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn(), new Progress() {
+                    @Override
+                    public boolean isCancelled() {
+                        return true;
+                    }
+                }))
+                .isInstanceOf(CancellationException.class);
+    }
+
+    @Test
+    void withoutReadingsItSaysWhatIsMissing() {
+        assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn().withStages(List.of()), Progress.NONE))
+                .isInstanceOf(NotFitted.class)
+                .hasMessageContaining("too little to fit");
+    }
+
+    /** Half the speed law: flow by the root of the pressure. */
+    @Test
+    void aSlowerFanFollowsTheFanLaws() {
+        Source.Fan slow = (Source.Fan) Changes.slower(
+                new Source.Fan(new Source.FanCurve(List.of(0.0, 0.1), List.of(400.0, 0.0)), List.of(), 0), 0.25);
+        assertThat(slow.curve().rises()).containsExactly(100.0, 0.0);
+        assertThat(slow.curve().flows().get(1)).isCloseTo(0.05, within(1e-12));
+    }
+
+    @Test
+    void theHouseOfAnExplanationIsSound() {
+        for (Explanation e : Explanations.of(made.drawn())) assertThat(Forecast.of(
+                e.house().withCellSize(0.5), diagnosis.first().fitted().observations())).as(e.words()).isPresent();
+    }
+
+    @Test
+    void theChecklistBeginsWithWhatStopsTheWork() {
+        List<Checklist> rows = Checklist.all();
+        assertThat(rows.get(0).stop()).isTrue();
+        assertThat(rows.stream().map(Checklist::pattern).collect(Collectors.toSet())).hasSameSizeAs(rows);
+        assertThat(rows).allSatisfy(r -> assertThat(List.of(r.pattern(), r.cause(), r.check(), r.reason()))
+                .allSatisfy(words -> assertThat(words).endsWith(".")));
+    }
+}
