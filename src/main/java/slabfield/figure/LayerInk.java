@@ -28,8 +28,13 @@ final class LayerInk {
     /** Lines of equal value with the value written along them. */
     static void isolines(
             Canvas canvas, PlanView view, Box box, Ink ink, PressureField field, List<Double> levels, DoubleFunction<String> text) {
+        isolines(canvas, view, new Labels(box), ink, field, levels, text);
+    }
+
+    /** As the other, with labels kept clear of those that stand already. */
+    static void isolines(
+            Canvas canvas, PlanView view, Labels labels, Ink ink, PressureField field, List<Double> levels, DoubleFunction<String> text) {
         LineSigns signs = new LineSigns(canvas, ink);
-        Labels labels = new Labels(box);
         var lettering = ink.rimmed(ink.small(), false);
         for (Contours.Isoline isoline : Contours.of(field, levels)) {
             double[] line = new double[isoline.line().length];

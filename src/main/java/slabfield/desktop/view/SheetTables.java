@@ -18,7 +18,8 @@ import slabfield.desktop.viewmodel.guide.Guide;
 /** The tables of a page. Who points at a row, or goes to it with the keys, sees on the map what it is about; Enter does its act. */
 final class SheetTables extends ScrollPane {
     private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
-    private static final int ACT = 96;
+    private static final double ACT = 34;
+    private static final double LETTER = 8;
 
     private final Guide guide;
     private final Findings findings;
@@ -47,7 +48,7 @@ final class SheetTables extends ScrollPane {
     private TableView<Sheet.Row> table(Sheet.Table sheet) {
         TableView<Sheet.Row> table = Parts.table(sheet.title(), "");
         List<TableColumn<Sheet.Row, ?>> columns = new ArrayList<>();
-        if (sheet.rows().stream().anyMatch(r -> !r.acts().isEmpty())) columns.add(acts());
+        if (sheet.rows().stream().anyMatch(r -> !r.acts().isEmpty())) columns.add(acts(sheet));
         for (int i = 0; i < sheet.columns().size(); i++) {
             Sheet.Column c = sheet.columns().get(i);
             int at = i;
@@ -65,9 +66,10 @@ final class SheetTables extends ScrollPane {
         return table;
     }
 
-    private static TableColumn<Sheet.Row, String> acts() {
-        TableColumn<Sheet.Row, String> column = Parts.column("", ACT, r -> "");
-        column.setMinWidth(ACT);
+    private static TableColumn<Sheet.Row, String> acts(Sheet.Table sheet) {
+        int longest = sheet.rows().stream().flatMap(r -> r.acts().stream()).mapToInt(a -> a.words().length()).max().orElse(0);
+        TableColumn<Sheet.Row, String> column = Parts.column("", ACT + LETTER * longest, r -> "");
+        column.setMinWidth(ACT + LETTER * longest);
         column.setCellFactory(c -> new TableCell<>() {
             @Override
             protected void updateItem(String text, boolean empty) {

@@ -14,20 +14,17 @@ import slabfield.fit.Observation;
 import slabfield.model.Scenario;
 
 /** What could be wrong, with odds, and which check would tell. */
-final class DiagnosisPage implements Page {
+final class DiagnosisPage extends Asked<Diagnosis> {
     private static final double WORTH_SHOWING = 0.005;
     /** Standard errors below which a check tells nothing. */
     private static final double WORTH_DOING = 0.5;
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Diagnosis> search;
-
     DiagnosisPage(Workbench bench, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), Diagnoser::diagnose, runner,
+        super(
+                bench, runner, new Names(
+                        "Diagnosis", "What could be wrong with the house, by the readings of all stages, and the next check that would tell.", "Diagnose",
+                        "there is nothing to diagnose"),
+                Diagnoser::diagnose,
                 new HouseSearch.Phrases(
                         "Each cause is a changed house, fitted to the readings of all stages together; nothing is changed.",
                         "Weighing causes against the readings", "diagnosis", "Diagnose again."),
@@ -35,35 +32,12 @@ final class DiagnosisPage implements Page {
     }
 
     @Override
-    public String title() {
-        return "Diagnosis";
-    }
-
-    @Override
-    public String help() {
-        return "What could be wrong with the house, by the readings of all stages, and the next check that would tell.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Diagnose", search, () -> search.start("There is no suction point yet, so there is nothing to diagnose.")));
-    }
-
-    @Override
     public List<String> views() {
         return Plans.GLANCES;
     }
 
-    private Amounts amounts() {
-        return new Amounts(bench.units());
-    }
-
     @Override
-    public Sheet sheet() {
-        return search.found().get().map(this::sheet).orElse(Sheet.EMPTY);
-    }
-
-    private Sheet sheet(Diagnosis d) {
+    Sheet sheet(Diagnosis d) {
         List<String> words = new ArrayList<>();
         d.next().ifPresent(c -> words.add(next(d, c)));
         d.first().speaks().ifPresent(s -> words.add("What speaks most for it: " + speaks(s) + "."));
@@ -104,8 +78,8 @@ final class DiagnosisPage implements Page {
 
     private Sheet.Table table(Diagnosis d) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Cause", 190), Sheet.Column.number("Odds", 80), Sheet.Column.number("Misfit", 70), Sheet.Column.words("How", 330),
-                Sheet.Column.words("The reading that speaks most for it", 520));
+                Sheet.Column.words("Cause", 225), Sheet.Column.number("Odds", 70), Sheet.Column.number("Misfit", 65), Sheet.Column.words("How", 370),
+                Sheet.Column.words("The reading that speaks most for it", 510));
         double cell = bench.document().scenario().get().cellSize();
         List<Sheet.Row> rows = d.causes().stream()
                 .filter(w -> w.probability() >= WORTH_SHOWING)

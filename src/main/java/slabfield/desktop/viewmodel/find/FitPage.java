@@ -23,7 +23,7 @@ import slabfield.fit.Parameter;
 import slabfield.model.Scenario;
 
 /** Fill and leaks that explain the readings, what the readings cannot tell, and how sure the map is. */
-final class FitPage implements Page {
+final class FitPage extends Asked<FitPage.Found> {
     private static final String PARITY = "Readings over fit";
     private static final String ODDS = "Odds of the target";
     private static final String WIDTH = "Uncertainty";
@@ -32,18 +32,15 @@ final class FitPage implements Page {
     /** Normal deviate of the 90 % range. */
     private static final double OUTER = 1.6449;
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Found> search;
-
     /** A fit with what follows from it. */
     record Found(Fitted fit, Identifiability known, Outlook outlook) {}
 
     FitPage(Workbench bench, Explained explained, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), (house, progress) -> find(explained, house, progress), runner,
+        super(
+                bench, runner, new Names(
+                        "Fit", "Values of fill and leaks that explain the readings, with their ranges, and what the readings cannot tell apart.", "Fit to the readings",
+                        "there is nothing to fit"),
+                (house, progress) -> find(explained, house, progress),
                 new HouseSearch.Phrases(
                         "Searches for the fill and the leaks that explain the readings of all stages together; nothing is changed.",
                         "Fitting, then solving houses that explain the readings", "fit", "Fit again."),
@@ -58,35 +55,12 @@ final class FitPage implements Page {
     }
 
     @Override
-    public String title() {
-        return "Fit";
-    }
-
-    @Override
-    public String help() {
-        return "Values of fill and leaks that explain the readings, with their ranges, and what the readings cannot tell apart.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Fit to the readings", search, () -> search.start("There is no suction point yet, so there is nothing to fit.")));
-    }
-
-    @Override
     public List<String> views() {
         return List.of(PARITY, ODDS, WIDTH);
     }
 
-    private Amounts amounts() {
-        return new Amounts(bench.units());
-    }
-
     @Override
-    public Sheet sheet() {
-        return search.found().get().map(this::sheet).orElse(Sheet.EMPTY);
-    }
-
-    private Sheet sheet(Found f) {
+    Sheet sheet(Found f) {
         List<String> words = new ArrayList<>();
         if (!f.fit().converged()) words.add("The search did not settle: the values are the best so far.");
         words.addAll(f.known().measure());
@@ -128,13 +102,15 @@ final class FitPage implements Page {
 
     private Sheet.Table unknowns(Found f) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Unknown", 270), Sheet.Column.words("How it is known", 200), Sheet.Column.number("Found", 120),
-                Sheet.Column.number("90 % range", 240), Sheet.Column.number("As drawn\n(before reading)", 130), Sheet.Column.words("Spread before, from", 240));
-        List<Sheet.Row> rows = f.known().findings().stream()
+                Sheet.Column.words("Unknown", 260), Sheet.Column.words("How it is known", 200), Sheet.Column.number("Found", 120),
+                Sheet.Column.number("90 % range", 225), Sheet.Column.number("As drawn", 120), Sheet.Column.number("90 % range before\nany reading", 225));
+        List<Identifiability.Finding> sought = f.known().findings().stream()
                 .filter(x -> f.fit().parameters().get(x.parameter()).kind().sought())
-                .map(x -> unknown(f.fit(), x))
                 .toList();
-        return new Sheet.Table("What the readings say of each unknown", columns, rows, List.of());
+        List<String> sources = sought.stream().map(x -> f.fit().parameters().get(x.parameter()).prior().source()).distinct().toList();
+        return new Sheet.Table(
+                "What the readings say of each unknown", columns, sought.stream().map(x -> unknown(f.fit(), x)).toList(),
+                List.of("Ranges before any reading come from: " + String.join("; ", sources) + "."));
     }
 
     private Sheet.Row unknown(Fitted fit, Identifiability.Finding x) {
@@ -142,7 +118,8 @@ final class FitPage implements Page {
         boolean found = x.standing() == Identifiability.Standing.FOUND;
         return Sheet.Row.of(
                 Amounts.capital(p.words()), x.standing().words(), found ? amounts().of(p, fit.value(x.parameter())) : Amounts.NONE,
-                amounts().of(p, x.range()), amounts().of(p, p.prior().median()), p.prior().source());
+                amounts().of(p, x.range()), amounts().of(p, p.prior().median()),
+                amounts().of(p, new Interval(p.prior().value(-OUTER), p.prior().value(OUTER))));
     }
 
     private Sheet.Table residuals(Fitted fit) {

@@ -11,21 +11,17 @@ import slabfield.figure.ValueLayer;
 import slabfield.siting.LeakMap;
 
 /** Where one leak more would explain the readings. */
-final class LeakPage implements Page {
+final class LeakPage extends Asked<LeakMap> {
     private static final double FIT = 0.6;
     private static final String MAP = "Map";
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<LeakMap> search;
-
     LeakPage(Workbench bench, Explained explained, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), (house, progress) ->
+        super(
+                bench, runner, new Names(
+                        "Leak map", "Where a leak that nobody drew would explain the readings, or that they do not say.", "Look for a leak",
+                        "no leak can be looked for"),
+                (house, progress) ->
                         LeakMap.of(explained.fit(house, Phases.part(progress, 0, FIT)), Phases.part(progress, FIT, 1)),
-                runner,
                 new HouseSearch.Phrases(
                         "Fits the house, then tries one leak more in every cell; nothing is changed.", "Trying a leak in every cell", "search",
                         "Search again."),
@@ -33,35 +29,16 @@ final class LeakPage implements Page {
     }
 
     @Override
-    public String title() {
-        return "Leak map";
-    }
-
-    @Override
-    public String help() {
-        return "Where a leak that nobody drew would explain the readings, or that they do not say.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Look for a leak", search, () -> search.start("There is no suction point yet, so no leak can be looked for.")));
-    }
-
-    @Override
     public List<String> views() {
         return List.of(MAP);
-    }
-
-    @Override
-    public Sheet sheet() {
-        return search.found().get().map(this::sheet).orElse(Sheet.EMPTY);
     }
 
     private static String number(double gain) {
         return Amounts.decimals(gain, 1);
     }
 
-    private Sheet sheet(LeakMap map) {
+    @Override
+    Sheet sheet(LeakMap map) {
         String answer = map.readingsSay()
                 ? "A leak more would explain the readings better: best gain " + number(map.bestGain()) + "; from " + number(LeakMap.LEAST) + " it is worth a look."
                 : "The readings do not say: no single leak that is not drawn explains them much better (best gain " + number(map.bestGain())
@@ -74,7 +51,7 @@ final class LeakPage implements Page {
     }
 
     private Sheet.Table table(LeakMap map) {
-        Amounts a = new Amounts(bench.units());
+        Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
                 Sheet.Column.number("#", 36), Sheet.Column.words("Place", 200), Sheet.Column.number("Gain", 80), Sheet.Column.number(a.inFlow("Air let in"), 110),
                 Sheet.Column.words("Drawn opening within a metre", 260));

@@ -1,13 +1,11 @@
 package slabfield.desktop.viewmodel.find;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabfield.advice.Advisor;
 import slabfield.advice.Houses;
 import slabfield.advice.Measure;
 import slabfield.advice.Suggestion;
-import slabfield.advice.TestCover;
 import slabfield.desktop.viewmodel.Advising;
 import slabfield.desktop.viewmodel.HouseSearch;
 import slabfield.desktop.viewmodel.TaskRunner;
@@ -18,32 +16,24 @@ import slabfield.fit.NotFitted;
 import slabfield.model.Scenario;
 import slabfield.model.SealState;
 
-/** Measures one by one with what they gain, the range of it and the odds of meeting the target; covers to test with. */
-final class MeasuresPage implements Page {
+/** Measures one by one with what they gain, the range of it and the odds of meeting the target. */
+final class MeasuresPage extends Asked<MeasuresPage.Found> {
     private static final int BANDED = 10;
     private static final double PREPARE = 0.35;
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Found> search;
-    private final HouseSearch<List<TestCover>> covers;
-
     /** Measures and the house that they were tried in: the fitted one, or the one drawn. */
-    private record Found(Scenario house, List<Suggestion> suggestions) {}
+    record Found(Scenario house, List<Suggestion> suggestions) {}
 
     MeasuresPage(Workbench bench, Explained explained, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), (house, progress) -> find(explained, house, progress), runner,
+        super(
+                bench, runner, new Names(
+                        "Measures", "What each measure would change, with its range and the odds of meeting the target; apply one with one press.", "Try measures",
+                        "there is nothing to improve on"),
+                (house, progress) -> find(explained, house, progress),
                 new HouseSearch.Phrases(
                         "Tries each measure by solving the house with it, and the best in plausible houses; nothing is changed.",
                         "Trying measures in plausible houses", "search", "Search again."),
                 f -> Words.count(f.suggestions().size(), "measure", "measures") + " tried, best first, each by itself.");
-        covers = new HouseSearch<>(
-                bench.document(), (house, progress) -> Advisor.covers(house, Phases.part(progress, 0, 1)), runner,
-                new HouseSearch.Phrases("", "Trying a cover over each opening", "search", "Try again."),
-                c -> Words.count(c.size(), "cover", "covers") + " tried.");
     }
 
     private static Found find(Explained explained, Scenario house, Progress progress) throws NotFitted {
@@ -52,42 +42,18 @@ final class MeasuresPage implements Page {
     }
 
     @Override
-    public String title() {
-        return "Measures";
-    }
-
-    @Override
-    public String help() {
-        return "What each measure would change, with its range and the odds of meeting the target; apply one with one press.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(
-                new Job("Try measures", search, () -> search.start("There is no suction point yet, so there is nothing to improve on.")),
-                new Job("Try covers", covers, () -> covers.start("There is no suction point yet, so a cover can show nothing.")));
-    }
-
-    @Override
     public List<String> views() {
         return Plans.GLANCES;
     }
 
-    private Amounts amounts() {
-        return new Amounts(bench.units());
-    }
-
     @Override
-    public Sheet sheet() {
-        List<Sheet.Table> tables = new ArrayList<>();
-        search.found().get().ifPresent(f -> tables.add(measures(f)));
-        covers.found().get().ifPresent(c -> tables.add(covers(c)));
-        List<String> words = new ArrayList<>();
-        search.found().get().ifPresent(f -> words.add(basis(f.suggestions())));
-        if (!tables.isEmpty())
-            words.add("Sealed is taken to close " + Words.percent(SealState.SEALED.assumedFraction()) + " of an opening, an assumption. Gains of measures do not add"
-                    + " up. Whether a place can be cored is for you to judge. " + Amounts.SIGN);
-        return new Sheet(search.found().get().map(f -> headline(f.suggestions())).orElse(""), words, tables, List.of());
+    Sheet sheet(Found f) {
+        return new Sheet(
+                headline(f.suggestions()), List.of(
+                        basis(f.suggestions()),
+                        "Sealed is taken to close " + Words.percent(SealState.SEALED.assumedFraction()) + " of an opening, an assumption. Gains of measures"
+                                + " do not add up. Whether a place can be cored is for you to judge. " + Amounts.SIGN),
+                List.of(measures(f)), List.of());
     }
 
     private String headline(List<Suggestion> all) {
@@ -108,9 +74,10 @@ final class MeasuresPage implements Page {
     private Sheet.Table measures(Found f) {
         Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Measure", 250), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest place"), 150), Sheet.Column.number(a.inPressure("After, 9 of 10"), 140),
-                Sheet.Column.number("Odds to meet\nthe target", 130), Sheet.Column.number("Area on\ntarget", 110), Sheet.Column.number(a.inFlow("Exhaust"), 110),
-                Sheet.Column.number(a.inFlow("Room air saved"), 120), Sheet.Column.number("Saved,\n9 of 10", 120));
+                Sheet.Column.words("Measure", 242), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest place"), 140),
+                Sheet.Column.number(a.inPressure("After, 9 of 10"), 125), Sheet.Column.number("Odds to meet\nthe target", 105),
+                Sheet.Column.number("Area on\ntarget (reach)", 105), Sheet.Column.number(a.inFlow("Exhaust"), 100),
+                Sheet.Column.number(a.inFlow("Room air saved"), 150));
         return new Sheet.Table("Measures, best first, each by itself", columns, f.suggestions().stream().map(s -> row(f, s)).toList(), List.of());
     }
 
@@ -122,7 +89,7 @@ final class MeasuresPage implements Page {
                 List.of(words, outcome(s), a.change(s.before().weakest(), s.after().weakest()), odds.map(o -> a.weakest(o.weakestAfter())).orElse(Amounts.NONE),
                         odds.map(o -> Amounts.percents(o.meetsBefore(), o.meetsAfter())).orElse(Amounts.NONE),
                         Amounts.percents(s.before().meeting(), s.after().meeting()), a.flow(s.flowsBefore().exhaust()) + " \u2192 " + a.flow(s.flowsAfter().exhaust()),
-                        a.flow(s.roomAirSaved()), odds.map(o -> a.flow(o.roomAirSaved())).orElse(Amounts.NONE)),
+                        a.flow(s.roomAirSaved()) + odds.map(o -> " (" + a.flow(o.roomAirSaved()) + ")").orElse("")),
                 false, Optional.of(new Sheet.Subject(words, Optional.of(s.measure().apply(bench.document().scenario().get())), s.measure().where())),
                 List.of(new Sheet.Act("Apply", "Apply: " + words, () -> bench.advising().apply(s.measure()))));
     }
@@ -132,21 +99,6 @@ final class MeasuresPage implements Page {
         if (s.doesNothing()) return s.measure().kind() == Measure.Kind.SEAL ? "sealing this does nothing here" : "does nothing here";
         if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "all on target";
         return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "worse";
-    }
-
-    private Sheet.Table covers(List<TestCover> all) {
-        Amounts a = amounts();
-        List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Cover for a test", 250), Sheet.Column.number(a.inPressure("Largest gain\nat a hole"), 130),
-                Sheet.Column.number(a.inFlow("Exhaust"), 130), Sheet.Column.words("Does it tell?", 320));
-        Scenario house = bench.document().scenario().get();
-        List<Sheet.Row> rows = all.stream()
-                .map(c -> new Sheet.Row(
-                        List.of(c.measure().id(), bench.units().pressureNumber(-c.largestGain()), a.flow(c.exhaustBefore()) + " \u2192 " + a.flow(c.exhaustAfter()),
-                                c.tells() ? "yes: no change means no leak" : "no: too small to see"),
-                        false, Optional.of(new Sheet.Subject(c.measure().words(), Optional.of(c.measure().apply(house)), Optional.empty())), List.of()))
-                .toList();
-        return new Sheet.Table("What a temporary cover would show if the opening leaks as drawn", columns, rows, List.of());
     }
 
     @Override

@@ -16,46 +16,27 @@ import slabfield.siting.HoleLayout;
 import slabfield.siting.NextHole;
 
 /** Where to drill the next test hole. */
-final class NextHolePage implements Page {
+final class NextHolePage extends Asked<NextHolePage.Found> {
     private static final int PLACES = 5;
     private static final double PREPARE = 0.5;
     private static final String MAP = "Map";
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Found> search;
-
-    private record Found(NextHole next, Plans.Mask mask) {}
+    record Found(NextHole next, Plans.Mask mask) {}
 
     NextHolePage(Workbench bench, Explained explained, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), (house, progress) -> new Found(
+        super(
+                bench, runner, new Names(
+                        "Next hole", "Where the next test hole would tell most about whether the target is met.", "Look for places",
+                        "no hole can tell anything"),
+                (house, progress) -> new Found(
                         NextHole.suggest(
                                 explained.houses(house, NextHole.USUAL_HOUSES, Phases.part(progress, 0, PREPARE)), PLACES,
                                 Phases.part(progress, PREPARE, 1)),
                         Plans.Mask.of(house, DrillPlaces.forHoles(house))),
-                runner,
                 new HouseSearch.Phrases(
                         "Solves plausible houses and asks where one reading more would settle most; nothing is changed.",
                         "Solving plausible houses", "search", "Search again."),
                 f -> Words.count(f.next().houses(), "plausible house", "plausible houses") + " solved, " + f.next().basis().words() + ".");
-    }
-
-    @Override
-    public String title() {
-        return "Next hole";
-    }
-
-    @Override
-    public String help() {
-        return "Where the next test hole would tell most about whether the target is met.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Look for places", search, () -> search.start("There is no suction point yet, so no hole can tell anything.")));
     }
 
     @Override
@@ -64,11 +45,8 @@ final class NextHolePage implements Page {
     }
 
     @Override
-    public Sheet sheet() {
-        return search.found().get().map(f -> sheet(f.next())).orElse(Sheet.EMPTY);
-    }
-
-    private Sheet sheet(NextHole next) {
+    Sheet sheet(Found found) {
+        NextHole next = found.next();
         List<String> words = new ArrayList<>();
         if (next.places().isEmpty()) words.add("There is no place left to drill: all of the slab is kept from drilling or too close to something.");
         else if (next.tellsNothing()) words.add("No single hole would tell much more than is known now.");
@@ -88,7 +66,7 @@ final class NextHolePage implements Page {
     }
 
     private Sheet.Table table(NextHole next) {
-        Amounts a = new Amounts(bench.units());
+        Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
                 Sheet.Column.number("#", 36), Sheet.Column.words("Place", 190), Sheet.Column.number("Doubt left\n[bit]", 90),
                 Sheet.Column.number(a.inPressure("Scatter left"), 100), Sheet.Column.number(a.inPressure("Expected there,\n9 of 10"), 170),

@@ -24,16 +24,12 @@ import slabfield.network.PlacementMap;
 import slabfield.network.SlabSolver;
 
 /** What one more suction point would do, for every place where it could be cored. */
-final class PlacementPage implements Page {
+final class PlacementPage extends Asked<PlacementPage.Found> {
     private static final SuctionPoint.Pit PIT = new SuctionPoint.Pit(0.15);
     private static final int PLACES = 5;
     /** Places named are at least this far apart, so that they are choices [m]. */
     private static final double APART = 2;
     private static final String MAP = "Map of places";
-
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Found> search;
 
     /**
      * What was found.
@@ -43,10 +39,11 @@ final class PlacementPage implements Page {
     record Found(Scenario house, Source source, PlacementMap map, List<Integer> places, Plans.Mask mask) {}
 
     PlacementPage(Workbench bench, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), PlacementPage::find, runner,
+        super(
+                bench, runner, new Names(
+                        "Placement", "Vacuum left at the weakest place if the next suction point were cored at each place.", "Try every place",
+                        "no further one can be placed"),
+                PlacementPage::find,
                 new HouseSearch.Phrases(
                         "Asks of every place what a further suction point there would do; nothing is changed.", "Trying places", "search", "Search again."),
                 f -> "A further point that draws as \u201c" + f.house().suctionPoints().get(0).id() + "\u201d does, at every place.");
@@ -82,35 +79,12 @@ final class PlacementPage implements Page {
     }
 
     @Override
-    public String title() {
-        return "Placement";
-    }
-
-    @Override
-    public String help() {
-        return "Vacuum left at the weakest place if the next suction point were cored at each place.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Try every place", search, () -> search.start("There is no suction point yet, so no further one can be placed.")));
-    }
-
-    @Override
     public List<String> views() {
         return List.of(MAP, Plans.WITH, Plans.CHANGE);
     }
 
-    private Amounts amounts() {
-        return new Amounts(bench.units());
-    }
-
     @Override
-    public Sheet sheet() {
-        return search.found().get().map(this::sheet).orElse(Sheet.EMPTY);
-    }
-
-    private Sheet sheet(Found f) {
+    Sheet sheet(Found f) {
         PlacementMap map = f.map();
         String now = "Weakest place now " + bench.units().pressure(-map.weakestNow()) + ", " + Words.percent(map.coveredNow() / map.area()) + " of the area on target. ";
         String best = f.places().isEmpty() ? "There is no place left to core."

@@ -15,37 +15,19 @@ import slabfield.desktop.viewmodel.Workbench;
 import slabfield.figure.Charts;
 
 /** Measures put together, and the plans that no other beats. */
-final class PlansPage implements Page {
+final class PlansPage extends Asked<Combinations> {
     private static final int STEPS = 3;
     private static final String FRONTIER = "Vacuum over room air";
 
-    private final Workbench bench;
-    private final Plans plans;
-    private final HouseSearch<Combinations> search;
-
     PlansPage(Workbench bench, TaskRunner runner) {
-        this.bench = bench;
-        this.plans = new Plans(bench);
-        search = new HouseSearch<>(
-                bench.document(), (house, progress) -> Combinations.search(house, STEPS, Phases.part(progress, 0, 1)), runner,
+        super(
+                bench, runner, new Names(
+                        "Plans", "Measures put together: vacuum against room air drawn, and power where it is known.", "Put measures together",
+                        "there is nothing to improve on"),
+                (house, progress) -> Combinations.search(house, STEPS, Phases.part(progress, 0, 1)),
                 new HouseSearch.Phrases(
                         "Puts up to " + STEPS + " measures together, step by step; nothing is changed.", "Putting measures together", "search", "Search again."),
                 c -> Words.count(c.frontier().best().size(), "plan", "plans") + " that no other beats, found step by step; there may be better ones.");
-    }
-
-    @Override
-    public String title() {
-        return "Plans";
-    }
-
-    @Override
-    public String help() {
-        return "Measures put together: vacuum against room air drawn, and power where it is known.";
-    }
-
-    @Override
-    public List<Job> jobs() {
-        return List.of(new Job("Put measures together", search, () -> search.start("There is no suction point yet, so there is nothing to improve on.")));
     }
 
     @Override
@@ -54,11 +36,7 @@ final class PlansPage implements Page {
     }
 
     @Override
-    public Sheet sheet() {
-        return search.found().get().map(this::sheet).orElse(Sheet.EMPTY);
-    }
-
-    private Sheet sheet(Combinations found) {
+    Sheet sheet(Combinations found) {
         List<CombinedPlan> best = found.frontier().best();
         Optional<CombinedPlan> thrifty = best.stream().filter(CombinedPlan::meets).min(java.util.Comparator.comparingDouble(p -> p.flows().fromRoom()));
         String headline = thrifty.map(p -> "Least room air on target: " + words(p) + " \u2013 " + bench.units().flow(p.flows().fromRoom()) + ", weakest place "
@@ -75,7 +53,7 @@ final class PlansPage implements Page {
     }
 
     private Sheet.Table table(List<CombinedPlan> best) {
-        Amounts a = new Amounts(bench.units());
+        Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
                 Sheet.Column.number("#", 36), Sheet.Column.words("Plan", 560), Sheet.Column.number(a.inPressure("Weakest place"), 110),
                 Sheet.Column.number("Area on\ntarget", 90), Sheet.Column.number(a.inFlow("Room air"), 100), Sheet.Column.number("Power\n[W]", 80));

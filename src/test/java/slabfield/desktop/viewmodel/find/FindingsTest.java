@@ -220,7 +220,22 @@ class FindingsTest {
         assertThat(findings.stale().get()).isTrue();
         bench.document().undo();
         assertThat(house()).isEqualTo(READ);
-        assertThat(findings.sheet().get().tables()).as("measures and covers").hasSize(2);
+        assertThat(findings.stale().get()).isFalse();
+    }
+
+    @Test
+    void aCoverSaysWhetherItWouldTell() {
+        assertThat(row(run("Covers"), 0, "sump").cells().get(3)).isEqualTo("no: too small to see");
+        assertThat(findings.sheet().get().headline()).startsWith("No cover");
+        Scenario leaky = slabfield.fit.Unknowns.leak(READ, "sump").with(READ, 30);
+        bench.document().open(leaky, Optional.empty());
+        Sheet sheet = run("Covers");
+        Sheet.Row sump = row(sheet, 0, "sump");
+        assertThat(sump.cells().get(3)).isEqualTo("yes: no change means no leak");
+        assertThat(sheet.headline()).startsWith("Cover sump first");
+        findings.point(Optional.of(sump));
+        assertThat(plan().result().scenario().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.COVERED);
+        assertThat(house()).isEqualTo(leaky);
     }
 
     @Test
