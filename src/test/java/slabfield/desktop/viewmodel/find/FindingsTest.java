@@ -227,15 +227,15 @@ class FindingsTest {
     void aCoverSaysWhetherItWouldTell() {
         assertThat(row(run("Covers"), 0, "sump").cells().get(3)).isEqualTo("no: too small to see");
         assertThat(findings.sheet().get().headline()).startsWith("No cover");
-        Scenario leaky = slabfield.fit.Unknowns.leak(READ, "sump").with(READ, 30);
-        bench.document().open(leaky, Optional.empty());
+        Scenario tighter = slabfield.fit.Unknowns.leak(READ, "sump").with(READ, 0.1);
+        bench.document().open(tighter, Optional.empty());
         Sheet sheet = run("Covers");
         Sheet.Row sump = row(sheet, 0, "sump");
         assertThat(sump.cells().get(3)).isEqualTo("yes: no change means no leak");
         assertThat(sheet.headline()).startsWith("Cover sump first");
         findings.point(Optional.of(sump));
         assertThat(plan().result().scenario().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.COVERED);
-        assertThat(house()).isEqualTo(leaky);
+        assertThat(house()).isEqualTo(tighter);
     }
 
     @Test
