@@ -88,6 +88,7 @@ final class ComparePage implements Page {
         }
         if (pairs.isEmpty()) return plans.glance(view, glance, "");
         return Optional.of(new Picture.Drawn(
-                Charts.parity(bench.document().scenario().get().name(), made.get().stage(), pairs, plans.style()), ""));
+                Charts.parity(bench.document().scenario().get().name(), made.get().stage(), pairs, plans.style()),
+                "MEASURED AND PREDICTED: each reading over its prediction. Above the line: less vacuum than predicted."));
     }
 }
