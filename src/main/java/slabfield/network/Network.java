@@ -47,6 +47,9 @@ final class Network implements NonlinearSystem {
     private double[] drawn = new double[64];
     private boolean[] fixed = new boolean[64];
     private double[] held = new double[64];
+    /** For each device the layer's disc that it is, or -1. */
+    private int[] disc = new int[64];
+
     private int devices;
 
     private int[] from = new int[256];
@@ -76,10 +79,16 @@ final class Network implements NonlinearSystem {
     private double[] allRest;
     private double[] out;
     private NetworkMatrix matrix;
+    private FactorRoom room = FactorRoom.once();
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
         this.outdoors = outdoors;
+    }
+
+    /** Takes its factor from there; called before the first solve. */
+    void factorIn(FactorRoom kept) {
+        room = kept;
     }
 
     int cells() {
@@ -94,10 +103,24 @@ final class Network implements NonlinearSystem {
             drawn = Arrays.copyOf(drawn, more);
             fixed = Arrays.copyOf(fixed, more);
             held = Arrays.copyOf(held, more);
+            disc = Arrays.copyOf(disc, more);
         }
+        disc[devices] = -1;
         nodeX[devices] = x;
         nodeY[devices] = y;
         return cells() + devices++;
+    }
+
+    /** A node that is one of the layer's discs. */
+    int addDisc(int number, double x, double y) {
+        int node = addNode(x, y);
+        disc[node - cells()] = number;
+        return node;
+    }
+
+    /** Number of the layer's disc that a node is, or -1. */
+    int disc(int node) {
+        return node < cells() ? -1 : disc[node - cells()];
     }
 
     /** Place of a node [m]. */
@@ -168,12 +191,6 @@ final class Network implements NonlinearSystem {
         series[links] = resistance;
         seriesInertial[links] = inertial;
         return links++;
-    }
-
-    /** Flow through a link from its first to its second node [m3/s]. */
-    double linkFlow(int link, double[] at, double[] rest) {
-        spread(at, rest);
-        return law[link].flow(difference(link));
     }
 
     /** A part of the network that no fixed pressure reaches. */
@@ -384,7 +401,7 @@ final class Network implements NonlinearSystem {
 
     private void assemble(double[] at, double[] rest) {
         assembledAt = null;
-        if (matrix == null) matrix = new NetworkMatrix(this, layer);
+        if (matrix == null) matrix = new NetworkMatrix(this, layer, room);
         spread(at, rest);
         matrix.clear();
         layer.flow.addCurvature(all, allRest, matrix);

@@ -14,6 +14,7 @@ public final class SolveSession {
     private List<Object> ground = List.of();
     private LayerGrid bare;
     private Guess guess = Guess.NONE;
+    private FactorRoom room = FactorRoom.kept();
 
     /** As {@link SlabSolver#solve(Scenario, SlabSolver.Extent, Progress)}. */
     public Result solve(Scenario scenario, SlabSolver.Extent extent, Progress progress) {
@@ -28,8 +29,9 @@ public final class SolveSession {
             bare = new LayerGrid(scenario, SlabSolver.airOf(scenario));
             ground = now;
             guess = Guess.NONE;
+            room = FactorRoom.kept();
         }
-        SlabSolver.Answer answer = SlabSolver.solve(scenario, extent, progress, new LayerGrid(bare), guess);
+        SlabSolver.Answer answer = SlabSolver.solve(scenario, extent, progress, new LayerGrid(bare), guess, room);
         guess = answer.guess();
         return answer.result();
     }

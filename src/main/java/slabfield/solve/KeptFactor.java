@@ -13,7 +13,7 @@ public final class KeptFactor {
     private static final double SLACK = 100;
 
     private final SymmetricMatrix matrix;
-    private final PanelCholesky factor;
+    private final RoomyFactor factor;
     private final double[] r;
     private final double[] z;
     private final double[] d;
@@ -22,11 +22,11 @@ public final class KeptFactor {
 
     /**
      * @param matrix whose values change between solves and whose pattern does not
-     * @param order elimination order
+     * @param factor that has taken up the matrix, and takes up no other while this is in use
      */
-    public KeptFactor(SymmetricMatrix matrix, int[] order) {
+    public KeptFactor(SymmetricMatrix matrix, RoomyFactor factor) {
         this.matrix = matrix;
-        factor = new PanelCholesky(matrix, order);
+        this.factor = factor;
         int n = matrix.size();
         r = new double[n];
         z = new double[n];
