@@ -18,7 +18,7 @@ import slabfield.solve.Workers;
  * pressure on through its tie in series, and a link between two devices whose main cells are neighbours adds to the link
  * between these, its own resistance in series with both ties.
  */
-final class CycledGrid {
+final class CycledGrid implements LayerFlow.Curvature {
     private static final int MOST_ITERATIONS = 60;
 
     private final int cells;
@@ -109,12 +109,27 @@ final class CycledGrid {
         Arrays.fill(deviceValues, 0);
     }
 
+    @Override
+    public void link(int a, int b, double h) {
+        gridLink(Math.min(a, b), Math.abs(a - b) == 1, h);
+    }
+
+    @Override
+    public void cross(int c, int a, int b, double h) {
+        // The cycle's operator has no links across corners.
+    }
+
+    @Override
+    public void diagonal(int a, double h) {
+        gridLeak(a, h);
+    }
+
     /** Adds to the link from a cell to the one at its right, or else to the one above it. */
-    void gridLink(int cell, boolean right, double h) {
+    private void gridLink(int cell, boolean right, double h) {
         (right ? grid.east() : grid.north())[cell] += h;
     }
 
-    void gridLeak(int cell, double h) {
+    private void gridLeak(int cell, double h) {
         grid.leak()[cell] += h;
     }
 

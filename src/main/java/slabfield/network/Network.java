@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
+import slabfield.solve.Newton;
 import slabfield.solve.NonlinearSystem;
 import slabfield.solve.PanelCholesky;
 
@@ -28,11 +29,15 @@ final class Network implements NonlinearSystem {
 
     static final int WITHIN = 0;
     private static final double SEALED_SHARE = 1e-9;
-    /** Far from the answer a Newton step need not be exact; near it, it must, for the sake of weak vacuums. */
-    private static final double NEAR = 1e-5;
+    /** Far from the answer a Newton step need not be exact; the last one must, for the sake of weak vacuums. */
+    private static final double ROUGH_STEP = 0.1;
 
-    private static final double ROUGH_STEP = 1e-3;
-    private static final double CLOSE_STEP = 1e-10;
+    private static final double LAST_STEP = 1e-10;
+    /** Part of the tolerance that a step aims at. */
+    private static final double SAFETY = 0.1;
+    /** Relative residual that rounding leaves in any case. */
+    private static final double ROUNDING = 1e-16;
+
     /** Change of a pressure difference that tells whether a law is linear [Pa]. */
     private static final double PROBE = 100;
 
@@ -80,6 +85,9 @@ final class Network implements NonlinearSystem {
     private double[] out;
     private NetworkMatrix matrix;
     private FactorRoom room = FactorRoom.once();
+    /** Relative residual at the step before. */
+    private double before = 1;
+
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
@@ -395,8 +403,15 @@ final class Network implements NonlinearSystem {
             right[i] = -residual[i];
             sum += Math.abs(residual[i]);
         }
-        boolean near = sum <= NEAR * scale(at, rest);
-        return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
+        return matrix.solve(right, step, tolerance(sum / scale(at, rest)));
+    }
+
+    /** Relative residual to which a step is solved; the faster the steps get on, the smaller (Eisenstat and Walker 1996). */
+    private double tolerance(double relative) {
+        double pace = relative / before;
+        before = relative;
+        if (relative <= Newton.TOLERANCE) return Math.max(LAST_STEP, ROUNDING / relative);
+        return Math.min(ROUGH_STEP, Math.max(pace * pace, SAFETY * Newton.TOLERANCE / relative));
     }
 
     private void assemble(double[] at, double[] rest) {
@@ -404,7 +419,7 @@ final class Network implements NonlinearSystem {
         if (matrix == null) matrix = new NetworkMatrix(this, layer, room);
         spread(at, rest);
         matrix.clear();
-        layer.flow.addCurvature(all, allRest, matrix);
+        matrix.addLayer(all, allRest);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         assembledAt = at;
     }

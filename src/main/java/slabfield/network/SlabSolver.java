@@ -84,7 +84,7 @@ public final class SlabSolver {
                 .filter(i -> i.cells() > 0)
                 .map(i -> new Result.Unreached(middle(layer.grid, i.cell()), i.area()))
                 .toList();
-        Guess next = Guess.of(on.network, on.at, on.rest);
+        Guess next = Guess.of(on.network, on.at, on.rest).withDiscs(layer, on.built.discNode());
         Optional<PressureField> off = Optional.empty();
         if (extent == Extent.FULL) {
             System.arraycopy(kinds, 0, layer.kind, 0, kinds.length);

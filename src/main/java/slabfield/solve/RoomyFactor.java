@@ -19,6 +19,7 @@ public final class RoomyFactor {
     private int[] slot = new int[0];
     private SymmetricMatrix matrix;
     private boolean[] taken;
+    private boolean factored;
 
     /**
      * @param room pattern that holds those of all matrices to come; its values are overwritten
@@ -85,6 +86,7 @@ public final class RoomyFactor {
             copy();
         }
         OptionalInt bad = factor.factor();
+        factored = bad.isEmpty();
         return bad.isEmpty() ? bad : OptionalInt.of(nodeOf(bad.getAsInt()));
     }
 
@@ -92,12 +94,34 @@ public final class RoomyFactor {
         double[] to = room.values();
         double[] from = matrix.values();
         Arrays.fill(to, 0);
+        double alone = usual(from);
         for (int i = 0; i < taken.length; i++) {
-            to[i] = taken[i] ? 0 : 1;
+            to[i] = taken[i] ? 0 : alone;
         }
         for (int k = 0; k < slot.length; k++) {
             to[slot[k]] += from[k];
         }
+    }
+
+    /**
+     * Geometric mean of the diagonal: what a node that stands alone gets, so that the factor still resembles one of the next
+     * matrix, which may have it.
+     */
+    private double usual(double[] diagonal) {
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i < node.length; i++) {
+            if (diagonal[i] > 0) {
+                sum += Math.log(diagonal[i]);
+                count++;
+            }
+        }
+        return count == 0 ? 1 : Math.exp(sum / count);
+    }
+
+    /** True where there is a factor, be it of the matrix taken up last or of one before. */
+    boolean isFactored() {
+        return factored;
     }
 
     private int nodeOf(int inRoom) {
