@@ -8,9 +8,11 @@ import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -169,9 +171,12 @@ class FindingsWindowTest {
         stand.pulses(4);
         for (Page page : stand.guide.findings().pages()) {
             turnTo(page.title());
-            for (Node n : all(".findings .button, .findings .toggle-button"))
-                if (n.isVisible() && n.getParent().isVisible())
-                    assertThat(Stand.fx(() -> n.localToScene(n.getLayoutBounds()).getMaxX())).as(n + " of " + page.title()).isLessThanOrEqualTo(1280);
+            for (Node n : all(".findings .button, .findings .toggle-button, .findings .column-header .label")) {
+                if (!(n instanceof Labeled labeled) || !labeled.isVisible() || labeled.getText().isEmpty()) continue;
+                assertThat(Stand.fx(() -> n.localToScene(n.getLayoutBounds()).getMaxX())).as("%s under %s", labeled.getText(), page.title()).isLessThanOrEqualTo(1280);
+                if (labeled.lookup(".text") instanceof Text shown)
+                    assertThat(Stand.fx(shown::getText)).as("words on the screen under " + page.title()).isEqualTo(labeled.getText());
+            }
         }
     }
 }

@@ -83,6 +83,15 @@ class FindingsTest {
     }
 
     @Test
+    void anotherStageIsComparedWithOnePress() {
+        var first = READ.stages().get(0);
+        bench.document().open(READ.withStages(List.of(first, Bench.stage("later", Map.of(), -30))), Optional.empty());
+        assertThat(findings.sheet().get().headline()).contains("later");
+        findings.sheet().get().acts().get(0).run().run();
+        assertThat(findings.sheet().get().headline()).contains("\u201ctest\u201d");
+    }
+
+    @Test
     void aFitPutsItsValuesIntoTheDrawingAsOneStepThatCanBeUndone() {
         Sheet sheet = run("Fit");
         double drawn = READ.layer().fill().permeability();
