@@ -72,10 +72,10 @@ final class MeasuresPage extends Asked<List<Suggestion>> {
     private Sheet.Table measures(List<Suggestion> all) {
         Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Measure", 262), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest\nplace"), 90),
-                Sheet.Column.number(a.inPressure("The same,\n9 of 10"), 150), Sheet.Column.number("Odds to meet\nthe target", 100),
-                Sheet.Column.number("Area on\ntarget (reach)", 105), Sheet.Column.number(a.inFlow("Exhaust"), 80),
-                Sheet.Column.number(a.inFlow("Room air saved\n(9 of 10)"), 165));
+                Sheet.Column.words("Measure", 262), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest\nplace"), 85),
+                Sheet.Column.number(a.inPressure("The same,\n9 of 10"), 150), Sheet.Column.number("Odds of\ntarget", 80),
+                Sheet.Column.number("Area on\ntarget", 80), Sheet.Column.number(a.inFlow("Exhaust"), 80),
+                Sheet.Column.number(a.inFlow("Room air saved\n(9 of 10)"), 195));
         List<Sheet.Row> rows = new ArrayList<>(all.stream().limit(1).map(this::now).toList());
         all.forEach(s -> rows.add(row(s)));
         return new Sheet.Table("Measures, best first, each by itself", columns, rows, List.of());
