@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
@@ -37,12 +38,21 @@ final class SheetTables extends ScrollPane {
     }
 
     void show(Sheet sheet) {
+        boolean held = holdsFocus();
         body.getChildren().clear();
         for (Sheet.Table table : sheet.tables()) {
             body.getChildren().add(Parts.label(table.title(), "heading"));
             if (!table.rows().isEmpty()) body.getChildren().add(table(table));
             table.after().forEach(line -> body.getChildren().add(Parts.paragraph(line, "soft")));
         }
+        if (held) body.getChildren().stream().filter(TableView.class::isInstance).findFirst().ifPresent(Node::requestFocus);
+    }
+
+    /** Whether the keys go to one of the tables, so that they go to the one that takes its place. */
+    private boolean holdsFocus() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        while (owner != null && owner != body) owner = owner.getParent();
+        return owner != null;
     }
 
     private TableView<Sheet.Row> table(Sheet.Table sheet) {

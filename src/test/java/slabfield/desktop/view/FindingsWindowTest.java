@@ -153,6 +153,7 @@ class FindingsWindowTest {
         stand.key(KeyCode.ENTER);
         assertThat(house().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.SEALED);
         assertThat(Stand.fx(() -> stand.node(".findings .stamp", Label.class).isVisible())).as("stamped out of date").isTrue();
+        assertThat(Stand.fx(() -> stand.stage().getScene().getFocusOwner())).as("the keys stay in the table").isInstanceOf(TableView.class);
         stand.shortcut(KeyCode.Z);
         assertThat(house()).isEqualTo(before);
         stand.settle();
