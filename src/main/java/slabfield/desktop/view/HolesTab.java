@@ -99,13 +99,13 @@ final class HolesTab extends VBox {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
                 Parts.column("Hole", 46, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 78, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 78, r -> number(r.measured())),
-                Parts.numbers("Differs" + unit, 76, r -> number(r.difference())),
-                Parts.numbers("\u00b1 Band" + unit, 64, r -> number(r.band())),
-                Parts.column("Verdict", 162, HoleRow::verdict),
-                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 112, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
-                Parts.column("Found", 92, HoleRow::found));
+                Parts.numbers("Predicted" + unit, 86, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 86, r -> number(r.measured())),
+                Parts.numbers("Differs" + unit, 78, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 72, r -> number(r.band())),
+                Parts.column("Verdict", 164, HoleRow::verdict),
+                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 116, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Found", 110, HoleRow::found));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 
