@@ -202,7 +202,6 @@ public final class Sight {
     private void forget() {
         running.ifPresent(TaskRunner.Task::cancel);
         traced = Optional.empty();
-        finding.set(List.of());
         asked = Optional.empty();
         paths.set(Optional.empty());
         pinned = 0;
