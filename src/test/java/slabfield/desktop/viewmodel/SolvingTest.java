@@ -164,6 +164,7 @@ class SolvingTest {
         solving.dragging().set(true);
         target(11);
         solving.dragging().set(false);
+        held.waiting.removeFirst();
         solving.dragging().set(true);
         target(12);
         while (!held.waiting.isEmpty()) held.finishOne();
