@@ -99,7 +99,8 @@ public final class MainView {
             @Override
             public void changed(ObservableValue<? extends Image> o, Image was, Image is) {
                 map.key().removeListener(this);
-                then.run();
+                if (bench.solving().picture().get().solved().isPresent()) Platform.runLater(then);
+                else map.key().addListener(this);
             }
         });
     }
