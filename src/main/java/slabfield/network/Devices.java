@@ -131,7 +131,7 @@ final class Devices {
     private void tieDiscs() {
         for (int k = 0; k < discNode.length; k++) {
             LayerGrid.Disc disc = layer.discs.get(k);
-            int node = net.addNode(disc.at().x(), disc.at().y());
+            int node = net.addDisc(k, disc.at().x(), disc.at().y());
             discNode[k] = node;
             boolean tied = false;
             for (DiscTie.Link l : disc.tie().links) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
+import slabfield.solve.Newton;
 import slabfield.solve.NonlinearSystem;
 import slabfield.solve.PanelCholesky;
 
@@ -28,11 +29,15 @@ final class Network implements NonlinearSystem {
 
     static final int WITHIN = 0;
     private static final double SEALED_SHARE = 1e-9;
-    /** Far from the answer a Newton step need not be exact; near it, it must, for the sake of weak vacuums. */
-    private static final double NEAR = 1e-5;
+    /** Far from the answer a Newton step need not be exact; the last one must, for the sake of weak vacuums. */
+    private static final double ROUGH_STEP = 0.1;
 
-    private static final double ROUGH_STEP = 1e-3;
-    private static final double CLOSE_STEP = 1e-10;
+    private static final double LAST_STEP = 1e-10;
+    /** Part of the tolerance that a step aims at. */
+    private static final double SAFETY = 0.1;
+    /** Relative residual that rounding leaves in any case. */
+    private static final double ROUNDING = 1e-16;
+
     /** Change of a pressure difference that tells whether a law is linear [Pa]. */
     private static final double PROBE = 100;
 
@@ -47,6 +52,9 @@ final class Network implements NonlinearSystem {
     private double[] drawn = new double[64];
     private boolean[] fixed = new boolean[64];
     private double[] held = new double[64];
+    /** For each device the layer's disc that it is, or -1. */
+    private int[] disc = new int[64];
+
     private int devices;
 
     private int[] from = new int[256];
@@ -76,10 +84,19 @@ final class Network implements NonlinearSystem {
     private double[] allRest;
     private double[] out;
     private NetworkMatrix matrix;
+    private FactorRoom room = FactorRoom.once();
+    /** Relative residual at the step before. */
+    private double before = 1;
+
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
         this.outdoors = outdoors;
+    }
+
+    /** Takes its factor from there; called before the first solve. */
+    void factorIn(FactorRoom kept) {
+        room = kept;
     }
 
     int cells() {
@@ -94,10 +111,24 @@ final class Network implements NonlinearSystem {
             drawn = Arrays.copyOf(drawn, more);
             fixed = Arrays.copyOf(fixed, more);
             held = Arrays.copyOf(held, more);
+            disc = Arrays.copyOf(disc, more);
         }
+        disc[devices] = -1;
         nodeX[devices] = x;
         nodeY[devices] = y;
         return cells() + devices++;
+    }
+
+    /** A node that is one of the layer's discs. */
+    int addDisc(int number, double x, double y) {
+        int node = addNode(x, y);
+        disc[node - cells()] = number;
+        return node;
+    }
+
+    /** Number of the layer's disc that a node is, or -1. */
+    int disc(int node) {
+        return node < cells() ? -1 : disc[node - cells()];
     }
 
     /** Place of a node [m]. */
@@ -168,12 +199,6 @@ final class Network implements NonlinearSystem {
         series[links] = resistance;
         seriesInertial[links] = inertial;
         return links++;
-    }
-
-    /** Flow through a link from its first to its second node [m3/s]. */
-    double linkFlow(int link, double[] at, double[] rest) {
-        spread(at, rest);
-        return law[link].flow(difference(link));
     }
 
     /** A part of the network that no fixed pressure reaches. */
@@ -378,16 +403,23 @@ final class Network implements NonlinearSystem {
             right[i] = -residual[i];
             sum += Math.abs(residual[i]);
         }
-        boolean near = sum <= NEAR * scale(at, rest);
-        return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
+        return matrix.solve(right, step, tolerance(sum / scale(at, rest)));
+    }
+
+    /** Relative residual to which a step is solved; the faster the steps get on, the smaller (Eisenstat and Walker 1996). */
+    private double tolerance(double relative) {
+        double pace = relative / before;
+        before = relative;
+        if (relative <= Newton.TOLERANCE) return Math.max(LAST_STEP, ROUNDING / relative);
+        return Math.min(ROUGH_STEP, Math.max(pace * pace, SAFETY * Newton.TOLERANCE / relative));
     }
 
     private void assemble(double[] at, double[] rest) {
         assembledAt = null;
-        if (matrix == null) matrix = new NetworkMatrix(this, layer);
+        if (matrix == null) matrix = new NetworkMatrix(this, layer, room);
         spread(at, rest);
         matrix.clear();
-        layer.flow.addCurvature(all, allRest, matrix);
+        matrix.addLayer(all, allRest);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         assembledAt = at;
     }
