@@ -12,8 +12,8 @@ import slabfield.desktop.viewmodel.DaemonRunner;
 import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
-import slabfield.io.ExampleScenarios;
 import slabfield.io.RecoveryFolder;
+import slabfield.network.SlabSolver;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
@@ -43,9 +43,9 @@ public final class Window extends Application {
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         if (System.getProperty(TIMING) != null) view.onFirstMap(Window::time);
         view.show();
-        bench.solving().start();
         Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
         file.ifPresentOrElse(bench::open, view::welcome);
+        if (bench.document().file().get().isEmpty()) bench.solving().start(FirstHouse.before(SlabSolver::solve));
     }
 
     /** Writes how long the start took, from the start of the process to the first map; ends the program where "end" is asked for. */

@@ -3,6 +3,7 @@ package slabfield.desktop.view;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ChangeListener;

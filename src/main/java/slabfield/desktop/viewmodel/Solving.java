@@ -61,6 +61,7 @@ public final class Solving {
 
     private final Document document;
     private final Solver solver;
+    private Solver next;
     private final TaskRunner runner;
     private final BooleanProperty dragging = new SimpleBooleanProperty();
     private final Following following;
@@ -74,6 +75,7 @@ public final class Solving {
     public Solving(Document document, Solver solver, TaskRunner runner) {
         this.document = document;
         this.solver = solver;
+        this.next = solver;
         this.runner = runner;
         this.picture = new ReadOnlyObjectWrapper<>(planOnly());
         this.following = new Following(solver, runner, this::followed, (number, drawn, reason) -> {
@@ -107,6 +109,13 @@ public final class Solving {
     /** Asks for the first prediction. */
     public void start() {
         changed();
+    }
+
+    /** As {@link #start()}, by a solver that may know the answer already. */
+    public void start(Solver first) {
+        next = first;
+        changed();
+        next = solver;
     }
 
     private void changed() {
@@ -146,7 +155,8 @@ public final class Solving {
         running.ifPresent(TaskRunner.Task::cancel);
         long number = asked;
         Scenario scenario = document.scenario().get();
-        running = Optional.of(runner.run(progress -> solver.solve(scenario, Extent.FULL, progress), new TaskRunner.Outcome<>() {
+        Solver now = next;
+        running = Optional.of(runner.run(progress -> now.solve(scenario, Extent.FULL, progress), new TaskRunner.Outcome<>() {
             @Override
             public void done(Result result) {
                 if (number == asked) show(number, false, true, result);
