@@ -175,7 +175,7 @@ final class Samples {
         };
         Result result = SlabSolver.solve(
                         withPoint(house, cell), SlabSolver.Extent.FAN_ON_ONLY, stop, new LayerGrid(house.bare),
-                        guess(house, fall, cell), FactorRoom.once())
+                        guess(house, fall, cell), house.room.get())
                 .result();
         if (!(result instanceof Result.Solved solved)) return Optional.empty();
         return Optional.of(new Found(

@@ -73,7 +73,7 @@ public final class SlabSolver {
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         CellKind[] kinds = layer.kind.clone();
-        State on = State.of(Devices.build(scenario, layer, air, true), progress, guess, room);
+        State on = started(scenario, layer, true, progress, guess, room);
         if (on.refusal.isPresent() || !on.convergence.converged())
             return new Answer(
                     new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence))), guess);
@@ -88,7 +88,7 @@ public final class SlabSolver {
         Optional<PressureField> off = Optional.empty();
         if (extent == Extent.FULL) {
             System.arraycopy(kinds, 0, layer.kind, 0, kinds.length);
-            State quiet = State.of(Devices.build(scenario, layer, air, false), progress, Guess.NONE, FactorRoom.once());
+            State quiet = started(scenario, layer, false, progress, Guess.NONE, FactorRoom.once());
             if (quiet.convergence.ending() == Convergence.Ending.CANCELLED)
                 return new Answer(new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence)), next);
             if (quiet.convergence.converged()) {
@@ -97,6 +97,14 @@ public final class SlabSolver {
             }
         }
         return new Answer(read(scenario, layer, on, field, off, unreached, air), next);
+    }
+
+    /** Solves from a guess, or where there is none from a rough answer on wide cells. */
+    static State started(
+            Scenario scenario, LayerGrid layer, boolean fanOn, Progress progress, Guess guess, FactorRoom room) {
+        Devices.Built built = Devices.build(scenario, layer, airOf(scenario), fanOn);
+        boolean none = guess.cells().length != layer.grid.cells();
+        return State.of(built, progress, none ? CoarseStart.of(scenario, built, layer, fanOn, progress) : guess, room);
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
