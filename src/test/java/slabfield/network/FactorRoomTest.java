@@ -30,7 +30,7 @@ class FactorRoomTest {
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         SlabSolver.State state = SlabSolver.State.of(
-                Devices.build(scenario, layer, SlabSolver.airOf(scenario), true), Progress.NONE, Guess.NONE, room);
+                Devices.build(scenario, layer, SlabSolver.airOf(scenario), true), Progress.NONE, Guess.NONE, room, 0);
         assertThat(state.convergence().converged()).isTrue();
         return state;
     }
