@@ -53,6 +53,10 @@ final class Network implements NonlinearSystem {
     private double[] held = new double[64];
     /** For each device the layer's disc that it is, or -1. */
     private int[] disc = new int[64];
+    /** For each device the part of the house that it belongs to. */
+    private int[] partOf = new int[64];
+
+    private int part;
 
     private int devices;
 
@@ -111,8 +115,10 @@ final class Network implements NonlinearSystem {
             fixed = Arrays.copyOf(fixed, more);
             held = Arrays.copyOf(held, more);
             disc = Arrays.copyOf(disc, more);
+            partOf = Arrays.copyOf(partOf, more);
         }
         disc[devices] = -1;
+        partOf[devices] = part;
         nodeX[devices] = x;
         nodeY[devices] = y;
         return cells() + devices++;
@@ -123,6 +129,16 @@ final class Network implements NonlinearSystem {
         int node = addNode(x, y);
         disc[node - cells()] = number;
         return node;
+    }
+
+    /** Nodes added from here on belong to the next part of the house: a pit, a tile, a wall, what stands behind a suction point. */
+    void nextPart() {
+        part++;
+    }
+
+    /** Number of the part that a device belongs to, the same on every grid. */
+    int part(int node) {
+        return partOf[node - cells()];
     }
 
     /** Number of the layer's disc that a node is, or -1. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import slabfield.solve.KeptFactor;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.RoomyFactor;
 import slabfield.solve.SymmetricMatrix;
 
 /**
@@ -24,6 +25,7 @@ final class NetworkMatrix {
     private CycledGrid cycles;
 
     private KeptFactor direct;
+    private RoomyFactor roomy;
     private Quadrants.Entries quadrants;
     private final double[] values;
     /** For each cell the entry that couples it with the cell to the right, above, above right and above left, or -1. */
@@ -143,8 +145,11 @@ final class NetworkMatrix {
 
     /** A factor of the values added since the last {@link #clear}; empty where the matrix is not positive definite. */
     Optional<PanelCholesky> factor() {
-        double[][] places = network.places();
-        PanelCholesky factor = new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        Optional<PanelCholesky> kept = roomy == null ? Optional.empty() : roomy.exactPanels();
+        PanelCholesky factor = kept.orElseGet(() -> {
+            double[][] places = network.places();
+            return new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        });
         return factor.factor().isEmpty() ? Optional.of(factor) : Optional.empty();
     }
 
@@ -159,7 +164,10 @@ final class NetworkMatrix {
             if (cycles.solve(right, step, tolerance)) return true;
             cycles = null;
         }
-        if (direct == null) direct = new KeptFactor(matrix, room.factor(network, layer, matrix));
+        if (direct == null) {
+            roomy = room.factor(network, layer, matrix);
+            direct = new KeptFactor(matrix, roomy);
+        }
         return direct.solve(right, step, tolerance);
     }
 }
