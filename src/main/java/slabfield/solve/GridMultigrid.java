@@ -13,7 +13,8 @@ import slabfield.solve.IterationResult.Ending;
  * at work are those of the team.
  */
 public final class GridMultigrid implements Preconditioner {
-    private static final int SUMS = 4;
+    /** A plain step that leaves more than this of the residual calls for a thorough cycle. */
+    private static final double SLOW = 0.3;
 
     private final GridOperator operator;
     private final Workers team;
@@ -30,9 +31,14 @@ public final class GridMultigrid implements Preconditioner {
     private final float[][] residual;
 
     private final float[][] correction;
+    /** Red values between two smoothings of a thorough cycle; made when first needed. */
+    private float[][] between;
+
     private final NinePoint[] operators;
-    /** Each worker's part of a sum. */
-    private final double[][] parts;
+    private final TeamSum sums;
+    private volatile Effort effort = Effort.PLAIN;
+    /** Closed rooms, in a thorough solve; null where there are none. */
+    private volatile Rooms rooms;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */
     public GridMultigrid(GridOperator operator, Workers team) {
@@ -60,12 +66,14 @@ public final class GridMultigrid implements Preconditioner {
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
         operators = hierarchy.operators();
-        parts = new double[SUMS][16 * team.count()];
+        sums = new TeamSum(team);
         update();
     }
 
     /** Takes over changed coefficients. */
     public void update() {
+        effort = Effort.PLAIN;
+        rooms = null;
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
@@ -122,11 +130,11 @@ public final class GridMultigrid implements Preconditioner {
                 rows.takeRed(j, answer, x[j]);
             }
             team.await(me);
-            double norm = Math.sqrt(total(0, me, rows.squared(b, from, to)));
+            double norm = Math.sqrt(sums.total(me, rows.squared(b, from, to)));
             int done = 0;
             double last = Double.POSITIVE_INFINITY;
             while (true) {
-                double start = Math.sqrt(total(1, me, rows.residual(b, x, r, from, to)));
+                double start = residual(me);
                 Ending end = ConjugateGradients.ending(start, tolerance * norm, last, goOn, done >= limit);
                 if (end != null) {
                     rows.answer(b, x, answer, from, to);
@@ -137,12 +145,30 @@ public final class GridMultigrid implements Preconditioner {
                     }
                     return;
                 }
-                last = start;
-                done = iterate(me, start, norm, done);
+                Effort now = effort;
+                done = iterate(me, level(me, start), norm, done);
+                last = effort == now ? start : Double.POSITIVE_INFINITY;
             }
         }
 
-        /** Conjugate gradients until the running residual is small enough; returns the iterations done in all. */
+        private double residual(int me) {
+            return Math.sqrt(sums.total(me, systems[me].residual(b, x, r, from(me), to(me))));
+        }
+
+        /** Brings every closed room to its right level; returns the residual then. */
+        private double level(int me, double start) {
+            if (rooms == null) {
+                return start;
+            }
+            rooms.gather(me, r, from(me), to(me));
+            team.await(me);
+            rooms.solve(me);
+            rooms.add(me, 1, x, from(me), to(me));
+            team.await(me);
+            return residual(me);
+        }
+
+        /** Conjugate gradients until the running residual is small enough or falls slowly; returns the iterations done in all. */
         private int iterate(int me, double start, double norm, int before) {
             int from = from(me);
             int to = to(me);
@@ -151,18 +177,25 @@ public final class GridMultigrid implements Preconditioner {
             rows.round(r, scale, residual, from, to);
             int done = before;
             double rz = 0;
+            double length = 0;
+            double last = Double.POSITIVE_INFINITY;
             while (true) {
-                cycle(me);
-                double rzNew = total(2, me, cycles[me].correct(residual, hierarchy.first().x, correction, from, to)) / scale;
-                rows.direction(correction, rz == 0 ? 0 : rzNew / rz, p, from, to);
+                double rzNew = sums.total(me, cycle(me, effort)) / scale;
+                double factor = rz == 0 ? 0 : rzNew / rz;
+                if (effort == Effort.THOROUGH && rz != 0) {
+                    factor = -length * sums.total(me, rows.dot(correction, ap, from, to)) / rz;
+                }
+                rows.direction(correction, factor, p, from, to);
+                conjugate(me);
                 rz = rzNew;
                 team.await(me);
-                double pap = total(3, me, rows.multiply(p, ap, from, to));
+                double pap = sums.total(me, rows.multiply(p, ap, from, to));
                 done++;
                 if (!(pap > 0)) {
                     return done;
                 }
-                double now = Math.sqrt(total(0, me, rows.step(rz / pap, p, ap, x, r, scale, residual, from, to)));
+                length = rz / pap;
+                double now = Math.sqrt(sums.total(me, rows.step(length, p, ap, x, r, scale, residual, from, to)));
                 if (me == 0) {
                     goOn = watch.step(done, now / norm);
                 }
@@ -170,26 +203,57 @@ public final class GridMultigrid implements Preconditioner {
                 if (now <= 0.99 * tolerance * norm || done >= limit || !goOn) {
                     return done;
                 }
+                if (effort == Effort.PLAIN && now > SLOW * last) {
+                    strengthen(me);
+                    return done;
+                }
+                last = now;
             }
         }
-    }
 
-    /** Restricts {@code residual} and cycles, so that the first level's x holds the coarse correction. */
-    private void cycle(int me) {
-        team.await(me);
-        cycles[me].restrict(residual, hierarchy.first().b, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
-        hierarchy.cycle(me);
-    }
-
-    private double total(int slot, int me, double part) {
-        double[] all = parts[slot];
-        all[16 * me] = part;
-        team.await(me);
-        double sum = 0;
-        for (int w = 0; w < team.count(); w++) {
-            sum += all[16 * w];
+        /** Makes the direction conjugate to the rooms' levels. */
+        private void conjugate(int me) {
+            if (rooms == null) {
+                return;
+            }
+            rooms.gatherConjugate(me, correction, from(me), to(me));
+            team.await(me);
+            rooms.solve(me);
+            rooms.add(me, -1, p, from(me), to(me));
         }
-        return sum;
+
+        private void strengthen(int me) {
+            team.await(me);
+            if (me == 0) {
+                if (between == null) {
+                    between = new float[grid.rows + 2][grid.length];
+                }
+                rooms = Rooms.of(operator, grid, team.count());
+                effort = Effort.THOROUGH;
+            }
+            team.await(me);
+        }
+    }
+
+    /** One application of the preconditioner to {@code residual}, into {@code correction}; returns this worker's part of residual' correction. */
+    private double cycle(int me, Effort now) {
+        int from = from(me);
+        int to = to(me);
+        CycleRows rows = cycles[me];
+        CoarseGrid coarse = hierarchy.first();
+        team.await(me);
+        if (now == Effort.PLAIN) {
+            rows.restrict(residual, null, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
+            hierarchy.cycle(me, now);
+            return rows.correct(residual, null, coarse, correction, from, to);
+        }
+        rows.correct(residual, null, null, correction, from, to);
+        team.await(me);
+        rows.restrict(residual, correction, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
+        hierarchy.cycle(me, now);
+        rows.correct(residual, correction, coarse, between, from, to);
+        team.await(me);
+        return rows.correct(residual, between, null, correction, from, to);
     }
 
     /** {@inheritDoc} Vectors run over all cells; z is 0 at inactive ones. */
@@ -210,8 +274,7 @@ public final class GridMultigrid implements Preconditioner {
             SystemRows rows = systems[me];
             rows.reduce(given, r, from, to);
             rows.round(r, scale, residual, from, to);
-            cycle(me);
-            cycles[me].correct(residual, hierarchy.first().x, correction, from, to);
+            cycle(me, Effort.PLAIN);
             rows.widen(correction, 1 / scale, p, from, to);
             team.await(me);
             rows.answer(given, p, z, from, to);

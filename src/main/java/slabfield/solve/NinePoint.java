@@ -78,14 +78,7 @@ final class NinePoint {
         for (int j = from; j < to; j++) {
             Row r = row[j];
             r.findRange(columns);
-            level.range(j, r.first, r.end);
-            for (int i = r.first; i < r.end; i++) {
-                level.east[j][i] = (float) r.east[i];
-                level.north[j][i] = (float) r.north[i];
-                level.northEast[j][i] = (float) r.northEast[i];
-                level.northWest[j][i] = (float) r.northWest[i];
-                level.inverse[j][i] = r.diagonal[i] > 0 ? (float) (1 / r.diagonal[i]) : 0;
-            }
+            level.load(j, r);
         }
     }
 }

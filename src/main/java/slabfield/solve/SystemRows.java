@@ -166,6 +166,17 @@ final class SystemRows {
         }
     }
 
+    /** z' ap. */
+    double dot(float[][] z, double[][] ap, int from, int to) {
+        double s = 0;
+        for (int j = from; j < to; j++) {
+            for (int k = grid.first[j]; k < grid.end[j]; k++) {
+                s += z[j][k] * ap[j][k];
+            }
+        }
+        return s;
+    }
+
     /** p = z + factor p. */
     void direction(float[][] z, double factor, double[][] p, int from, int to) {
         for (int j = from; j < to; j++) {
