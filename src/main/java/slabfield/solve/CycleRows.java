@@ -22,6 +22,8 @@ final class CycleRows {
     private final float[] product;
     private final float[] own;
     private final NaturalRows natural;
+    private final RowSum work;
+    private final RowSum along;
 
     CycleRows(RedBlackGrid grid, CornerWeights corners) {
         this.grid = grid;
@@ -37,6 +39,8 @@ final class CycleRows {
         product = new float[n];
         own = new float[n];
         natural = new NaturalRows(n + 1);
+        work = new RowSum(n);
+        along = new RowSum(n);
     }
 
     /** Red row j to start from: of {@code given}, or where that is null smoothed from zero. */
@@ -112,10 +116,10 @@ final class CycleRows {
 
     /** Turns {@code sum} into the residual of row j where its cells are not in balance with {@code residual} by themselves. */
     private void unbalanced(int j, float[] residual, float[] x) {
-        float[] d = grid.redF[j];
+        float[] d = grid.diagonalF[j];
         int end = grid.end[j];
         for (int k = grid.first[j]; k < end; k++) {
-            sum[k] = d[k] > 0 ? sum[k] + residual[k] - x[k] / d[k] : 0;
+            sum[k] += residual[k] - d[k] * x[k];
         }
     }
 
@@ -190,13 +194,14 @@ final class CycleRows {
      *
      * @param given red values so far, not {@code z}, or null for those smoothed from zero
      * @param coarse the correction, or null for none
-     * @return residual' z
+     * @param last A times the direction before, or null; {@link #along} is last' z
      */
-    double correct(float[][] residual, float[][] given, CoarseGrid coarse, float[][] z, int from, int to) {
+    void correct(float[][] residual, float[][] given, CoarseGrid coarse, float[][] z, float[][] last, int from, int to) {
         if (coarse != null) {
             natural.begin(coarse);
         }
-        double s = 0;
+        work.clear();
+        along.clear();
         float[] red0 = correctedRed(from - 2, residual, given, coarse);
         float[] red1 = correctedRed(from - 1, residual, given, coarse);
         float[] red2 = correctedRed(from, residual, given, coarse);
@@ -212,27 +217,29 @@ final class CycleRows {
             float[] black2 = blackRow(j + 1, red0, red1, red2);
             float[] y = z[j];
             grid.red(j, black0, black1, black2, y, shifted);
-            s += finish(grid.redF[j], residual[j], y, grid.first[j], grid.end[j]);
+            finish(grid.redF[j], residual[j], y, grid.first[j], grid.end[j]);
+            work.add(residual[j], y, grid.first[j], grid.end[j]);
+            if (last != null) {
+                along.add(last[j], y, grid.first[j], grid.end[j]);
+            }
             black0 = black1;
             black1 = black2;
         }
-        return s;
     }
 
-    private static double finish(float[] d, float[] r, float[] y, int from, int to) {
+    private static void finish(float[] d, float[] r, float[] y, int from, int to) {
         for (int k = from; k < to; k++) {
             y[k] = d[k] * (r[k] + y[k]);
         }
-        double s = 0;
-        double t = 0;
-        int k = from;
-        for (; k + 1 < to; k += 2) {
-            s += r[k] * y[k];
-            t += r[k + 1] * y[k + 1];
-        }
-        if (k < to) {
-            s += r[k] * y[k];
-        }
-        return s + t;
+    }
+
+    /** This worker's part of residual' z in the last {@link #correct}. */
+    double work() {
+        return work.take();
+    }
+
+    /** This worker's part of last' z in the last {@link #correct}. */
+    double along() {
+        return along.take();
     }
 }

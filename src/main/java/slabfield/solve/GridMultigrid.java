@@ -8,37 +8,40 @@ import slabfield.solve.IterationResult.Ending;
  * a larger system of which the grid is the main part.
  *
  * <p>The black half of the cells is eliminated exactly ({@link RedBlackGrid}) and one V(1,1) cycle of black-box
- * multigrid ({@link Galerkin}) preconditions what remains. The cycle runs in single precision; the iteration and the
- * answer are in double. Nothing is allocated while iterating. Not safe for use by several threads at once; the threads
- * at work are those of the team.
+ * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with a
+ * {@linkplain Effort#THOROUGH thorough} cycle and with closed {@linkplain Rooms rooms} taken out. Cycle and iteration run
+ * in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
+ * fallen a thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
+ * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
+ * becomes thorough. Not safe for use by several threads at once; the threads at work are those of the team.
  */
 public final class GridMultigrid implements Preconditioner {
-    /** A plain step that leaves more than this of the residual calls for a thorough cycle. */
-    private static final double SLOW = 0.3;
+    final GridOperator operator;
+    final Workers team;
+    final RedBlackGrid grid;
+    final CycleRows[] cycles;
+    final SystemRows[] systems;
+    final DirectionRows[] directions;
+    final TeamSum sums;
+    /** Red cells of the answer so far, and what has been added since the residual was worked out. */
+    final double[][] x;
 
-    private final GridOperator operator;
-    private final Workers team;
-    private final RedBlackGrid grid;
+    final float[][] added;
+    final float[][] p;
+    final float[][] ap;
+    /** Residual into the cycle and correction out of it. */
+    final float[][] residual;
+
+    final float[][] correction;
+    /** Closed rooms, in a thorough solve; null where there are none. */
+    volatile Rooms rooms;
+
+    volatile Effort effort = Effort.PLAIN;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
-    private final CycleRows[] cycles;
-    private final SystemRows[] systems;
-    private final double[][] x;
-    private final double[][] r;
-    private final double[][] p;
-    private final double[][] ap;
-    /** Residual into the cycle and correction out of it. */
-    private final float[][] residual;
-
-    private final float[][] correction;
+    private final NinePoint[] operators;
     /** Red values between two smoothings of a thorough cycle; made when first needed. */
     private float[][] between;
-
-    private final NinePoint[] operators;
-    private final TeamSum sums;
-    private volatile Effort effort = Effort.PLAIN;
-    /** Closed rooms, in a thorough solve; null where there are none. */
-    private volatile Rooms rooms;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */
     public GridMultigrid(GridOperator operator, Workers team) {
@@ -59,14 +62,16 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(cycles, w -> new CycleRows(grid, corners));
         systems = new SystemRows[team.count()];
         Arrays.setAll(systems, w -> new SystemRows(grid));
+        directions = new DirectionRows[team.count()];
+        Arrays.setAll(directions, w -> new DirectionRows(grid));
+        sums = new TeamSum(team);
         x = new double[rows + 2][grid.length];
-        r = new double[rows + 2][grid.length];
-        p = new double[rows + 2][grid.length];
-        ap = new double[rows + 2][grid.length];
+        added = new float[rows + 2][grid.length];
+        p = new float[rows + 2][grid.length];
+        ap = new float[rows + 2][grid.length];
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
         operators = hierarchy.operators();
-        sums = new TeamSum(team);
         update();
     }
 
@@ -77,14 +82,17 @@ public final class GridMultigrid implements Preconditioner {
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
+            for (int j = from(me); j < to(me); j++) {
+                grid.compensate(j);
+            }
         });
     }
 
-    private int from(int me) {
+    int from(int me) {
         return hierarchy.beginFine(0, me, operator.rows());
     }
 
-    private int to(int me) {
+    int to(int me) {
         return hierarchy.beginFine(0, me + 1, operator.rows());
     }
 
@@ -95,165 +103,53 @@ public final class GridMultigrid implements Preconditioner {
      * @param x start, and then the answer; 0 at inactive cells. The start's black cells do not matter
      * @param tolerance wanted |b - A x| / |b|
      * @param limit on the number of iterations
+     * @param watch told of each iteration's running residual, which is within a few parts in a thousand of the true one
      */
     public IterationResult solve(double[] b, double[] x, double tolerance, int limit, Watch watch) {
-        var run = new Run(b, x, tolerance, limit, watch);
+        var run = new GridSolve(this, b, x, tolerance, limit, watch);
         team.run(run::work);
-        return new IterationResult(run.ending, run.iterations, run.relative);
+        return run.result();
     }
 
-    /** One solve; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
-    private final class Run {
-        private final double[] b;
-        private final double[] answer;
-        private final double tolerance;
-        private final int limit;
-        private final Watch watch;
-        private volatile boolean goOn = true;
-        private Ending ending;
-        private int iterations;
-        private double relative;
-
-        Run(double[] b, double[] answer, double tolerance, int limit, Watch watch) {
-            this.b = b;
-            this.answer = answer;
-            this.tolerance = tolerance;
-            this.limit = limit;
-            this.watch = watch;
-        }
-
-        void work(int me) {
-            int from = from(me);
-            int to = to(me);
-            SystemRows rows = systems[me];
-            for (int j = from; j < to; j++) {
-                rows.takeRed(j, answer, x[j]);
+    /** Goes on with thorough cycles; every worker calls this. */
+    void strengthen(int me) {
+        team.await(me);
+        if (me == 0) {
+            if (between == null) {
+                between = new float[grid.rows + 2][grid.length];
             }
-            team.await(me);
-            double norm = Math.sqrt(sums.total(me, rows.squared(b, from, to)));
-            int done = 0;
-            double last = Double.POSITIVE_INFINITY;
-            while (true) {
-                double start = residual(me);
-                Ending end = ConjugateGradients.ending(start, tolerance * norm, last, goOn, done >= limit);
-                if (end != null) {
-                    rows.answer(b, x, answer, from, to);
-                    if (me == 0) {
-                        ending = end;
-                        iterations = done;
-                        relative = norm > 0 ? start / norm : start;
-                    }
-                    return;
-                }
-                Effort now = effort;
-                done = iterate(me, level(me, start), norm, done);
-                last = effort == now ? start : Double.POSITIVE_INFINITY;
-            }
+            rooms = Rooms.of(operator, grid, team.count());
+            effort = Effort.THOROUGH;
         }
-
-        private double residual(int me) {
-            return Math.sqrt(sums.total(me, systems[me].residual(b, x, r, from(me), to(me))));
-        }
-
-        /** Brings every closed room to its right level; returns the residual then. */
-        private double level(int me, double start) {
-            if (rooms == null) {
-                return start;
-            }
-            rooms.gather(me, r, from(me), to(me));
-            team.await(me);
-            rooms.solve(me);
-            rooms.add(me, 1, x, from(me), to(me));
-            team.await(me);
-            return residual(me);
-        }
-
-        /** Conjugate gradients until the running residual is small enough or falls slowly; returns the iterations done in all. */
-        private int iterate(int me, double start, double norm, int before) {
-            int from = from(me);
-            int to = to(me);
-            SystemRows rows = systems[me];
-            double scale = 1 / start;
-            rows.round(r, scale, residual, from, to);
-            int done = before;
-            double rz = 0;
-            double length = 0;
-            double last = Double.POSITIVE_INFINITY;
-            while (true) {
-                double rzNew = sums.total(me, cycle(me, effort)) / scale;
-                double factor = rz == 0 ? 0 : rzNew / rz;
-                if (effort == Effort.THOROUGH && rz != 0) {
-                    factor = -length * sums.total(me, rows.dot(correction, ap, from, to)) / rz;
-                }
-                rows.direction(correction, factor, p, from, to);
-                conjugate(me);
-                rz = rzNew;
-                team.await(me);
-                double pap = sums.total(me, rows.multiply(p, ap, from, to));
-                done++;
-                if (!(pap > 0)) {
-                    return done;
-                }
-                length = rz / pap;
-                double now = Math.sqrt(sums.total(me, rows.step(length, p, ap, x, r, scale, residual, from, to)));
-                if (me == 0) {
-                    goOn = watch.step(done, now / norm);
-                }
-                team.await(me);
-                if (now <= 0.99 * tolerance * norm || done >= limit || !goOn) {
-                    return done;
-                }
-                if (effort == Effort.PLAIN && now > SLOW * last) {
-                    strengthen(me);
-                    return done;
-                }
-                last = now;
-            }
-        }
-
-        /** Makes the direction conjugate to the rooms' levels. */
-        private void conjugate(int me) {
-            if (rooms == null) {
-                return;
-            }
-            rooms.gatherConjugate(me, correction, from(me), to(me));
-            team.await(me);
-            rooms.solve(me);
-            rooms.add(me, -1, p, from(me), to(me));
-        }
-
-        private void strengthen(int me) {
-            team.await(me);
-            if (me == 0) {
-                if (between == null) {
-                    between = new float[grid.rows + 2][grid.length];
-                }
-                rooms = Rooms.of(operator, grid, team.count());
-                effort = Effort.THOROUGH;
-            }
-            team.await(me);
-        }
+        team.await(me);
     }
 
-    /** One application of the preconditioner to {@code residual}, into {@code correction}; returns this worker's part of residual' correction. */
-    private double cycle(int me, Effort now) {
+    /**
+     * One application of the preconditioner to {@code residual}, into {@code correction}; every worker calls this.
+     *
+     * @param last A times the direction before, or null
+     */
+    void cycle(int me, Effort now, float[][] last) {
         int from = from(me);
         int to = to(me);
         CycleRows rows = cycles[me];
         CoarseGrid coarse = hierarchy.first();
         team.await(me);
-        if (now == Effort.PLAIN) {
-            rows.restrict(residual, null, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
-            hierarchy.cycle(me, now);
-            return rows.correct(residual, null, coarse, correction, from, to);
+        float[][] smoothed = null;
+        if (now.sweeps > 1) {
+            rows.correct(residual, null, null, correction, null, from, to);
+            team.await(me);
+            smoothed = correction;
         }
-        rows.correct(residual, null, null, correction, from, to);
-        team.await(me);
-        rows.restrict(residual, correction, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
+        rows.restrict(residual, smoothed, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
         hierarchy.cycle(me, now);
-        rows.correct(residual, correction, coarse, between, from, to);
-        team.await(me);
-        return rows.correct(residual, between, null, correction, from, to);
+        if (now.sweeps > 1) {
+            rows.correct(residual, correction, coarse, between, null, from, to);
+            team.await(me);
+            rows.correct(residual, between, null, correction, last, from, to);
+        } else {
+            rows.correct(residual, null, coarse, correction, last, from, to);
+        }
     }
 
     /** {@inheritDoc} Vectors run over all cells; z is 0 at inactive ones. */
@@ -272,12 +168,11 @@ public final class GridMultigrid implements Preconditioner {
             int from = from(me);
             int to = to(me);
             SystemRows rows = systems[me];
-            rows.reduce(given, r, from, to);
-            rows.round(r, scale, residual, from, to);
-            cycle(me, Effort.PLAIN);
-            rows.widen(correction, 1 / scale, p, from, to);
+            rows.reduce(given, scale, residual, from, to);
+            cycle(me, Effort.PLAIN, null);
+            rows.widen(correction, 1 / scale, x, from, to);
             team.await(me);
-            rows.answer(given, p, z, from, to);
+            rows.answer(given, x, z, from, to);
         });
     }
 }

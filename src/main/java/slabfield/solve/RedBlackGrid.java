@@ -37,7 +37,11 @@ final class RedBlackGrid {
     final float[][] outerF;
     final float[][] redUpF;
     final float[][] blackUpF;
+    /** Reciprocal of the diagonal of each red cell; 0 where inactive. */
     final float[][] redF;
+    final float[][] diagonalF;
+    /** What to add to each red cell's diagonal so that S in single precision does to a constant what S does in double. */
+    final float[][] restF;
     final float[][] blackF;
 
     RedBlackGrid(int columns, int rows) {
@@ -57,6 +61,8 @@ final class RedBlackGrid {
         redUpF = new float[rows + 2][length];
         blackUpF = new float[rows + 2][length];
         redF = new float[rows + 2][length];
+        diagonalF = new float[rows + 2][length];
+        restF = new float[rows + 2][length];
         blackF = new float[rows + 2][length];
     }
 
@@ -91,6 +97,7 @@ final class RedBlackGrid {
             double ofBlack = d[at + 1 - shift];
             reds[k] = ofRed;
             redF[j][k] = ofRed > 0 ? (float) (1 / ofRed) : 0;
+            diagonalF[j][k] = (float) ofRed;
             blacks[k] = ofBlack > 0 ? 1 / ofBlack : 0;
         }
         round(inner[j], innerF[j], a, b);
@@ -98,6 +105,36 @@ final class RedBlackGrid {
         round(redUp[j], redUpF[j], a, b);
         round(blackUp[j], blackUpF[j], a, b);
         round(blacks, blackF[j], a, b);
+    }
+
+    /**
+     * Works out {@link #restF} of row j, once it and the rows beside it are loaded. Rounding would otherwise change the
+     * leaks of a fine grid, which are small beside its conductances.
+     */
+    void compensate(int j) {
+        int step = outward(j);
+        double[] d = red[j];
+        for (int k = first[j]; k < end[j]; k++) {
+            double rest = d[k] - diagonalF[j][k];
+            if (d[k] > 0) {
+                rest -= excess(j, k, inner[j][k], innerF[j][k]);
+                int beside = k - step;
+                rest -= excess(j, beside, outer[j][beside], outerF[j][beside]);
+                rest -= excess(j + 1, k, redUp[j][k], redUpF[j][k]);
+                rest -= excess(j - 1, k, blackUp[j - 1][k], blackUpF[j - 1][k]);
+            }
+            restF[j][k] = (float) rest;
+        }
+    }
+
+    /** What a black cell whose red neighbours are all 1 gives over a link: exactly, less in single precision. */
+    private double excess(int j, int k, double link, float linkF) {
+        if (link == 0) {
+            return 0;
+        }
+        double sum = inner[j][k] + outer[j][k] + blackUp[j][k] + redUp[j - 1][k];
+        double sumF = (double) innerF[j][k] + outerF[j][k] + blackUpF[j][k] + redUpF[j - 1][k];
+        return link * black[j][k] * sum - linkF * (blackF[j][k] * sumF);
     }
 
     private static void round(double[] from, float[] to, int first, int end) {

@@ -188,7 +188,7 @@ final class Rooms {
     }
 
     /** A worker's part of Z' r, from padded rows from .. to - 1. */
-    void gather(int me, double[][] r, int from, int to) {
+    void gather(int me, float[][] r, int from, int to) {
         double[] sums = parts[me];
         Arrays.fill(sums, 0);
         for (int j = from; j < to; j++) {
@@ -242,12 +242,23 @@ final class Rooms {
         }
     }
 
-    /** v += factor times the rooms' levels, in padded rows from .. to - 1. */
-    void add(int me, double times, double[][] v, int from, int to) {
+    /** x += times the rooms' levels, in padded rows from .. to - 1. */
+    void raise(int me, double times, double[][] x, int from, int to) {
         for (int j = from; j < to; j++) {
             for (int k = 0; k < room[j].length; k++) {
                 if (room[j][k] > 0) {
-                    v[j][k] += times * levels[me][room[j][k] - 1];
+                    x[j][k] += times * levels[me][room[j][k] - 1];
+                }
+            }
+        }
+    }
+
+    /** p less the rooms' levels, in padded rows from .. to - 1. */
+    void clear(int me, float[][] p, int from, int to) {
+        for (int j = from; j < to; j++) {
+            for (int k = 0; k < room[j].length; k++) {
+                if (room[j][k] > 0) {
+                    p[j][k] -= (float) levels[me][room[j][k] - 1];
                 }
             }
         }

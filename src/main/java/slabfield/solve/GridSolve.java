@@ -1,0 +1,166 @@
+package slabfield.solve;
+
+import slabfield.solve.IterationResult.Ending;
+
+/** One solve of a {@link GridMultigrid}; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
+final class GridSolve {
+    /** A plain step that leaves more than this of the residual calls for a thorough cycle. */
+    private static final double SLOW = 0.4;
+    /** The residual is worked out anew when it has fallen to this of what it was. */
+    private static final double RENEW = 1e-3;
+
+    private final GridMultigrid grid;
+    private final double[] b;
+    private final double[] answer;
+    private final double tolerance;
+    private final int limit;
+    private final Watch watch;
+    private volatile boolean goOn = true;
+    private Ending ending;
+    private int iterations;
+    private double relative;
+
+    GridSolve(GridMultigrid grid, double[] b, double[] answer, double tolerance, int limit, Watch watch) {
+        this.grid = grid;
+        this.b = b;
+        this.answer = answer;
+        this.tolerance = tolerance;
+        this.limit = limit;
+        this.watch = watch;
+    }
+
+    IterationResult result() {
+        return new IterationResult(ending, iterations, relative);
+    }
+
+    void work(int me) {
+        new Share(me).solve();
+    }
+
+    /** One worker's rows. */
+    private final class Share {
+        private final int me;
+        private final int from;
+        private final int to;
+        private final SystemRows system;
+        private final DirectionRows rows;
+        /** |b|, and what the single-precision residual is the double one times. */
+        private double norm;
+
+        private double scale = 1;
+        private int done;
+        /** Of the direction at hand: residual' M residual, or 0 before the first; and the length of the last step. */
+        private double rz;
+
+        private double length;
+
+        Share(int me) {
+            this.me = me;
+            from = grid.from(me);
+            to = grid.to(me);
+            system = grid.systems[me];
+            rows = grid.directions[me];
+        }
+
+        private double total(double part) {
+            return grid.sums.total(me, part);
+        }
+
+        void solve() {
+            for (int j = from; j < to; j++) {
+                system.takeRed(j, answer, grid.x[j]);
+                java.util.Arrays.fill(grid.added[j], 0);
+            }
+            norm = Math.sqrt(total(system.squared(b, from, to)));
+            scale = norm > 0 ? 1 / norm : 1;
+            double last = Double.POSITIVE_INFINITY;
+            while (true) {
+                double now = residual();
+                Ending end = ConjugateGradients.ending(now, tolerance * norm, last, goOn, done >= limit);
+                if (end != null) {
+                    finish(end, now);
+                    return;
+                }
+                last = now;
+                if (grid.rooms != null) {
+                    now = level();
+                }
+                if (iterate(now)) {
+                    grid.strengthen(me);
+                    last = Double.POSITIVE_INFINITY;
+                    rz = 0;
+                }
+                system.settle(grid.added, 1 / scale, grid.x, from, to);
+                grid.team.await(me);
+            }
+        }
+
+        private void finish(Ending end, double residual) {
+            system.answer(b, grid.x, answer, from, to);
+            if (me == 0) {
+                ending = end;
+                iterations = done;
+                relative = norm > 0 ? residual / norm : residual;
+            }
+        }
+
+        private double residual() {
+            return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, from, to)));
+        }
+
+        /** Brings every closed room to its right level; returns the residual then. */
+        private double level() {
+            grid.rooms.gather(me, grid.residual, from, to);
+            grid.team.await(me);
+            grid.rooms.solve(me);
+            grid.rooms.raise(me, 1 / scale, grid.x, from, to);
+            grid.team.await(me);
+            return residual();
+        }
+
+        /** Conjugate gradients until the residual has to be worked out anew; returns whether they were slow. */
+        private boolean iterate(double start) {
+            double wanted = Math.max(0.99 * tolerance * norm, RENEW * start);
+            double last = Double.POSITIVE_INFINITY;
+            while (true) {
+                direct();
+                grid.team.await(me);
+                double pap = total(rows.multiply(grid.p, grid.ap, from, to));
+                done++;
+                if (!(pap > 0)) {
+                    rz = 0;
+                    return false;
+                }
+                length = rz / pap;
+                double now = Math.sqrt(total(rows.step(length, grid.p, grid.ap, grid.added, grid.residual, from, to))) / scale;
+                if (me == 0) {
+                    goOn = watch.step(done, now / norm);
+                }
+                grid.team.await(me);
+                if (now <= wanted || done >= limit || !goOn) {
+                    return false;
+                }
+                if (grid.effort == Effort.PLAIN && now > SLOW * last) {
+                    return true;
+                }
+                last = now;
+            }
+        }
+
+        /** Next direction: the preconditioned residual, made conjugate to the direction before and to the rooms' levels. */
+        private void direct() {
+            grid.cycle(me, grid.effort, rz == 0 ? null : grid.ap);
+            CycleRows cycle = grid.cycles[me];
+            double next = total(cycle.work());
+            double factor = rz == 0 ? 0 : -length * total(cycle.along()) / rz;
+            rows.direction(grid.correction, factor, grid.p, from, to);
+            rz = next;
+            if (grid.rooms != null) {
+                grid.rooms.gatherConjugate(me, grid.correction, from, to);
+                grid.team.await(me);
+                grid.rooms.solve(me);
+                grid.rooms.clear(me, grid.p, from, to);
+            }
+        }
+    }
+}
