@@ -20,6 +20,9 @@ final class CoarseGrid {
     final Halves diagonal;
 
     final Halves inverse;
+    /** What to add to the diagonal so that rounding leaves the level's leaks as they are; null until {@link #loadRest}. */
+    Halves rest;
+
     final Halves x;
     final Halves b;
     /** Weights of the next level's points: of those west and east of a point in an even row, and south and north of one in an odd. */
@@ -81,6 +84,29 @@ final class CoarseGrid {
         // The first even point's coupling to the north-west belongs to an element before it.
         int before = first[j] - 1;
         northWest.even[j][before] = (float) row.northWest[2 * before + 1];
+    }
+
+    /** Works out {@link #rest}; all rows must have been loaded. */
+    void loadRest(NinePoint operator) {
+        if (rest == null) {
+            rest = field();
+        }
+        for (int j = 1; j <= rows; j++) {
+            for (int i = 2 * first[j] - 1; i < 2 * end[j] - 1; i++) {
+                rest.set(j, i, (float) (operator.leak(j, i) - leak(j, i)));
+            }
+        }
+    }
+
+    /** The diagonal less the couplings, as rounded. */
+    private double leak(int j, int i) {
+        double sum = (double) diagonal.get(j, i) - east.get(j, i) - east.get(j, i - 1) - north.get(j, i) - north.get(j - 1, i);
+        sum -= (double) northEast.get(j, i) + northEast.get(j - 1, i - 1);
+        return sum - northWestOf(j, i) - northWestOf(j - 1, i + 1);
+    }
+
+    private double northWestOf(int j, int i) {
+        return (i & 1) != 0 ? northWest.even[j][(i - 1) / 2] : northWest.odd[j][i / 2];
     }
 
     private static void set(Halves to, int j, int k, double[] from, int even, int odd) {

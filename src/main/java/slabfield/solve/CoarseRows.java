@@ -295,15 +295,15 @@ final class CoarseRows {
             acrossEven(g, p, j, out.even[j]);
             besideOdd(g, p, j, out.odd[j]);
             acrossOdd(g, p, j, out.odd[j]);
-            s += finish(g.diagonal.even[j], p.even[j], out.even[j], a, e);
-            s += finish(g.diagonal.odd[j], p.odd[j], out.odd[j], a, e);
+            s += finish(g.diagonal.even[j], g.rest.even[j], p.even[j], out.even[j], a, e);
+            s += finish(g.diagonal.odd[j], g.rest.odd[j], p.odd[j], out.odd[j], a, e);
         }
         return s;
     }
 
-    private static double finish(float[] diagonal, float[] p, float[] out, int a, int e) {
+    private static double finish(float[] diagonal, float[] rest, float[] p, float[] out, int a, int e) {
         for (int k = a; k < e; k++) {
-            out[k] = diagonal[k] * p[k] - out[k];
+            out[k] = diagonal[k] * p[k] - out[k] + rest[k] * p[k];
         }
         return dot(p, out, a, e);
     }

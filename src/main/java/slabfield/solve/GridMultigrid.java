@@ -11,7 +11,7 @@ import slabfield.solve.IterationResult.Ending;
  * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with a
  * {@linkplain Effort#THOROUGH thorough} cycle and with closed {@linkplain Rooms rooms} taken out. Cycle and iteration run
  * in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
- * fallen a thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
+ * fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
  * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
  * becomes thorough. Not safe for use by several threads at once; the threads at work are those of the team.
  */
@@ -23,10 +23,10 @@ public final class GridMultigrid implements Preconditioner {
     final SystemRows[] systems;
     final DirectionRows[] directions;
     final TeamSum sums;
-    /** Red cells of the answer so far, and what has been added since the residual was worked out. */
+    /** Red cells of the answer so far. */
     final double[][] x;
 
-    final float[][] added;
+    /** Direction, and S times it. */
     final float[][] p;
     final float[][] ap;
     /** Residual into the cycle and correction out of it. */
@@ -42,6 +42,7 @@ public final class GridMultigrid implements Preconditioner {
     private final NinePoint[] operators;
     /** Red values between two smoothings of a thorough cycle; made when first needed. */
     private float[][] between;
+    private double tightness;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */
     public GridMultigrid(GridOperator operator, Workers team) {
@@ -66,7 +67,6 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(directions, w -> new DirectionRows(grid));
         sums = new TeamSum(team);
         x = new double[rows + 2][grid.length];
-        added = new float[rows + 2][grid.length];
         p = new float[rows + 2][grid.length];
         ap = new float[rows + 2][grid.length];
         residual = new float[rows + 2][grid.length];
@@ -82,8 +82,18 @@ public final class GridMultigrid implements Preconditioner {
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
+            double leak = 0;
+            double all = 0;
             for (int j = from(me); j < to(me); j++) {
-                grid.compensate(j);
+                leak += grid.leaks(j);
+                for (double d : grid.red[j]) {
+                    all += 2 * d;
+                }
+            }
+            leak = sums.total(me, leak);
+            all = sums.total(me, all);
+            if (me == 0) {
+                tightness = all / leak;
             }
         });
     }
@@ -111,6 +121,11 @@ public final class GridMultigrid implements Preconditioner {
         return run.result();
     }
 
+    /** How far all conductances together outweigh the leaks; infinite without leaks. */
+    double tightness() {
+        return tightness;
+    }
+
     /** Goes on with thorough cycles; every worker calls this. */
     void strengthen(int me) {
         team.await(me);
@@ -119,6 +134,7 @@ public final class GridMultigrid implements Preconditioner {
                 between = new float[grid.rows + 2][grid.length];
             }
             rooms = Rooms.of(operator, grid, team.count());
+            hierarchy.prepare(Effort.THOROUGH, operators);
             effort = Effort.THOROUGH;
         }
         team.await(me);

@@ -6,8 +6,15 @@ import slabfield.solve.IterationResult.Ending;
 final class GridSolve {
     /** A plain step that leaves more than this of the residual calls for a thorough cycle. */
     private static final double SLOW = 0.4;
-    /** The residual is worked out anew when it has fallen to this of what it was. */
-    private static final double RENEW = 1e-3;
+    /**
+     * The residual is worked out anew when it has fallen to this of what it was, or to this times the square root of how
+     * far conductances outweigh leaks, if that is more: the less leaks, the more a small error in the residual weighs.
+     */
+    private static final double RENEW = 1e-4;
+
+    private static final double RENEW_TIGHT = 6e-7;
+    /** A step that leaves less than this has used up all directions, as on a few cells: the next starts afresh. */
+    private static final double SPENT = 1e-3;
 
     private final GridMultigrid grid;
     private final double[] b;
@@ -15,6 +22,7 @@ final class GridSolve {
     private final double tolerance;
     private final int limit;
     private final Watch watch;
+    private final double renew;
     private volatile boolean goOn = true;
     private Ending ending;
     private int iterations;
@@ -27,6 +35,7 @@ final class GridSolve {
         this.tolerance = tolerance;
         this.limit = limit;
         this.watch = watch;
+        renew = Math.min(0.1, Math.max(RENEW, RENEW_TIGHT * Math.sqrt(grid.tightness())));
     }
 
     IterationResult result() {
@@ -53,6 +62,8 @@ final class GridSolve {
         private double rz;
 
         private double length;
+        /** Residual by the running sums. */
+        private double running;
 
         Share(int me) {
             this.me = me;
@@ -69,14 +80,20 @@ final class GridSolve {
         void solve() {
             for (int j = from; j < to; j++) {
                 system.takeRed(j, answer, grid.x[j]);
-                java.util.Arrays.fill(grid.added[j], 0);
             }
             norm = Math.sqrt(total(system.squared(b, from, to)));
             scale = norm > 0 ? 1 / norm : 1;
             double last = Double.POSITIVE_INFINITY;
+            boolean carriedOn = false;
             while (true) {
                 double now = residual();
                 Ending end = ConjugateGradients.ending(now, tolerance * norm, last, goOn, done >= limit);
+                boolean spent = now > 2 * running || end == Ending.STALLED;
+                if (spent && carriedOn) {
+                    // The directions have run out, as on a grid of few cells: start again from this residual.
+                    rz = 0;
+                    end = end == Ending.STALLED ? null : end;
+                }
                 if (end != null) {
                     finish(end, now);
                     return;
@@ -85,13 +102,12 @@ final class GridSolve {
                 if (grid.rooms != null) {
                     now = level();
                 }
+                carriedOn = rz != 0;
                 if (iterate(now)) {
                     grid.strengthen(me);
                     last = Double.POSITIVE_INFINITY;
                     rz = 0;
                 }
-                system.settle(grid.added, 1 / scale, grid.x, from, to);
-                grid.team.await(me);
             }
         }
 
@@ -120,8 +136,9 @@ final class GridSolve {
 
         /** Conjugate gradients until the residual has to be worked out anew; returns whether they were slow. */
         private boolean iterate(double start) {
-            double wanted = Math.max(0.99 * tolerance * norm, RENEW * start);
-            double last = Double.POSITIVE_INFINITY;
+            double wanted = Math.max(0.99 * tolerance * norm, renew * start);
+            double before = start;
+            boolean first = true;
             while (true) {
                 direct();
                 grid.team.await(me);
@@ -132,18 +149,24 @@ final class GridSolve {
                     return false;
                 }
                 length = rz / pap;
-                double now = Math.sqrt(total(rows.step(length, grid.p, grid.ap, grid.added, grid.residual, from, to))) / scale;
+                double left = total(rows.step(length, 1 / scale, grid.p, grid.ap, grid.x, grid.residual, from, to));
+                double now = Math.sqrt(left) / scale;
+                running = now;
                 if (me == 0) {
                     goOn = watch.step(done, now / norm);
                 }
                 grid.team.await(me);
+                if (now < SPENT * before) {
+                    rz = 0;
+                }
                 if (now <= wanted || done >= limit || !goOn) {
                     return false;
                 }
-                if (grid.effort == Effort.PLAIN && now > SLOW * last) {
+                if (grid.effort == Effort.PLAIN && !first && now > SLOW * before) {
                     return true;
                 }
-                last = now;
+                before = now;
+                first = false;
             }
         }
 

@@ -98,6 +98,15 @@ final class Hierarchy {
         }
     }
 
+    /** Makes ready the levels that take more than one step. */
+    void prepare(Effort effort, NinePoint[] operators) {
+        for (int k = 0; k + 1 < levels.size(); k++) {
+            if (effort.steps(k) > 1) {
+                levels.get(k).loadRest(operators[k]);
+            }
+        }
+    }
+
     NinePoint[] operators() {
         var operators = new NinePoint[levels.size()];
         for (int k = 0; k < operators.length; k++) {

@@ -73,6 +73,14 @@ final class NinePoint {
         return j -> row[Math.min(j, rows + 1)];
     }
 
+    /** Diagonal less all couplings of a point. */
+    double leak(int j, int i) {
+        Row r = row[j];
+        Row under = row[j - 1];
+        double sum = r.diagonal[i] - r.east[i] - r.east[i - 1] - r.north[i] - under.north[i];
+        return sum - (r.northEast[i] + r.northWest[i] + under.northEast[i - 1] + under.northWest[i + 1]);
+    }
+
     /** Rounds padded rows from .. to - 1 into a level for cycling. */
     void round(CoarseGrid level, int from, int to) {
         for (int j = from; j < to; j++) {

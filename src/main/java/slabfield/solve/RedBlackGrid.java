@@ -40,8 +40,9 @@ final class RedBlackGrid {
     /** Reciprocal of the diagonal of each red cell; 0 where inactive. */
     final float[][] redF;
     final float[][] diagonalF;
-    /** What to add to each red cell's diagonal so that S in single precision does to a constant what S does in double. */
-    final float[][] restF;
+    /** Conductance of each red, and of each black cell to where x = 0. */
+    final float[][] redLeakF;
+    final float[][] blackLeakF;
     final float[][] blackF;
 
     RedBlackGrid(int columns, int rows) {
@@ -62,7 +63,8 @@ final class RedBlackGrid {
         blackUpF = new float[rows + 2][length];
         redF = new float[rows + 2][length];
         diagonalF = new float[rows + 2][length];
-        restF = new float[rows + 2][length];
+        redLeakF = new float[rows + 2][length];
+        blackLeakF = new float[rows + 2][length];
         blackF = new float[rows + 2][length];
     }
 
@@ -107,34 +109,27 @@ final class RedBlackGrid {
         round(blacks, blackF[j], a, b);
     }
 
-    /**
-     * Works out {@link #restF} of row j, once it and the rows beside it are loaded. Rounding would otherwise change the
-     * leaks of a fine grid, which are small beside its conductances.
-     */
-    void compensate(int j) {
+    /** Works out the leaks of row j, once it and the row below are loaded; returns their sum. */
+    double leaks(int j) {
+        double sum = 0;
+        double[] shifted = new double[length];
         int step = outward(j);
-        double[] d = red[j];
+        int from = Math.max(first[j], first[j] + step);
+        int to = Math.min(end[j], end[j] + step);
+        if (from < to) {
+            System.arraycopy(outer[j], from - step, shifted, from, to - from);
+        }
         for (int k = first[j]; k < end[j]; k++) {
-            double rest = d[k] - diagonalF[j][k];
-            if (d[k] > 0) {
-                rest -= excess(j, k, inner[j][k], innerF[j][k]);
-                int beside = k - step;
-                rest -= excess(j, beside, outer[j][beside], outerF[j][beside]);
-                rest -= excess(j + 1, k, redUp[j][k], redUpF[j][k]);
-                rest -= excess(j - 1, k, blackUp[j - 1][k], blackUpF[j - 1][k]);
-            }
-            restF[j][k] = (float) rest;
+            double links = inner[j][k] + shifted[k] + redUp[j][k] + blackUp[j - 1][k];
+            redLeakF[j][k] = (float) Math.max(0, red[j][k] - links);
+            sum += redLeakF[j][k];
         }
-    }
-
-    /** What a black cell whose red neighbours are all 1 gives over a link: exactly, less in single precision. */
-    private double excess(int j, int k, double link, float linkF) {
-        if (link == 0) {
-            return 0;
+        for (int k = first[j]; k < end[j]; k++) {
+            double links = inner[j][k] + outer[j][k] + blackUp[j][k] + redUp[j - 1][k];
+            blackLeakF[j][k] = black[j][k] > 0 ? (float) Math.max(0, 1 / black[j][k] - links) : 0;
+            sum += blackLeakF[j][k];
         }
-        double sum = inner[j][k] + outer[j][k] + blackUp[j][k] + redUp[j - 1][k];
-        double sumF = (double) innerF[j][k] + outerF[j][k] + blackUpF[j][k] + redUpF[j - 1][k];
-        return link * black[j][k] * sum - linkF * (blackF[j][k] * sumF);
+        return sum;
     }
 
     private static void round(double[] from, float[] to, int first, int end) {
@@ -144,7 +139,7 @@ final class RedBlackGrid {
     }
 
     /** Step from a black cell's element to that of the red cell at its outer link, in row j of the padded arrays. */
-    private static int outward(int j) {
+    static int outward(int j) {
         return (j & 1) != 0 ? 1 : -1;
     }
 

@@ -26,29 +26,30 @@ final class Rooms {
 
     private final double[][] levels;
 
-    private Rooms(int count, GridOperator operator, RedBlackGrid grid, short[] numbers, int workers) {
+    private Rooms(int count, GridOperator operator, RedBlackGrid grid, short[][] numbers, int workers) {
         this.count = count;
         room = new short[grid.rows + 2][grid.length];
         own = new double[grid.rows + 2][grid.length];
         factor = new double[count][count];
-        var extras = new Extras();
-        int columns = operator.columns();
-        for (int c = 0; c < numbers.length; c++) {
-            int i = c % columns;
-            int j = c / columns;
-            if (((i + j) & 1) == 0) {
-                room[j + 1][i / 2 + 1] = numbers[c];
+        var entries = new Entries(numbers);
+        var source = new OperatorRows(operator, grid, 0, 0);
+        NinePoint.Row below = source.row(0);
+        for (int j = 1; j <= grid.rows; j++) {
+            NinePoint.Row row = source.row(j);
+            for (int i = row.first; i < row.end; i++) {
+                if (((i + j) & 1) == 0) {
+                    room[j][(i + 1) / 2] = numbers[j][i];
+                    entries.add(j, i, numbers[j][i], row.diagonal[i]);
+                } else if (row.diagonal[i] > 0) {
+                    entries.eliminate(j, i, row, below);
+                }
             }
+            below = row;
         }
-        for (int c = 0; c < numbers.length; c++) {
-            if (operator.active()[c]) {
-                new Cell(operator, numbers, c).enter(extras);
-            }
-        }
-        begin = extras.sort(grid.rows);
-        cell = extras.cells;
-        other = extras.rooms;
-        value = extras.values;
+        begin = entries.sort(grid.rows);
+        cell = entries.cells;
+        other = entries.rooms;
+        value = entries.values;
         for (int a = 0; a < count; a++) {
             factorRow(a);
         }
@@ -58,81 +59,74 @@ final class Rooms {
 
     /** The rooms of a grid, or null where it has none. */
     static Rooms of(GridOperator operator, RedBlackGrid grid, int workers) {
-        short[] numbers = RoomFinder.find(operator);
+        short[][] numbers = RoomFinder.find(operator, grid);
         int count = 0;
-        for (short number : numbers) {
-            count = Math.max(count, number);
+        for (short[] row : numbers) {
+            for (short number : row) {
+                count = Math.max(count, number);
+            }
         }
         return count == 0 ? null : new Rooms(count, operator, grid, numbers, workers);
     }
 
-    /** A cell, its neighbours, its links and their sum with its leak. */
-    private final class Cell {
-        private final int at;
-        private final int i;
-        private final int j;
-        private final int columns;
-        private final short[] numbers;
+    /** Takes in elements of S Z and E; those of S Z in other rooms' columns go into a growing list. */
+    private final class Entries {
+        private final short[][] numbers;
+        private final int[] rowOf = new int[4];
+        private final int[] columnOf = new int[4];
         private final double[] links = new double[4];
-        private final int[] neighbours;
-        private double diagonal;
-
-        Cell(GridOperator operator, short[] numbers, int c) {
-            columns = operator.columns();
-            this.numbers = numbers;
-            at = c;
-            i = c % columns;
-            j = c / columns;
-            neighbours = new int[] {c - 1, c + 1, c - columns, c + columns};
-            links[0] = i > 0 ? operator.eastOf(c - 1, i - 1) : 0;
-            links[1] = operator.eastOf(c, i);
-            links[2] = j > 0 ? operator.northOf(c - columns, j - 1) : 0;
-            links[3] = operator.northOf(c, j);
-            diagonal = operator.leak()[c] + links[0] + links[1] + links[2] + links[3];
-        }
-
-        /** Adds what this cell gives to S Z and to E. */
-        void enter(Extras extras) {
-            if (((i + j) & 1) == 0) {
-                add(at, numbers[at], diagonal, extras);
-                return;
-            }
-            for (int k = 0; k < 4; k++) {
-                for (int m = 0; m < 4; m++) {
-                    if (links[k] > 0 && links[m] > 0) {
-                        add(neighbours[k], numbers[neighbours[m]], -links[k] * links[m] / diagonal, extras);
-                    }
-                }
-            }
-        }
-
-        private void add(int red, short column, double v, Extras extras) {
-            if (column == 0) {
-                return;
-            }
-            int row = red / columns + 1;
-            int element = red % columns / 2 + 1;
-            short here = numbers[red];
-            if (here == column) {
-                own[row][element] += v;
-            } else {
-                extras.add(row, element, column, v);
-            }
-            if (here > 0 && here >= column) {
-                factor[here - 1][column - 1] += v;
-            }
-        }
-    }
-
-    /** A growing list of elements of S Z. */
-    private static final class Extras {
         private int count;
         private int[] rows = new int[64];
         private int[] cells = new int[64];
         private short[] rooms = new short[64];
         private double[] values = new double[64];
 
-        void add(int row, int element, short column, double v) {
+        Entries(short[][] numbers) {
+            this.numbers = numbers;
+        }
+
+        /** What a black cell gives when it is eliminated. */
+        void eliminate(int j, int i, NinePoint.Row row, NinePoint.Row below) {
+            if ((numbers[j][i - 1] | numbers[j][i + 1] | numbers[j - 1][i] | numbers[j + 1][i]) == 0) {
+                return;
+            }
+            neighbour(0, j, i - 1, row.east[i - 1]);
+            neighbour(1, j, i + 1, row.east[i]);
+            neighbour(2, j - 1, i, below.north[i]);
+            neighbour(3, j + 1, i, row.north[i]);
+            for (int k = 0; k < 4; k++) {
+                for (int m = 0; m < 4; m++) {
+                    if (links[k] > 0 && links[m] > 0) {
+                        short column = numbers[rowOf[m]][columnOf[m]];
+                        add(rowOf[k], columnOf[k], column, -links[k] * links[m] / row.diagonal[i]);
+                    }
+                }
+            }
+        }
+
+        private void neighbour(int k, int j, int i, double link) {
+            rowOf[k] = j;
+            columnOf[k] = i;
+            links[k] = link;
+        }
+
+        /** Adds v to a red cell's element of S Z. */
+        void add(int j, int i, short column, double v) {
+            if (column == 0) {
+                return;
+            }
+            short here = numbers[j][i];
+            if (here == column) {
+                own[j][(i + 1) / 2] += v;
+            } else {
+                list(j, (i + 1) / 2, column, v);
+            }
+            if (here >= column) {
+                factor[here - 1][column - 1] += v;
+            }
+        }
+
+        private void list(int row, int element, short column, double v) {
             if (count == rows.length) {
                 rows = Arrays.copyOf(rows, 2 * count);
                 cells = Arrays.copyOf(cells, 2 * count);

@@ -166,14 +166,4 @@ final class SystemRows {
             }
         }
     }
-
-    /** x += z times scale, and z = 0. */
-    void settle(float[][] z, double scale, double[][] x, int from, int to) {
-        for (int j = from; j < to; j++) {
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                x[j][k] += z[j][k] * scale;
-                z[j][k] = 0;
-            }
-        }
-    }
 }
