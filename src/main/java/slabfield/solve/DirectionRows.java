@@ -8,19 +8,24 @@ package slabfield.solve;
  * the little that S leaves of a smooth direction, however fine the grid and however small its leaks. Of a black cell what is
  * kept is how far it is above the red cell at its inner link.
  */
-final class DirectionRows {
+final class DirectionRows implements StepRows {
     private static final int RING = 4;
 
     private final RedBlackGrid grid;
     private final int rows;
+    private final float[][] p;
+    private final float[][] ap;
     private final float[] zero;
     private final float[][] black;
     private final float[] shifted;
     private final float[] outward;
     private final RowSum sum;
 
-    DirectionRows(RedBlackGrid grid) {
+    /** @param p direction, shared by all workers, as is {@code ap}, S p */
+    DirectionRows(RedBlackGrid grid, float[][] p, float[][] ap) {
         this.grid = grid;
+        this.p = p;
+        this.ap = ap;
         rows = grid.rows;
         int n = grid.length + 1;
         zero = new float[n];
@@ -30,8 +35,8 @@ final class DirectionRows {
         sum = new RowSum(n);
     }
 
-    /** p = z + factor p. */
-    void direction(float[][] z, double factor, float[][] p, int from, int to) {
+    @Override
+    public void direction(float[][] z, double factor, int from, int to) {
         float f = (float) factor;
         for (int j = from; j < to; j++) {
             turn(z[j], f, p[j], grid.first[j], grid.end[j]);
@@ -44,17 +49,27 @@ final class DirectionRows {
         }
     }
 
-    /** ap = S p; returns p' S p. */
-    double multiply(float[][] p, float[][] ap, int from, int to) {
+    @Override
+    public void clear(Rooms rooms, int me, int from, int to) {
+        rooms.clear(me, p, from, to);
+    }
+
+    @Override
+    public double along(CycleRows cycle, float[][] z, int from, int to) {
+        return cycle.along();
+    }
+
+    @Override
+    public double multiply(int from, int to) {
         sum.clear();
-        float[] below = excess(from - 1, p);
-        float[] here = excess(from, p);
+        float[] below = excess(from - 1);
+        float[] here = excess(from);
         for (int j = from; j < to; j++) {
-            float[] above = excess(j + 1, p);
+            float[] above = excess(j + 1);
             if (grid.first[j] < grid.end[j]) {
                 beside(j, p[j], here, ap[j]);
-                across(j, grid.blackUpF[j - 1], row(p, j - 1), p[j], below, ap[j]);
-                across(j, grid.redUpF[j], row(p, j + 1), p[j], above, ap[j]);
+                across(j, grid.blackUpF[j - 1], row(j - 1), p[j], below, ap[j]);
+                across(j, grid.redUpF[j], row(j + 1), p[j], above, ap[j]);
                 sum.add(p[j], ap[j], grid.first[j], grid.end[j]);
             }
             below = here;
@@ -63,12 +78,12 @@ final class DirectionRows {
         return sum.take();
     }
 
-    private float[] row(float[][] all, int j) {
-        return j < 1 || j > rows ? zero : all[j];
+    private float[] row(int j) {
+        return j < 1 || j > rows ? zero : p[j];
     }
 
     /** How far the black cells of row j are above the red ones at their inner links. */
-    private float[] excess(int j, float[][] p) {
+    private float[] excess(int j) {
         if (j < 1 || j > rows) {
             return zero;
         }
@@ -83,12 +98,12 @@ final class DirectionRows {
             y[k] = out[k] * (shifted[k] - x[k]) - leak[k] * x[k];
         }
         float[] up = grid.blackUpF[j];
-        float[] above = row(p, j + 1);
+        float[] above = row(j + 1);
         for (int k = a; k < e; k++) {
             y[k] += up[k] * (above[k] - x[k]);
         }
         float[] down = grid.redUpF[j - 1];
-        float[] below = row(p, j - 1);
+        float[] below = row(j - 1);
         float[] inverse = grid.blackF[j];
         for (int k = a; k < e; k++) {
             y[k] = inverse[k] * (y[k] + down[k] * (below[k] - x[k]));
@@ -126,8 +141,8 @@ final class DirectionRows {
         }
     }
 
-    /** x += length p times scale, r -= length ap; returns |r|^2. */
-    double step(double length, double scale, float[][] p, float[][] ap, double[][] x, float[][] r, int from, int to) {
+    @Override
+    public double step(double length, double scale, double[][] x, float[][] r, int from, int to) {
         float f = (float) -length;
         // Of the same length as f, so that r stays what b - A x is.
         double g = -f * scale;

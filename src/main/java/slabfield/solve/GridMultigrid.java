@@ -21,13 +21,18 @@ public final class GridMultigrid implements Preconditioner {
     final RedBlackGrid grid;
     final CycleRows[] cycles;
     final SystemRows[] systems;
-    final DirectionRows[] directions;
+    /** Steps in single precision. */
+    final StepRows[] directions;
+    /** Steps in double, and their residual; made when single precision does not do, null before. */
+    volatile StepRows[] exact;
+
+    double[][] exactResidual;
     final TeamSum sums;
     /** Red cells of the answer so far. */
     final double[][] x;
 
     /** Direction, and S times it. */
-    final float[][] p;
+    private final float[][] p;
     final float[][] ap;
     /** Residual into the cycle and correction out of it. */
     final float[][] residual;
@@ -63,12 +68,12 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(cycles, w -> new CycleRows(grid, corners));
         systems = new SystemRows[team.count()];
         Arrays.setAll(systems, w -> new SystemRows(grid));
-        directions = new DirectionRows[team.count()];
-        Arrays.setAll(directions, w -> new DirectionRows(grid));
         sums = new TeamSum(team);
         x = new double[rows + 2][grid.length];
         p = new float[rows + 2][grid.length];
         ap = new float[rows + 2][grid.length];
+        directions = new StepRows[team.count()];
+        Arrays.setAll(directions, w -> new DirectionRows(grid, p, ap));
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
         operators = hierarchy.operators();
@@ -79,6 +84,7 @@ public final class GridMultigrid implements Preconditioner {
     public void update() {
         effort = Effort.PLAIN;
         rooms = null;
+        exact = null;
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
@@ -119,6 +125,20 @@ public final class GridMultigrid implements Preconditioner {
         var run = new GridSolve(this, b, x, tolerance, limit, watch);
         team.run(run::work);
         return run.result();
+    }
+
+    /** Goes on with steps in double precision; every worker calls this. */
+    void sharpen(int me) {
+        team.await(me);
+        if (me == 0) {
+            double[][] direction = new double[grid.rows + 2][grid.length];
+            double[][] product = new double[grid.rows + 2][grid.length];
+            exactResidual = new double[grid.rows + 2][grid.length];
+            var steps = new StepRows[team.count()];
+            Arrays.setAll(steps, w -> new ExactRows(grid, direction, product, exactResidual));
+            exact = steps;
+        }
+        team.await(me);
     }
 
     /** How far all conductances together outweigh the leaks; infinite without leaks. */

@@ -46,13 +46,20 @@ final class GridSolve {
         new Share(me).solve();
     }
 
+    /** How some iterations went: to the end wanted; slowly; or off it. */
+    private enum Outcome {
+        DONE,
+        SLOW,
+        ASTRAY
+    }
+
     /** One worker's rows. */
     private final class Share {
         private final int me;
         private final int from;
         private final int to;
         private final SystemRows system;
-        private final DirectionRows rows;
+        private StepRows rows;
         /** |b|, and what the single-precision residual is the double one times. */
         private double norm;
 
@@ -70,7 +77,7 @@ final class GridSolve {
             from = grid.from(me);
             to = grid.to(me);
             system = grid.systems[me];
-            rows = grid.directions[me];
+            rows = grid.exact != null ? grid.exact[me] : grid.directions[me];
         }
 
         private double total(double part) {
@@ -103,8 +110,14 @@ final class GridSolve {
                     now = level();
                 }
                 carriedOn = rz != 0;
-                if (iterate(now)) {
+                Outcome outcome = iterate(now);
+                if (outcome == Outcome.ASTRAY) {
+                    grid.sharpen(me);
+                    rows = grid.exact[me];
+                } else if (outcome == Outcome.SLOW) {
                     grid.strengthen(me);
+                }
+                if (outcome != Outcome.DONE) {
                     last = Double.POSITIVE_INFINITY;
                     rz = 0;
                 }
@@ -121,7 +134,8 @@ final class GridSolve {
         }
 
         private double residual() {
-            return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, from, to)));
+            double[][] exact = grid.exact == null ? null : grid.exactResidual;
+            return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, exact, from, to)));
         }
 
         /** Brings every closed room to its right level; returns the residual then. */
@@ -134,22 +148,22 @@ final class GridSolve {
             return residual();
         }
 
-        /** Conjugate gradients until the residual has to be worked out anew; returns whether they were slow. */
-        private boolean iterate(double start) {
-            double wanted = Math.max(0.99 * tolerance * norm, renew * start);
+        /** Conjugate gradients until the residual has to be worked out anew; returns how that went. */
+        private Outcome iterate(double start) {
+            double wanted = Math.max(0.99 * tolerance * norm, (grid.exact == null ? renew : 0) * start);
             double before = start;
             boolean first = true;
             while (true) {
                 direct();
                 grid.team.await(me);
-                double pap = total(rows.multiply(grid.p, grid.ap, from, to));
+                double pap = total(rows.multiply(from, to));
                 done++;
                 if (!(pap > 0)) {
                     rz = 0;
-                    return false;
+                    return Outcome.DONE;
                 }
                 length = rz / pap;
-                double left = total(rows.step(length, 1 / scale, grid.p, grid.ap, grid.x, grid.residual, from, to));
+                double left = total(rows.step(length, 1 / scale, grid.x, grid.residual, from, to));
                 double now = Math.sqrt(left) / scale;
                 running = now;
                 if (me == 0) {
@@ -160,10 +174,13 @@ final class GridSolve {
                     rz = 0;
                 }
                 if (now <= wanted || done >= limit || !goOn) {
-                    return false;
+                    return Outcome.DONE;
+                }
+                if (grid.exact == null && done > 1 && now > before) {
+                    return Outcome.ASTRAY;
                 }
                 if (grid.effort == Effort.PLAIN && !first && now > SLOW * before) {
-                    return true;
+                    return Outcome.SLOW;
                 }
                 before = now;
                 first = false;
@@ -175,14 +192,14 @@ final class GridSolve {
             grid.cycle(me, grid.effort, rz == 0 ? null : grid.ap);
             CycleRows cycle = grid.cycles[me];
             double next = total(cycle.work());
-            double factor = rz == 0 ? 0 : -length * total(cycle.along()) / rz;
-            rows.direction(grid.correction, factor, grid.p, from, to);
+            double factor = rz == 0 ? 0 : -length * total(rows.along(cycle, grid.correction, from, to)) / rz;
+            rows.direction(grid.correction, factor, from, to);
             rz = next;
             if (grid.rooms != null) {
                 grid.rooms.gatherConjugate(me, grid.correction, from, to);
                 grid.team.await(me);
                 grid.rooms.solve(me);
-                grid.rooms.clear(me, grid.p, from, to);
+                rows.clear(grid.rooms, me, from, to);
             }
         }
     }

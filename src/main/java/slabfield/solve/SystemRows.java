@@ -85,8 +85,12 @@ final class SystemRows {
         return y;
     }
 
-    /** out = red part of b - A x, times scale, with black cells exact for the red ones; returns |b - A x|^2. */
-    double residual(double[] b, double[][] x, double scale, float[][] out, int from, int to) {
+    /**
+     * out = red part of b - A x, times scale, with black cells exact for the red ones; returns |b - A x|^2.
+     *
+     * @param exact takes the same in double precision, where not null
+     */
+    double residual(double[] b, double[][] x, double scale, float[][] out, double[][] exact, int from, int to) {
         double s = 0;
         double[] below = blackRow(from - 1, x, b);
         double[] here = blackRow(from, x, b);
@@ -95,6 +99,9 @@ final class SystemRows {
             grid.red(j, below, here, above, redRow, shifted);
             takeRed(j, b, redPart);
             s += unbalanced(grid.red[j], x[j], scale, out[j], grid.first[j], grid.end[j]);
+            if (exact != null) {
+                System.arraycopy(redRow, 0, exact[j], 0, exact[j].length);
+            }
             below = here;
             here = above;
         }
@@ -106,7 +113,8 @@ final class SystemRows {
         for (int k = from; k < to; k++) {
             double r = d[k] > 0 ? redRow[k] + redPart[k] - d[k] * x[k] : 0;
             s += r * r;
-            out[k] = (float) (r * scale);
+            redRow[k] = r * scale;
+            out[k] = (float) redRow[k];
         }
         return s;
     }
