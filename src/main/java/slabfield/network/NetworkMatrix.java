@@ -59,12 +59,13 @@ final class NetworkMatrix {
         values = matrix.values();
         east = new int[n];
         north = new int[n];
-        rising = new int[n];
-        falling = new int[n];
+        rising = new int[flow.inertial ? n : 0];
+        falling = new int[rising.length];
         for (int c = 0; c < n; c++) {
             boolean has = unknown(c) >= 0;
             east[c] = has && flow.east[c] > 0 ? matrix.slot(unknown(c), unknown(c + 1)) : -1;
             north[c] = has && flow.north[c] > 0 ? matrix.slot(unknown(c), unknown(c + columns)) : -1;
+            if (!flow.inertial) continue;
             rising[c] = has && joined(flow, c, 1) ? matrix.slot(unknown(c), unknown(c + columns + 1)) : -1;
             falling[c] = has && joined(flow, c, -1) ? matrix.slot(unknown(c), unknown(c + columns - 1)) : -1;
         }
@@ -75,6 +76,11 @@ final class NetworkMatrix {
             if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
                 links[k] = matrix.slot(network.unknownFrom(k), network.unknownTo(k));
         cycles = matrix.size() > MOST_DIRECT ? new CycledGrid(network, layer, matrix) : null;
+    }
+
+    /** True where cycles on the grid solve it, or were to. */
+    boolean isLarge() {
+        return matrix.size() > MOST_DIRECT;
     }
 
     private int unknown(int cell) {

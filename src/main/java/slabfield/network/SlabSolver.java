@@ -190,6 +190,7 @@ public final class SlabSolver {
                 progress.step(k, 0, residual);
                 return progress.isCancelled() || residual < enough;
             });
+            network.letGo();
             double scale = network.scale(at, rest);
             double balance = scale > 0 ? network.imbalance(at, rest) / scale : 0;
             Convergence.Ending ending = Convergence.Ending.valueOf(o.ending().name());

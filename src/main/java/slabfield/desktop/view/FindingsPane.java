@@ -3,7 +3,6 @@ package slabfield.desktop.view;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -12,7 +11,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.find.Findings;
@@ -22,6 +20,7 @@ import slabfield.desktop.viewmodel.find.Sheet;
 import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.figure.Bounds;
 import slabfield.figure.Box;
+import slabfield.figure.Figures;
 import slabfield.figure.MapStyle;
 import slabfield.figure.PlanView;
 import slabfield.figure.VacuumMap;
@@ -54,7 +53,10 @@ final class FindingsPane extends BorderPane {
         this.tables = new SheetTables(guide);
         getStyleClass().add("findings");
         setTop(new VBox(pages(), new JobRow(guide)));
-        SplitPane middle = new SplitPane(upper(), tables);
+        VBox lower = new VBox(stamp, tables);
+        lower.getStyleClass().add("finding-lower");
+        VBox.setVgrow(tables, Priority.ALWAYS);
+        SplitPane middle = new SplitPane(upper(), lower);
         middle.setOrientation(Orientation.VERTICAL);
         middle.setDividerPositions(0.6);
         setCenter(middle);
@@ -82,10 +84,8 @@ final class FindingsPane extends BorderPane {
         views.getStyleClass().add("sight");
         caption.getStyleClass().add("compare-words");
         stamp.pseudoClassStateChanged(STALE, true);
-        stamp.setMouseTransparent(true);
-        StackPane stamped = new StackPane(picture, stamp);
-        StackPane.setAlignment(stamp, Pos.TOP_CENTER);
-        BorderPane map = new BorderPane(stamped);
+        stamp.managedProperty().bind(stamp.visibleProperty());
+        BorderPane map = new BorderPane(picture);
         map.setTop(new VBox(views, caption));
         map.setRight(keyPart());
         map.getStyleClass().add("map-part");
@@ -118,7 +118,7 @@ final class FindingsPane extends BorderPane {
 
     private void mark() {
         stamp.setVisible(findings.stale().get());
-        picture.setOpacity(findings.stale().get() ? 0.55 : 1);
+        fade();
         words.pseudoClassStateChanged(STALE, findings.stale().get());
         tables.pseudoClassStateChanged(STALE, findings.stale().get());
     }
@@ -141,10 +141,17 @@ final class FindingsPane extends BorderPane {
         caption.setText(line);
         caption.setVisible(!line.isEmpty());
         caption.setManaged(!line.isEmpty());
+        fade();
         picture.setAccessibleText(now.map(Picture::description).orElse(line));
         if (now.isEmpty()) picture.show(Optional.empty());
         else if (now.get() instanceof Picture.Plan p) plan(p);
-        else if (now.get() instanceof Picture.Drawn d) picture.show(Optional.of((canvas, box) -> d.figure().draw(canvas)));
+        else if (now.get() instanceof Picture.Drawn d) picture.show(Optional.of((canvas, box) -> Figures.panel(d.figure(), canvas, box.inset(6))));
+    }
+
+    /** A picture of what was found fades with it; the map of the house is always that of the house as it is. */
+    private void fade() {
+        boolean found = findings.picture().get().map(p -> p instanceof Picture.Plan plan ? plan.layered() : true).orElse(false);
+        picture.setOpacity(findings.stale().get() && found ? 0.55 : 1);
     }
 
     private void plan(Picture.Plan p) {

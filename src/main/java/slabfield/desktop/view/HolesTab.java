@@ -98,14 +98,14 @@ final class HolesTab extends VBox {
     private void columns() {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
-                Parts.column("Hole", 50, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 80, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 80, r -> number(r.measured())),
-                Parts.numbers("Difference" + unit, 84, r -> number(r.difference())),
-                Parts.numbers("\u00b1 Band" + unit, 68, r -> number(r.band())),
-                Parts.column("Verdict", 170, HoleRow::verdict),
-                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 110, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
-                Parts.column("Found", 104, HoleRow::found));
+                Parts.column("Hole", 46, HoleRow::hole),
+                Parts.numbers("Predicted" + unit, 78, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 78, r -> number(r.measured())),
+                Parts.numbers("Differs" + unit, 76, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 64, r -> number(r.band())),
+                Parts.column("Verdict", 162, HoleRow::verdict),
+                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 112, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Found", 92, HoleRow::found));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 

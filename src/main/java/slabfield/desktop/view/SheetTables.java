@@ -70,6 +70,7 @@ final class SheetTables extends ScrollPane {
         int longest = sheet.rows().stream().flatMap(r -> r.acts().stream()).mapToInt(a -> a.words().length()).max().orElse(0);
         TableColumn<Sheet.Row, String> column = Parts.column("", ACT + LETTER * longest, r -> "");
         column.setMinWidth(ACT + LETTER * longest);
+        column.setMaxWidth(2 * (ACT + LETTER * longest));
         column.setCellFactory(c -> new TableCell<>() {
             @Override
             protected void updateItem(String text, boolean empty) {

@@ -223,8 +223,8 @@ final class Stand implements AutoCloseable {
     }
 
     /** Moves the mouse; to be called on the thread of the screen. */
-    void moveNow(Point place) {
-        robot.mouseMove(screen(place));
+    void moveNow(MapPane map, Point place) {
+        robot.mouseMove(map.localToScreen(map.port().x(place), map.port().y(place)));
     }
 
     void moveTo(Point place) {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import slabfield.desktop.viewmodel.HoleRow;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.figure.Charts;
+import slabfield.model.Stage;
 import slabfield.readings.Comparison;
 
 /** Each reading of a stage beside its prediction. */
@@ -53,7 +54,16 @@ final class ComparePage implements Page {
         if (!bench.readings().note().get().isEmpty()) words.add(bench.readings().note().get());
         made.ifPresent(c -> words.addAll(c.remarks()));
         words.add("The band is what meter, unrest and model explain. " + Amounts.SIGN);
-        return new Sheet(made.map(this::headline).orElse("There are no readings to compare. Type them under Readings."), words, List.of(table()), List.of());
+        return new Sheet(made.map(this::headline).orElse("There are no readings to compare. Type them under Readings."), words, List.of(table()), stages());
+    }
+
+    /** The other stages, to be compared instead. */
+    private List<Sheet.Act> stages() {
+        Optional<Stage> shown = bench.readings().stage().get();
+        return bench.readings().stages().stream()
+                .filter(s -> shown.filter(s::equals).isEmpty())
+                .map(s -> new Sheet.Act("Stage: " + s.id(), "Compare stage " + s.id(), () -> bench.readings().stage().set(Optional.of(s))))
+                .toList();
     }
 
     private String headline(Comparison c) {
@@ -88,6 +98,7 @@ final class ComparePage implements Page {
         }
         if (pairs.isEmpty()) return plans.glance(view, glance, "");
         return Optional.of(new Picture.Drawn(
-                Charts.parity(bench.document().scenario().get().name(), made.get().stage(), pairs, plans.style()), ""));
+                Charts.parity(bench.document().scenario().get().name(), made.get().stage(), pairs, plans.style()),
+                "MEASURED AND PREDICTED: each reading over its prediction. Above the line: less vacuum than predicted."));
     }
 }

@@ -78,8 +78,8 @@ final class DiagnosisPage extends Asked<Diagnosis> {
 
     private Sheet.Table table(Diagnosis d) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Cause", 225), Sheet.Column.number("Odds", 70), Sheet.Column.number("Misfit", 65), Sheet.Column.words("How", 370),
-                Sheet.Column.words("The reading that speaks most for it", 510));
+                Sheet.Column.words("Cause", 240), Sheet.Column.number("Odds", 65), Sheet.Column.number("Misfit", 62), Sheet.Column.words("How", 450),
+                Sheet.Column.words("The reading that speaks most for it", 420));
         double cell = bench.document().scenario().get().cellSize();
         List<Sheet.Row> rows = d.causes().stream()
                 .filter(w -> w.probability() >= WORTH_SHOWING)

@@ -146,7 +146,7 @@ final class FitPage extends Asked<FitPage.Found> {
         return switch (view) {
             case ODDS -> odds(found.get().outlook(), found.get().fit().drawn());
             case WIDTH -> width(found.get().outlook());
-            default -> Optional.of(new Picture.Drawn(parity(found.get().fit()), stale() ? "Out of date: the house was changed since." : ""));
+            default -> Optional.of(new Picture.Drawn(parity(found.get().fit()), "MEASURED AND FITTED: each reading over the fitted house. Above the line: less vacuum than the fit."));
         };
     }
 

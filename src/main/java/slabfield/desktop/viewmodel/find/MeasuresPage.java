@@ -1,5 +1,6 @@
 package slabfield.desktop.viewmodel.find;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabfield.advice.Advisor;
@@ -17,12 +18,9 @@ import slabfield.model.Scenario;
 import slabfield.model.SealState;
 
 /** Measures one by one with what they gain, the range of it and the odds of meeting the target. */
-final class MeasuresPage extends Asked<MeasuresPage.Found> {
+final class MeasuresPage extends Asked<List<Suggestion>> {
     private static final int BANDED = 10;
     private static final double PREPARE = 0.35;
-
-    /** Measures and the house that they were tried in: the fitted one, or the one drawn. */
-    record Found(Scenario house, List<Suggestion> suggestions) {}
 
     MeasuresPage(Workbench bench, Explained explained, TaskRunner runner) {
         super(
@@ -33,12 +31,12 @@ final class MeasuresPage extends Asked<MeasuresPage.Found> {
                 new HouseSearch.Phrases(
                         "Tries each measure by solving the house with it, and the best in plausible houses; nothing is changed.",
                         "Trying measures in plausible houses", "search", "Search again."),
-                f -> Words.count(f.suggestions().size(), "measure", "measures") + " tried, best first, each by itself.");
+                all -> Words.count(all.size(), "measure", "measures") + " tried, best first, each by itself.");
     }
 
-    private static Found find(Explained explained, Scenario house, Progress progress) throws NotFitted {
+    private static List<Suggestion> find(Explained explained, Scenario house, Progress progress) throws NotFitted {
         Houses houses = explained.houses(house, Advisor.USUAL_HOUSES, Phases.part(progress, 0, PREPARE));
-        return new Found(houses.best(), Advisor.suggest(houses, BANDED, Phases.part(progress, PREPARE, 1)));
+        return Advisor.suggest(houses, BANDED, Phases.part(progress, PREPARE, 1));
     }
 
     @Override
@@ -47,13 +45,13 @@ final class MeasuresPage extends Asked<MeasuresPage.Found> {
     }
 
     @Override
-    Sheet sheet(Found f) {
+    Sheet sheet(List<Suggestion> all) {
         return new Sheet(
-                headline(f.suggestions()), List.of(
-                        basis(f.suggestions()),
+                headline(all), List.of(
+                        basis(all),
                         "Sealed is taken to close " + Words.percent(SealState.SEALED.assumedFraction()) + " of an opening, an assumption. Gains of measures"
                                 + " do not add up. Whether a place can be cored is for you to judge. " + Amounts.SIGN),
-                List.of(measures(f)), List.of());
+                List.of(measures(all)), List.of());
     }
 
     private String headline(List<Suggestion> all) {
@@ -71,25 +69,35 @@ final class MeasuresPage extends Asked<MeasuresPage.Found> {
                 .orElse("Without ranges: these are numbers of one house.");
     }
 
-    private Sheet.Table measures(Found f) {
+    private Sheet.Table measures(List<Suggestion> all) {
         Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Measure", 242), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest place"), 140),
-                Sheet.Column.number(a.inPressure("After, 9 of 10"), 125), Sheet.Column.number("Odds to meet\nthe target", 105),
-                Sheet.Column.number("Area on\ntarget (reach)", 105), Sheet.Column.number(a.inFlow("Exhaust"), 100),
-                Sheet.Column.number(a.inFlow("Room air saved"), 150));
-        return new Sheet.Table("Measures, best first, each by itself", columns, f.suggestions().stream().map(s -> row(f, s)).toList(), List.of());
+                Sheet.Column.words("Measure", 262), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest\nplace"), 85),
+                Sheet.Column.number(a.inPressure("The same,\n9 of 10"), 150), Sheet.Column.number("Odds of\ntarget", 80),
+                Sheet.Column.number("Area on\ntarget", 80), Sheet.Column.number(a.inFlow("Exhaust"), 80),
+                Sheet.Column.number(a.inFlow("Room air saved\n(9 of 10)"), 195));
+        List<Sheet.Row> rows = new ArrayList<>(all.stream().limit(1).map(this::now).toList());
+        all.forEach(s -> rows.add(row(s)));
+        return new Sheet.Table("Measures, best first, each by itself", columns, rows, List.of());
     }
 
-    private Sheet.Row row(Found f, Suggestion s) {
+    /** The house without any measure, which all are held against. */
+    private Sheet.Row now(Suggestion s) {
+        Amounts a = amounts();
+        return Sheet.Row.of(
+                "Now, without any", "", a.weakest(s.before().weakest()), s.odds().map(o -> a.weakest(o.weakestBefore())).orElse(Amounts.NONE),
+                s.odds().map(o -> Words.percent(o.meetsBefore())).orElse(Amounts.NONE), Words.percent(s.before().meeting()),
+                a.flow(s.flowsBefore().exhaust()), Amounts.NONE);
+    }
+
+    private Sheet.Row row(Suggestion s) {
         Amounts a = amounts();
         Optional<Suggestion.Odds> odds = s.odds();
         String words = Advising.words(s.measure(), bench.units());
         return new Sheet.Row(
-                List.of(words, outcome(s), a.change(s.before().weakest(), s.after().weakest()), odds.map(o -> a.weakest(o.weakestAfter())).orElse(Amounts.NONE),
-                        odds.map(o -> Amounts.percents(o.meetsBefore(), o.meetsAfter())).orElse(Amounts.NONE),
-                        Amounts.percents(s.before().meeting(), s.after().meeting()), a.flow(s.flowsBefore().exhaust()) + " \u2192 " + a.flow(s.flowsAfter().exhaust()),
-                        a.flow(s.roomAirSaved()) + odds.map(o -> " (" + a.flow(o.roomAirSaved()) + ")").orElse("")),
+                List.of(words, outcome(s), a.weakest(s.after().weakest()), odds.map(o -> a.weakest(o.weakestAfter())).orElse(Amounts.NONE),
+                        odds.map(o -> Words.percent(o.meetsAfter())).orElse(Amounts.NONE), Words.percent(s.after().meeting()),
+                        a.flow(s.flowsAfter().exhaust()), a.flow(s.roomAirSaved()) + odds.map(o -> " (" + a.flow(o.roomAirSaved()) + ")").orElse("")),
                 false, Optional.of(new Sheet.Subject(words, Optional.of(s.measure().apply(bench.document().scenario().get())), s.measure().where())),
                 List.of(new Sheet.Act("Apply", "Apply: " + words, () -> bench.advising().apply(s.measure()))));
     }

@@ -85,6 +85,6 @@ final class PlansPage extends Asked<Combinations> {
         var house = bench.document().scenario().get();
         return Optional.of(new Picture.Drawn(
                 Charts.frontier(house.name(), choices, Charts.Price.ROOM_AIR, house.target().vacuum(), plans.style()),
-                stale() ? "Out of date: the house was changed since." : "Numbers are those of the table."));
+                "PREDICTED: vacuum held against the air drawn from the room. Numbers are those of the table."));
     }
 }

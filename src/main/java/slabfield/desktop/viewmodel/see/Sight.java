@@ -119,6 +119,7 @@ public final class Sight {
     private Optional<Traced> traced = Optional.empty();
     private Optional<Result> asked = Optional.empty();
     private Optional<TaskRunner.Task> running = Optional.empty();
+    private boolean busy;
     private int pinned;
 
     public Sight(Workbench bench, Tracer tracer, TaskRunner runner) {
@@ -202,8 +203,8 @@ public final class Sight {
     private void forget() {
         running.ifPresent(TaskRunner.Task::cancel);
         traced = Optional.empty();
-        finding.set(List.of());
         asked = Optional.empty();
+        busy = false;
         paths.set(Optional.empty());
         pinned = 0;
         pins.clear();
@@ -216,22 +217,28 @@ public final class Sight {
     }
 
     private void update() {
-        if (bench.solving().dragging().get()) return;
         Solving.Picture picture = bench.solving().picture().get();
         if (needsPaths()) picture.solved().ifPresent(this::follow);
         rows.setAll(pins.stream().map(p -> row(p, picture.result())).toList());
         layers.set(laid(picture.result()));
     }
 
-    /** Follows the air of a prediction, once; what was followed before stays until then. */
+    /**
+     * Follows the air of a prediction, once; what was followed before stays until then. In a drag the next one waits until
+     * the one under way is done, so that the air moves along too.
+     */
     private void follow(Result.Solved solved) {
         if (asked.filter(a -> a == solved).isPresent()) return;
+        if (busy && bench.solving().dragging().get()) return;
         asked = Optional.of(solved);
         running.ifPresent(TaskRunner.Task::cancel);
+        busy = true;
         running = Optional.of(runner.run(progress -> tracer.trace(solved.scenario(), progress), new TaskRunner.Outcome<>() {
             @Override
             public void done(Optional<AirPaths> found) {
-                if (asked.filter(a -> a == solved).isEmpty() || found.isEmpty()) return;
+                if (asked.filter(a -> a == solved).isEmpty()) return;
+                busy = false;
+                if (found.isEmpty()) return;
                 traced = Optional.of(new Traced(solved, found.get()));
                 paths.set(found);
                 update();
@@ -239,7 +246,9 @@ public final class Sight {
 
             @Override
             public void failed(Throwable reason) {
-                if (asked.filter(a -> a == solved).isPresent()) paths.set(Optional.empty());
+                if (asked.filter(a -> a == solved).isEmpty()) return;
+                busy = false;
+                paths.set(Optional.empty());
             }
         }));
     }

@@ -83,6 +83,15 @@ class FindingsTest {
     }
 
     @Test
+    void anotherStageIsComparedWithOnePress() {
+        var first = READ.stages().get(0);
+        bench.document().open(READ.withStages(List.of(first, Bench.stage("later", Map.of(), -30))), Optional.empty());
+        assertThat(findings.sheet().get().headline()).contains("later");
+        findings.sheet().get().acts().get(0).run().run();
+        assertThat(findings.sheet().get().headline()).contains("\u201ctest\u201d");
+    }
+
+    @Test
     void aFitPutsItsValuesIntoTheDrawingAsOneStepThatCanBeUndone() {
         Sheet sheet = run("Fit");
         double drawn = READ.layer().fill().permeability();
@@ -136,6 +145,8 @@ class FindingsTest {
 
     @Test
     void aDiagnosisHasOddsThatAddUpAndShowsACauseOnTheMap() {
+        Scenario fine = READ.withCellSize(0.15);
+        bench.document().open(fine, Optional.empty());
         Sheet sheet = run("Diagnosis");
         assertThat(sheet.headline()).isNotEmpty();
         assertThat(sheet.words()).anyMatch(w -> w.contains("half of them is given to the house as drawn"));
@@ -144,11 +155,11 @@ class FindingsTest {
         Sheet.Row cause = causes.get(causes.size() - 1);
         findings.point(Optional.of(cause));
         assertThat(plan().result().scenario()).isEqualTo(cause.subject().orElseThrow().house().orElseThrow());
-        assertThat(plan().result().scenario().cellSize()).isEqualTo(READ.cellSize());
+        assertThat(plan().result().scenario().cellSize()).isEqualTo(fine.cellSize());
         findings.view().set("Change");
         assertThat(layer(ChangeLayer.class).at(new Point(1, 1))).isFinite();
         findings.point(Optional.empty());
-        assertThat(plan().result().scenario()).isEqualTo(READ);
+        assertThat(plan().result().scenario()).isEqualTo(fine);
     }
 
     @Test
@@ -254,7 +265,7 @@ class FindingsTest {
         Sheet.Row plan = sheet.tables().get(0).rows().stream().filter(r -> r.cells().get(1).contains(";")).findFirst().orElseThrow();
         assertThat(findings.picture().get().orElseThrow()).isInstanceOf(Picture.Drawn.class);
         plan.acts().get(0).run().run();
-        assertThat(house()).isNotEqualTo(READ);
+        assertThat(house()).isEqualTo(plan.subject().orElseThrow().house().orElseThrow()).isNotEqualTo(READ);
         assertThat(findings.sheet().get().tables().get(0).rows()).allMatch(r -> r.acts().isEmpty());
         bench.document().undo();
         assertThat(house()).isEqualTo(READ);
