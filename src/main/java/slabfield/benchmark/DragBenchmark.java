@@ -9,6 +9,7 @@ import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
+import slabfield.network.PlacementMap;
 import slabfield.network.SlabSolver;
 import slabfield.network.SolveSession;
 
@@ -54,7 +55,7 @@ final class DragBenchmark {
         IntFunction<Scenario> byCell = k -> moved(house, point, cell * (k % MOVES)), byThird = k -> moved(house, point, cell / 3 * (k % MOVES));
         IntFunction<Scenario> byFan = k -> house.withSuctionPoint(point.id(), s -> s.drawnBy(stronger(fan, 1 + 0.02 * (k % 5))));
         SolveSession session = new SolveSession();
-        for (int k = 0; k < repetitions; k++) solve(session, byThird.apply(k));
+        for (int k = 0; k < 5 * repetitions; k++) solve(session, byThird.apply(k));
         String times = times(session, byCell) + times(session, byThird) + times(session, byFan);
         return String.format(Locale.ROOT, "| %.0f |%s", 150 / (cell * cell), times);
     }
@@ -84,5 +85,24 @@ final class DragBenchmark {
     private static Source stronger(Source.Fan fan, double times) {
         return new Source.Fan(
                 new Source.FanCurve(fan.curve().flows(), fan.curve().rises().stream().map(r -> times * r).toList()), fan.run(), fan.discharge());
+    }
+
+    /** Solves one after the other in a session, the pit a cell further each time. */
+    static void drag(int times) {
+        Scenario house = WholeHouse.withCells(0.1);
+        SuctionPoint point = house.suctionPoints().get(0);
+        SolveSession session = new SolveSession();
+        for (int k = 0; k < times; k++) solve(session, moved(house, point, 0.1 * (k % MOVES)));
+    }
+
+    /** Solves from nothing. */
+    static void cold(int times) {
+        for (int k = 0; k < times; k++) solve(new SolveSession(), WholeHouse.withCells(0.1));
+    }
+
+    /** Placement maps. */
+    static void maps(int times) {
+        var question = new PlacementMap.Question(new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
+        for (int k = 0; k < times; k++) PlacementMap.of(WholeHouse.withCells(0.1), question, Progress.NONE).orElseThrow();
     }
 }

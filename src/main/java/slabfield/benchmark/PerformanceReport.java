@@ -45,6 +45,7 @@ public final class PerformanceReport {
         report.factor();
         report.drags();
         report.houses(Path.of("scenarios"));
+        report.limits();
         Files.writeString(Path.of(args[0]), report.out);
     }
 
@@ -189,5 +190,25 @@ public final class PerformanceReport {
             for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
                 line("%s", HouseBenchmark.row(HouseBenchmark.measure(file, times)));
         }
+    }
+
+    private void limits() {
+        line("");
+        line("### Where the time goes");
+        line("");
+        line("Shares in percent for the invented house of 150 m2 with everything. A drag is meant to take 30 ms, a solve from nothing 100 ms and a");
+        line("map 500 ms; what is above that is above it for these parts. A drag needs about one new factor, as the inertial loss around the pit");
+        line("bends the curvature, and some fifteen solves with it; both are bound to one processor here. A map needs its samples because joint,");
+        line("tile and fill all bend, and each sample is a whole solve on wider cells; where spot openings alone bend it takes none.");
+        line("");
+        shares("Drag", () -> DragBenchmark.drag(5 * repetitions));
+        shares("From nothing", () -> DragBenchmark.cold(3 * repetitions));
+        shares("Placement map, one of its threads", () -> DragBenchmark.maps(Math.max(2, repetitions / 2)));
+    }
+
+    private void shares(String what, Runnable run) {
+        run.run();
+        var shares = Profile.of(run);
+        line("- %s: %s.", what, shares.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).collect(java.util.stream.Collectors.joining(", ")));
     }
 }
