@@ -46,7 +46,7 @@ public final class Window extends Application {
         stage.setOnHidden(e -> recovery.close());
         Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
                 new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
-                new DaemonRunner("lessons", Platform::runLater)));
+                new DaemonRunner("lessons", Platform::runLater), new DaemonRunner("find", Platform::runLater)));
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         if (System.getProperty(TIMING) != null) view.onFirstMap(Window::time);
         view.show();

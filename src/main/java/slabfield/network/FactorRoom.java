@@ -17,6 +17,8 @@ final class FactorRoom {
     /** Node of the room for each of the network's, or -1. */
     private int[] inRoom = new int[0];
 
+    private int laid;
+
     private FactorRoom(boolean keeps) {
         this.keeps = keeps;
     }
@@ -50,7 +52,13 @@ final class FactorRoom {
         return out;
     }
 
+    /** How often an analysis was made. */
+    int laid() {
+        return laid;
+    }
+
     private RoomyFactor lay(Network network, LayerGrid layer) {
+        laid++;
         int nodes = network.nodes(), cells = network.cells(), count = 0;
         inRoom = new int[nodes];
         Arrays.fill(inRoom, -1);

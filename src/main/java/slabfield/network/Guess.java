@@ -60,7 +60,7 @@ record Guess(double[] cells, double[] devices) {
     }
 
     /** Bilinear between the four cells around a place; where not all of them are layer, the pressure of a cell given. */
-    private double at(LayerGrid layer, double x, double y, int otherwise) {
+    double at(LayerGrid layer, double x, double y, int otherwise) {
         Grid g = layer.grid;
         double fx = (x - g.left()) / g.width() - 0.5, fy = (y - g.bottom()) / g.height() - 0.5, sum = 0;
         int i = (int) Math.floor(fx), j = (int) Math.floor(fy);
@@ -68,7 +68,7 @@ record Guess(double[] cells, double[] devices) {
             double w = ((k & 1) == 0 ? 1 - (fx - i) : fx - i) * (k < 2 ? 1 - (fy - j) : fy - j);
             if (w < 1e-9) continue;
             int c = layer.cellAt(i + (k & 1), j + (k >> 1));
-            if (c < 0 || layer.kind[c] != CellKind.LAYER) return cells[otherwise];
+            if (c < 0 || layer.kind[c] != CellKind.LAYER && layer.kind[c] != CellKind.DISC) return cells[otherwise];
             sum += w * cells[c];
         }
         return sum;

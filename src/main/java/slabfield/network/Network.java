@@ -1,6 +1,5 @@
 package slabfield.network;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -54,6 +53,10 @@ final class Network implements NonlinearSystem {
     private double[] held = new double[64];
     /** For each device the layer's disc that it is, or -1. */
     private int[] disc = new int[64];
+    /** For each device the part of the house that it belongs to. */
+    private int[] partOf = new int[64];
+
+    private int part;
 
     private int devices;
 
@@ -112,8 +115,10 @@ final class Network implements NonlinearSystem {
             fixed = Arrays.copyOf(fixed, more);
             held = Arrays.copyOf(held, more);
             disc = Arrays.copyOf(disc, more);
+            partOf = Arrays.copyOf(partOf, more);
         }
         disc[devices] = -1;
+        partOf[devices] = part;
         nodeX[devices] = x;
         nodeY[devices] = y;
         return cells() + devices++;
@@ -124,6 +129,16 @@ final class Network implements NonlinearSystem {
         int node = addNode(x, y);
         disc[node - cells()] = number;
         return node;
+    }
+
+    /** Nodes added from here on belong to the next part of the house: a pit, a tile, a wall, what stands behind a suction point. */
+    void nextPart() {
+        part++;
+    }
+
+    /** Number of the part that a device belongs to, the same on every grid. */
+    int part(int node) {
+        return partOf[node - cells()];
     }
 
     /** Number of the layer's disc that a node is, or -1. */
@@ -216,19 +231,19 @@ final class Network implements NonlinearSystem {
         nodeOf = new int[nodes];
         int count = 0;
         int parts = 0;
-        ArrayDeque<Integer> queue = new ArrayDeque<>();
+        int[] members = new int[nodes];
+        int end = 0;
         for (int seed = 0; seed < nodes; seed++) {
             boolean exists = seed < n ? layer.kind[seed] == CellKind.LAYER : !fixed[seed - n];
             if (part[seed] >= 0 || !exists) continue;
-            queue.add(seed);
+            int begin = end;
+            members[end++] = seed;
             part[seed] = parts;
-            List<Integer> members = new ArrayList<>();
             boolean bounded = false;
             double sum = 0, area = 0;
             int cellsIn = 0, firstCell = -1;
-            while (!queue.isEmpty()) {
-                int a = queue.poll();
-                members.add(a);
+            for (int at = begin; at < end; at++) {
+                int a = members[at];
                 if (a < n) {
                     cellsIn++;
                     area += layer.openArea[a];
@@ -240,15 +255,15 @@ final class Network implements NonlinearSystem {
                     if (b >= n && fixed[b - n]) bounded = true;
                     else if (part[b] < 0) {
                         part[b] = parts;
-                        queue.add(b);
+                        members[end++] = b;
                     }
                 }
             }
             parts++;
-            if (bounded) for (int a : members) unknown[a] = NUMBERED_LATER;
+            if (bounded) for (int at = begin; at < end; at++) unknown[members[at]] = NUMBERED_LATER;
             else if (cellsIn > 0 || sum > 0) {
                 islands.add(new Island(firstCell, cellsIn, area, sum));
-                for (int a : members) if (a < n) layer.kind[a] = CellKind.UNREACHED;
+                for (int at = begin; at < end; at++) if (members[at] < n) layer.kind[members[at]] = CellKind.UNREACHED;
             }
         }
         for (int a = 0; a < nodes; a++)
@@ -395,14 +410,18 @@ final class Network implements NonlinearSystem {
 
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
-        assemble(at, rest);
-        assembledAt = null;
         double[] right = new double[residual.length];
         double sum = 0;
         for (int i = 0; i < right.length; i++) {
             right[i] = -residual[i];
             sum += Math.abs(residual[i]);
         }
+        if (sum == 0) {
+            Arrays.fill(step, 0);
+            return true;
+        }
+        assemble(at, rest);
+        assembledAt = null;
         return matrix.solve(right, step, tolerance(sum / scale(at, rest)));
     }
 
@@ -422,6 +441,13 @@ final class Network implements NonlinearSystem {
         matrix.addLayer(all, allRest);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         assembledAt = at;
+    }
+
+    /** Lets go of the matrix of a large network, which takes more memory than all the rest; it is made anew if asked for again. */
+    void letGo() {
+        if (matrix == null || !matrix.isLarge()) return;
+        matrix = null;
+        assembledAt = null;
     }
 
     int cellUnknowns() {

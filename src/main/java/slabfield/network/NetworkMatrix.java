@@ -4,6 +4,7 @@ import java.util.Optional;
 import slabfield.solve.KeptFactor;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.RoomyFactor;
 import slabfield.solve.SymmetricMatrix;
 
 /**
@@ -24,6 +25,7 @@ final class NetworkMatrix {
     private CycledGrid cycles;
 
     private KeptFactor direct;
+    private RoomyFactor roomy;
     private Quadrants.Entries quadrants;
     private final double[] values;
     /** For each cell the entry that couples it with the cell to the right, above, above right and above left, or -1. */
@@ -57,12 +59,13 @@ final class NetworkMatrix {
         values = matrix.values();
         east = new int[n];
         north = new int[n];
-        rising = new int[n];
-        falling = new int[n];
+        rising = new int[flow.inertial ? n : 0];
+        falling = new int[rising.length];
         for (int c = 0; c < n; c++) {
             boolean has = unknown(c) >= 0;
             east[c] = has && flow.east[c] > 0 ? matrix.slot(unknown(c), unknown(c + 1)) : -1;
             north[c] = has && flow.north[c] > 0 ? matrix.slot(unknown(c), unknown(c + columns)) : -1;
+            if (!flow.inertial) continue;
             rising[c] = has && joined(flow, c, 1) ? matrix.slot(unknown(c), unknown(c + columns + 1)) : -1;
             falling[c] = has && joined(flow, c, -1) ? matrix.slot(unknown(c), unknown(c + columns - 1)) : -1;
         }
@@ -73,6 +76,11 @@ final class NetworkMatrix {
             if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
                 links[k] = matrix.slot(network.unknownFrom(k), network.unknownTo(k));
         cycles = matrix.size() > MOST_DIRECT ? new CycledGrid(network, layer, matrix) : null;
+    }
+
+    /** True where cycles on the grid solve it, or were to. */
+    boolean isLarge() {
+        return matrix.size() > MOST_DIRECT;
     }
 
     private int unknown(int cell) {
@@ -137,8 +145,11 @@ final class NetworkMatrix {
 
     /** A factor of the values added since the last {@link #clear}; empty where the matrix is not positive definite. */
     Optional<PanelCholesky> factor() {
-        double[][] places = network.places();
-        PanelCholesky factor = new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        Optional<PanelCholesky> kept = roomy == null ? Optional.empty() : roomy.exactPanels();
+        PanelCholesky factor = kept.orElseGet(() -> {
+            double[][] places = network.places();
+            return new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        });
         return factor.factor().isEmpty() ? Optional.of(factor) : Optional.empty();
     }
 
@@ -153,7 +164,10 @@ final class NetworkMatrix {
             if (cycles.solve(right, step, tolerance)) return true;
             cycles = null;
         }
-        if (direct == null) direct = new KeptFactor(matrix, room.factor(network, layer, matrix));
+        if (direct == null) {
+            roomy = room.factor(network, layer, matrix);
+            direct = new KeptFactor(matrix, roomy);
+        }
         return direct.solve(right, step, tolerance);
     }
 }

@@ -114,6 +114,6 @@ final class HouseholderSheet {
                     ? ", about " + n.plain(c.fanCost(), 0) + " " + house.tariff().get().currency() + " at the price given."
                     : "; multiply by the price on your bill.";
             return energy + money + " It also draws some heated air out of the house.";
-        })).orElse("Not worked out: no fan is named.");
+        })).orElse("Not worked out for this page.");
     }
 }

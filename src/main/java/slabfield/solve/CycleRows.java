@@ -20,6 +20,10 @@ final class CycleRows {
     private final float[] sum;
     private final float[] carry;
     private final float[] product;
+    private final float[] own;
+    private final NaturalRows natural;
+    private final RowSum work;
+    private final RowSum along;
 
     CycleRows(RedBlackGrid grid, CornerWeights corners) {
         this.grid = grid;
@@ -33,13 +37,22 @@ final class CycleRows {
         sum = new float[n];
         carry = new float[n];
         product = new float[n];
+        own = new float[n];
+        natural = new NaturalRows(n + 1);
+        work = new RowSum(n);
+        along = new RowSum(n);
     }
 
-    private float[] smoothedRed(int j, float[][] residual) {
+    /** Red row j to start from: of {@code given}, or where that is null smoothed from zero. */
+    private float[] startRed(int j, float[][] residual, float[][] given) {
         if (j < 1 || j > rows) {
             return zero;
         }
         float[] y = red[j & (RING - 1)];
+        if (given != null) {
+            System.arraycopy(given[j], 0, y, 0, given[j].length);
+            return y;
+        }
         float[] d = grid.redF[j];
         float[] rj = residual[j];
         int end = grid.end[j];
@@ -59,60 +72,76 @@ final class CycleRows {
     }
 
     /**
-     * Smooths from zero, red then black, and restricts what residual remains on the red cells to padded coarse rows
-     * from .. to - 1.
+     * Restricts what residual remains on the red cells to padded coarse rows from .. to - 1.
+     *
+     * @param given red values so far, or null for those smoothed from zero
      */
-    void restrict(float[][] residual, float[][] coarse, int from, int to) {
+    void restrict(float[][] residual, float[][] given, CoarseGrid coarse, int from, int to) {
         if (from >= to) {
             return;
         }
         int j = 2 * from - 2;
-        float[] red0 = smoothedRed(j - 2, residual);
-        float[] red1 = smoothedRed(j - 1, residual);
-        float[] red2 = smoothedRed(j, residual);
+        float[] red0 = startRed(j - 2, residual, given);
+        float[] red1 = startRed(j - 1, residual, given);
+        float[] red2 = startRed(j, residual, given);
         float[] black0 = blackRow(j - 1, red0, red1, red2);
         red0 = red1;
         red1 = red2;
-        red2 = smoothedRed(j + 1, residual);
+        red2 = startRed(j + 1, residual, given);
         float[] black1 = blackRow(j, red0, red1, red2);
         Arrays.fill(carry, 0);
         for (; j <= 2 * to - 2; j++) {
             red0 = red1;
             red1 = red2;
-            red2 = smoothedRed(j + 2, residual);
+            red2 = startRed(j + 2, residual, given);
             float[] black2 = blackRow(j + 1, red0, red1, red2);
             if (j >= 1 && j <= rows) {
                 grid.red(j, black0, black1, black2, sum, shifted);
+                if (given != null) {
+                    unbalanced(j, residual[j], given[j]);
+                }
             }
             if ((j & 1) != 0) {
-                stay(j, coarse[(j + 1) / 2]);
+                stay(j);
             } else {
-                spread(j, j > 2 * from - 2 ? coarse[j / 2] : null);
+                spread(j, j > 2 * from - 2);
+                if (j > 2 * from - 2) {
+                    coarse.b.put(j / 2, own, coarse.first[j / 2], coarse.end[j / 2]);
+                }
             }
             black0 = black1;
             black1 = black2;
         }
     }
 
-    /** A row that stays: its own residual and what the row below gave. */
-    private void stay(int j, float[] coarse) {
-        Arrays.fill(coarse, 0);
+    /** Turns {@code sum} into the residual of row j where its cells are not in balance with {@code residual} by themselves. */
+    private void unbalanced(int j, float[] residual, float[] x) {
+        float[] d = grid.diagonalF[j];
         int end = grid.end[j];
         for (int k = grid.first[j]; k < end; k++) {
-            coarse[k] = sum[k] + carry[k];
+            sum[k] += residual[k] - d[k] * x[k];
         }
     }
 
-    /** A row that goes: gives to the coarse row below, if that is ours, and keeps in {@code carry} what goes above. */
-    private void spread(int j, float[] coarse) {
+    /** A row that stays: its own residual and what the row below gave. */
+    private void stay(int j) {
+        Arrays.fill(own, 0);
+        int end = grid.end[j];
+        for (int k = grid.first[j]; k < end; k++) {
+            own[k] = sum[k] + carry[k];
+        }
+    }
+
+    /** A row that goes: gives to the coarse row below, where that is ours, and keeps in {@code carry} what goes above. */
+    private void spread(int j, boolean ours) {
         if (j < 1 || j > rows || grid.first[j] >= grid.end[j]) {
             Arrays.fill(carry, 0);
             return;
         }
-        if (coarse != null) {
+        if (ours) {
             share(j, corners.southWest[j / 2], corners.southEast[j / 2], product);
             for (int k = grid.first[j]; k <= grid.end[j]; k++) {
-                coarse[k] += product[k];
+                own[k] += product[k];
             }
         }
         Arrays.fill(carry, 0);
@@ -133,22 +162,22 @@ final class CycleRows {
         out[e] = shifted[e];
     }
 
-    /** Red row j after the first smoothing and the coarse correction. */
-    private float[] correctedRed(int j, float[][] residual, float[][] coarse) {
-        if (j < 1 || j > rows) {
-            return zero;
+    /** Red row j after the first smoothing and the coarse correction, if any. */
+    private float[] correctedRed(int j, float[][] residual, float[][] given, CoarseGrid coarse) {
+        float[] y = startRed(j, residual, given);
+        if (j < 1 || j > rows || coarse == null) {
+            return y;
         }
-        float[] y = smoothedRed(j, residual);
         int a = grid.first[j];
         int e = grid.end[j];
         if ((j & 1) != 0) {
-            float[] c = coarse[(j + 1) / 2];
+            float[] c = natural.row((j + 1) / 2);
             for (int k = a; k < e; k++) {
                 y[k] += c[k];
             }
         } else {
-            interpolate(y, coarse[j / 2], corners.southWest[j / 2], corners.southEast[j / 2], a, e);
-            interpolate(y, coarse[j / 2 + 1], corners.northWest[j / 2], corners.northEast[j / 2], a, e);
+            interpolate(y, natural.row(j / 2), corners.southWest[j / 2], corners.southEast[j / 2], a, e);
+            interpolate(y, natural.row(j / 2 + 1), corners.northWest[j / 2], corners.northEast[j / 2], a, e);
         }
         return y;
     }
@@ -163,46 +192,54 @@ final class CycleRows {
     /**
      * Adds the coarse correction to the first smoothing and smooths again, black then red: z in rows from .. to - 1.
      *
-     * @return residual' z
+     * @param given red values so far, not {@code z}, or null for those smoothed from zero
+     * @param coarse the correction, or null for none
+     * @param last A times the direction before, or null; {@link #along} is last' z
      */
-    double correct(float[][] residual, float[][] coarse, float[][] z, int from, int to) {
-        double s = 0;
-        float[] red0 = correctedRed(from - 2, residual, coarse);
-        float[] red1 = correctedRed(from - 1, residual, coarse);
-        float[] red2 = correctedRed(from, residual, coarse);
+    void correct(float[][] residual, float[][] given, CoarseGrid coarse, float[][] z, float[][] last, int from, int to) {
+        if (coarse != null) {
+            natural.begin(coarse);
+        }
+        work.clear();
+        along.clear();
+        float[] red0 = correctedRed(from - 2, residual, given, coarse);
+        float[] red1 = correctedRed(from - 1, residual, given, coarse);
+        float[] red2 = correctedRed(from, residual, given, coarse);
         float[] black0 = blackRow(from - 1, red0, red1, red2);
         red0 = red1;
         red1 = red2;
-        red2 = correctedRed(from + 1, residual, coarse);
+        red2 = correctedRed(from + 1, residual, given, coarse);
         float[] black1 = blackRow(from, red0, red1, red2);
         for (int j = from; j < to; j++) {
             red0 = red1;
             red1 = red2;
-            red2 = correctedRed(j + 2, residual, coarse);
+            red2 = correctedRed(j + 2, residual, given, coarse);
             float[] black2 = blackRow(j + 1, red0, red1, red2);
             float[] y = z[j];
             grid.red(j, black0, black1, black2, y, shifted);
-            s += finish(grid.redF[j], residual[j], y, grid.first[j], grid.end[j]);
+            finish(grid.redF[j], residual[j], y, grid.first[j], grid.end[j]);
+            work.add(residual[j], y, grid.first[j], grid.end[j]);
+            if (last != null) {
+                along.add(last[j], y, grid.first[j], grid.end[j]);
+            }
             black0 = black1;
             black1 = black2;
         }
-        return s;
     }
 
-    private static double finish(float[] d, float[] r, float[] y, int from, int to) {
+    private static void finish(float[] d, float[] r, float[] y, int from, int to) {
         for (int k = from; k < to; k++) {
             y[k] = d[k] * (r[k] + y[k]);
         }
-        double s = 0;
-        double t = 0;
-        int k = from;
-        for (; k + 1 < to; k += 2) {
-            s += r[k] * y[k];
-            t += r[k + 1] * y[k + 1];
-        }
-        if (k < to) {
-            s += r[k] * y[k];
-        }
-        return s + t;
+    }
+
+    /** This worker's part of residual' z in the last {@link #correct}. */
+    double work() {
+        return work.take();
+    }
+
+    /** This worker's part of last' z in the last {@link #correct}. */
+    double along() {
+        return along.take();
     }
 }

@@ -74,7 +74,7 @@ final class DenseCholesky {
     void solve() {
         for (int a = 0; a < y.length; a++) {
             double[] r = factor[a];
-            double sum = level.b[row[a]][element[a]];
+            double sum = level.b.get(row[a], element[a]);
             for (int k = 0; k < a; k++) {
                 sum -= r[k] * y[k];
             }
@@ -86,7 +86,7 @@ final class DenseCholesky {
             for (int k = 0; k < a; k++) {
                 y[k] -= r[k] * value;
             }
-            level.x[row[a]][element[a]] = (float) value;
+            level.x.set(row[a], element[a], (float) value);
         }
     }
 }

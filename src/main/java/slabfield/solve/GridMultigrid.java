@@ -8,31 +8,46 @@ import slabfield.solve.IterationResult.Ending;
  * a larger system of which the grid is the main part.
  *
  * <p>The black half of the cells is eliminated exactly ({@link RedBlackGrid}) and one V(1,1) cycle of black-box
- * multigrid ({@link Galerkin}) preconditions what remains. The cycle runs in single precision; the iteration and the
- * answer are in double. Nothing is allocated while iterating. Not safe for use by several threads at once; the threads
- * at work are those of the team.
+ * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with a
+ * {@linkplain Effort#THOROUGH thorough} cycle and with closed {@linkplain Rooms rooms} taken out. Cycle and iteration run
+ * in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
+ * fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
+ * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
+ * becomes thorough. Not safe for use by several threads at once; the threads at work are those of the team.
  */
 public final class GridMultigrid implements Preconditioner {
-    private static final int SUMS = 4;
+    final GridOperator operator;
+    final Workers team;
+    final RedBlackGrid grid;
+    final CycleRows[] cycles;
+    final SystemRows[] systems;
+    /** Steps in single precision. */
+    final StepRows[] directions;
+    /** Steps in double, and their residual; made when single precision does not do, null before. */
+    volatile StepRows[] exact;
 
-    private final GridOperator operator;
-    private final Workers team;
-    private final RedBlackGrid grid;
+    double[][] exactResidual;
+    final TeamSum sums;
+    /** Red cells of the answer so far. */
+    final double[][] x;
+
+    /** Direction, and S times it. */
+    private final float[][] p;
+    final float[][] ap;
+    /** Residual into the cycle and correction out of it. */
+    final float[][] residual;
+
+    final float[][] correction;
+    /** Closed rooms, in a thorough solve; null where there are none. */
+    volatile Rooms rooms;
+
+    volatile Effort effort = Effort.PLAIN;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
-    private final CycleRows[] cycles;
-    private final SystemRows[] systems;
-    private final double[][] x;
-    private final double[][] r;
-    private final double[][] p;
-    private final double[][] ap;
-    /** Residual into the cycle and correction out of it. */
-    private final float[][] residual;
-
-    private final float[][] correction;
     private final NinePoint[] operators;
-    /** Each worker's part of a sum. */
-    private final double[][] parts;
+    /** Red values between two smoothings of a thorough cycle; made when first needed. */
+    private float[][] between;
+    private double tightness;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */
     public GridMultigrid(GridOperator operator, Workers team) {
@@ -53,30 +68,47 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(cycles, w -> new CycleRows(grid, corners));
         systems = new SystemRows[team.count()];
         Arrays.setAll(systems, w -> new SystemRows(grid));
+        sums = new TeamSum(team);
         x = new double[rows + 2][grid.length];
-        r = new double[rows + 2][grid.length];
-        p = new double[rows + 2][grid.length];
-        ap = new double[rows + 2][grid.length];
+        p = new float[rows + 2][grid.length];
+        ap = new float[rows + 2][grid.length];
+        directions = new StepRows[team.count()];
+        Arrays.setAll(directions, w -> new DirectionRows(grid, p, ap));
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
         operators = hierarchy.operators();
-        parts = new double[SUMS][16 * team.count()];
         update();
     }
 
     /** Takes over changed coefficients. */
     public void update() {
+        effort = Effort.PLAIN;
+        rooms = null;
+        exact = null;
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
+            double leak = 0;
+            double all = 0;
+            for (int j = from(me); j < to(me); j++) {
+                leak += grid.leaks(j);
+                for (double d : grid.red[j]) {
+                    all += 2 * d;
+                }
+            }
+            leak = sums.total(me, leak);
+            all = sums.total(me, all);
+            if (me == 0) {
+                tightness = all / leak;
+            }
         });
     }
 
-    private int from(int me) {
+    int from(int me) {
         return hierarchy.beginFine(0, me, operator.rows());
     }
 
-    private int to(int me) {
+    int to(int me) {
         return hierarchy.beginFine(0, me + 1, operator.rows());
     }
 
@@ -87,109 +119,73 @@ public final class GridMultigrid implements Preconditioner {
      * @param x start, and then the answer; 0 at inactive cells. The start's black cells do not matter
      * @param tolerance wanted |b - A x| / |b|
      * @param limit on the number of iterations
+     * @param watch told of each iteration's running residual, which is within a few parts in a thousand of the true one
      */
     public IterationResult solve(double[] b, double[] x, double tolerance, int limit, Watch watch) {
-        var run = new Run(b, x, tolerance, limit, watch);
+        var run = new GridSolve(this, b, x, tolerance, limit, watch);
         team.run(run::work);
-        return new IterationResult(run.ending, run.iterations, run.relative);
+        return run.result();
     }
 
-    /** One solve; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
-    private final class Run {
-        private final double[] b;
-        private final double[] answer;
-        private final double tolerance;
-        private final int limit;
-        private final Watch watch;
-        private volatile boolean goOn = true;
-        private Ending ending;
-        private int iterations;
-        private double relative;
-
-        Run(double[] b, double[] answer, double tolerance, int limit, Watch watch) {
-            this.b = b;
-            this.answer = answer;
-            this.tolerance = tolerance;
-            this.limit = limit;
-            this.watch = watch;
+    /** Goes on with steps in double precision; every worker calls this. */
+    void sharpen(int me) {
+        team.await(me);
+        if (me == 0) {
+            double[][] direction = new double[grid.rows + 2][grid.length];
+            double[][] product = new double[grid.rows + 2][grid.length];
+            exactResidual = new double[grid.rows + 2][grid.length];
+            var steps = new StepRows[team.count()];
+            Arrays.setAll(steps, w -> new ExactRows(grid, direction, product, exactResidual));
+            exact = steps;
         }
+        team.await(me);
+    }
 
-        void work(int me) {
-            int from = from(me);
-            int to = to(me);
-            SystemRows rows = systems[me];
-            for (int j = from; j < to; j++) {
-                rows.takeRed(j, answer, x[j]);
+    /** How far all conductances together outweigh the leaks; infinite without leaks. */
+    double tightness() {
+        return tightness;
+    }
+
+    /** Goes on with thorough cycles; every worker calls this. */
+    void strengthen(int me) {
+        team.await(me);
+        if (me == 0) {
+            if (between == null) {
+                between = new float[grid.rows + 2][grid.length];
             }
+            rooms = Rooms.of(operator, grid, team.count());
+            hierarchy.prepare(Effort.THOROUGH, operators);
+            effort = Effort.THOROUGH;
+        }
+        team.await(me);
+    }
+
+    /**
+     * One application of the preconditioner to {@code residual}, into {@code correction}; every worker calls this.
+     *
+     * @param last A times the direction before, or null
+     */
+    void cycle(int me, Effort now, float[][] last) {
+        int from = from(me);
+        int to = to(me);
+        CycleRows rows = cycles[me];
+        CoarseGrid coarse = hierarchy.first();
+        team.await(me);
+        float[][] smoothed = null;
+        if (now.sweeps > 1) {
+            rows.correct(residual, null, null, correction, null, from, to);
             team.await(me);
-            double norm = Math.sqrt(total(0, me, rows.squared(b, from, to)));
-            int done = 0;
-            double last = Double.POSITIVE_INFINITY;
-            while (true) {
-                double start = Math.sqrt(total(1, me, rows.residual(b, x, r, from, to)));
-                Ending end = ConjugateGradients.ending(start, tolerance * norm, last, goOn, done >= limit);
-                if (end != null) {
-                    rows.answer(b, x, answer, from, to);
-                    if (me == 0) {
-                        ending = end;
-                        iterations = done;
-                        relative = norm > 0 ? start / norm : start;
-                    }
-                    return;
-                }
-                last = start;
-                done = iterate(me, start, norm, done);
-            }
+            smoothed = correction;
         }
-
-        /** Conjugate gradients until the running residual is small enough; returns the iterations done in all. */
-        private int iterate(int me, double start, double norm, int before) {
-            int from = from(me);
-            int to = to(me);
-            SystemRows rows = systems[me];
-            double scale = 1 / start;
-            rows.round(r, scale, residual, from, to);
-            int done = before;
-            double rz = 0;
-            while (true) {
-                cycle(me);
-                double rzNew = total(2, me, cycles[me].correct(residual, hierarchy.first().x, correction, from, to)) / scale;
-                rows.direction(correction, rz == 0 ? 0 : rzNew / rz, p, from, to);
-                rz = rzNew;
-                team.await(me);
-                double pap = total(3, me, rows.multiply(p, ap, from, to));
-                done++;
-                if (!(pap > 0)) {
-                    return done;
-                }
-                double now = Math.sqrt(total(0, me, rows.step(rz / pap, p, ap, x, r, scale, residual, from, to)));
-                if (me == 0) {
-                    goOn = watch.step(done, now / norm);
-                }
-                team.await(me);
-                if (now <= 0.99 * tolerance * norm || done >= limit || !goOn) {
-                    return done;
-                }
-            }
+        rows.restrict(residual, smoothed, coarse, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
+        hierarchy.cycle(me, now);
+        if (now.sweeps > 1) {
+            rows.correct(residual, correction, coarse, between, null, from, to);
+            team.await(me);
+            rows.correct(residual, between, null, correction, last, from, to);
+        } else {
+            rows.correct(residual, null, coarse, correction, last, from, to);
         }
-    }
-
-    /** Restricts {@code residual} and cycles, so that the first level's x holds the coarse correction. */
-    private void cycle(int me) {
-        team.await(me);
-        cycles[me].restrict(residual, hierarchy.first().b, hierarchy.begin(0, me), hierarchy.begin(0, me + 1));
-        hierarchy.cycle(me);
-    }
-
-    private double total(int slot, int me, double part) {
-        double[] all = parts[slot];
-        all[16 * me] = part;
-        team.await(me);
-        double sum = 0;
-        for (int w = 0; w < team.count(); w++) {
-            sum += all[16 * w];
-        }
-        return sum;
     }
 
     /** {@inheritDoc} Vectors run over all cells; z is 0 at inactive ones. */
@@ -208,13 +204,11 @@ public final class GridMultigrid implements Preconditioner {
             int from = from(me);
             int to = to(me);
             SystemRows rows = systems[me];
-            rows.reduce(given, r, from, to);
-            rows.round(r, scale, residual, from, to);
-            cycle(me);
-            cycles[me].correct(residual, hierarchy.first().x, correction, from, to);
-            rows.widen(correction, 1 / scale, p, from, to);
+            rows.reduce(given, scale, residual, from, to);
+            cycle(me, Effort.PLAIN, null);
+            rows.widen(correction, 1 / scale, x, from, to);
             team.await(me);
-            rows.answer(given, p, z, from, to);
+            rows.answer(given, x, z, from, to);
         });
     }
 }

@@ -1,6 +1,7 @@
 package slabfield.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The levels below a {@link RedBlackGrid} and one V-cycle through them, worked by a team. */
@@ -16,6 +17,9 @@ final class Hierarchy {
     private final List<int[]> shares = new ArrayList<>();
 
     private DenseCholesky exact;
+    private final CoarseRows[] workers;
+    private final TeamSum sums;
+    private final InnerSteps[] inner;
 
     /** @param rowCells number of active cells in each row of the red-black grid */
     Hierarchy(int columns, int rows, int[] rowCells, Workers team) {
@@ -34,6 +38,11 @@ final class Hierarchy {
             levels.add(new CoarseGrid(w, h));
             cells = paired;
         } while (w * h > EXACT);
+        workers = new CoarseRows[team.count()];
+        int widest = levels.get(0).columns;
+        Arrays.setAll(workers, me -> new CoarseRows(widest));
+        sums = new TeamSum(team);
+        inner = new InnerSteps[levels.size()];
     }
 
     private static int[] share(int[] cells, int workers) {
@@ -89,6 +98,15 @@ final class Hierarchy {
         }
     }
 
+    /** Makes ready the levels that take more than one step. */
+    void prepare(Effort effort, NinePoint[] operators) {
+        for (int k = 0; k + 1 < levels.size(); k++) {
+            if (effort.steps(k) > 1) {
+                levels.get(k).loadRest(operators[k]);
+            }
+        }
+    }
+
     NinePoint[] operators() {
         var operators = new NinePoint[levels.size()];
         for (int k = 0; k < operators.length; k++) {
@@ -98,51 +116,106 @@ final class Hierarchy {
     }
 
     /** Cycles from the first level's right-hand side to its x; every worker calls this. */
-    void cycle(int me) {
-        cycle(0, me);
+    void cycle(int me, Effort effort) {
+        visit(0, me, true, effort);
     }
 
-    private void cycle(int k, int me) {
+    /** Solves a level well enough for the one above it. */
+    private void visit(int k, int me, boolean shared, Effort effort) {
         CoarseGrid level = levels.get(k);
-        team.await(me);
-        if (level.columns * level.rows < SHARED) {
+        pause(me, shared);
+        if (shared && level.points() < SHARED) {
             if (me == 0) {
-                alone(k);
+                visit(k, me, false, effort);
             }
             team.await(me);
-            return;
+        } else if (k + 1 == levels.size()) {
+            exact.solve();
+        } else if (effort.steps(k) > 1) {
+            accelerate(k, me, shared, effort);
+        } else {
+            cycle(k, me, shared, effort);
         }
-        int from = beginFine(k + 1, me, level.rows);
-        int to = beginFine(k + 1, me + 1, level.rows);
-        CoarseGrid next = levels.get(k + 1);
-        level.smoothEvenFromZero(from, to);
-        team.await(me);
-        level.smoothOddFromZero(from, to);
-        team.await(me);
-        level.restrict(next.b, begin(k + 1, me), begin(k + 1, me + 1));
-        cycle(k + 1, me);
-        level.correct(next.x, from, to);
-        team.await(me);
-        level.smoothOdd(from, to);
-        team.await(me);
-        level.smoothEven(from, to);
-        team.await(me);
     }
 
-    private void alone(int k) {
-        CoarseGrid level = levels.get(k);
-        if (k + 1 == levels.size()) {
-            exact.solve();
-            return;
+    private void pause(int me, boolean shared) {
+        if (shared) {
+            team.await(me);
         }
+    }
+
+    private int begin(int k, int me, boolean shared) {
+        return shared ? beginFine(k + 1, me, levels.get(k).rows) : 1;
+    }
+
+    private int end(int k, int me, boolean shared) {
+        return shared ? begin(k, me + 1, true) : levels.get(k).rows + 1;
+    }
+
+    /** One cycle from a level's b to its x. */
+    private void cycle(int k, int me, boolean shared, Effort effort) {
+        CoarseGrid level = levels.get(k);
         CoarseGrid next = levels.get(k + 1);
-        int end = level.rows + 1;
-        level.smoothEvenFromZero(1, end);
-        level.smoothOddFromZero(1, end);
-        level.restrict(next.b, 1, next.rows + 1);
-        alone(k + 1);
-        level.correct(next.x, 1, end);
-        level.smoothOdd(1, end);
-        level.smoothEven(1, end);
+        CoarseRows rows = workers[me];
+        int from = begin(k, me, shared);
+        int to = end(k, me, shared);
+        rows.smoothEvenFromZero(level, from, to);
+        pause(me, shared);
+        rows.smoothOddFromZero(level, from, to);
+        pause(me, shared);
+        for (int n = 1; n < effort.sweeps; n++) {
+            rows.smoothForth(level, true, from, to);
+            pause(me, shared);
+            rows.smoothForth(level, false, from, to);
+            pause(me, shared);
+        }
+        rows.restrict(level, effort.sweeps > 1, next, shared ? begin(k + 1, me) : 1, shared ? begin(k + 1, me + 1) : next.rows + 1);
+        visit(k + 1, me, shared, effort);
+        rows.correct(level, next, from, to);
+        pause(me, shared);
+        for (int n = 0; n < effort.sweeps; n++) {
+            rows.smoothBack(level, false, from, to);
+            pause(me, shared);
+            rows.smoothBack(level, true, from, to);
+            pause(me, shared);
+        }
+    }
+
+    /** A few steps of conjugate gradients with the cycle as preconditioner, every direction made conjugate to all before. */
+    private void accelerate(int k, int me, boolean shared, Effort effort) {
+        InnerSteps steps = inner(k, me, shared, effort.steps(k));
+        CoarseRows rows = workers[me];
+        int from = begin(k, me, shared);
+        int to = end(k, me, shared);
+        int n = 0;
+        while (n < effort.steps(k)) {
+            cycle(k, me, shared, effort);
+            steps.take(n, from, to);
+            for (int m = 0; m < n; m++) {
+                steps.clear(me, n, m, sum(me, shared, steps.along(n, m, from, to)), from, to);
+            }
+            pause(me, shared);
+            double energy = sum(me, shared, steps.multiply(rows, n, from, to));
+            double work = sum(me, shared, steps.work(n, from, to));
+            if (!(energy > 0)) {
+                break;
+            }
+            steps.step(me, n, energy, work, from, to);
+            n++;
+        }
+        steps.answer(me, n, from, to);
+        pause(me, shared);
+    }
+
+    private InnerSteps inner(int k, int me, boolean shared, int count) {
+        if (me == 0 && inner[k] == null) {
+            inner[k] = new InnerSteps(levels.get(k), count, team.count());
+        }
+        pause(me, shared);
+        return inner[k];
+    }
+
+    private double sum(int me, boolean shared, double part) {
+        return shared ? sums.total(me, part) : part;
     }
 }

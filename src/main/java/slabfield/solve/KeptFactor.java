@@ -7,7 +7,7 @@ package slabfield.solve;
  */
 public final class KeptFactor {
     /** Steps that cost about as much as a new factor. */
-    private static final int MOST_STEPS = 8;
+    private static final int MOST_STEPS = 10;
 
     private final SymmetricMatrix matrix;
     private final RoomyFactor factor;

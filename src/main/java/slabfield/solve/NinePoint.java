@@ -73,19 +73,20 @@ final class NinePoint {
         return j -> row[Math.min(j, rows + 1)];
     }
 
+    /** Diagonal less all couplings of a point. */
+    double leak(int j, int i) {
+        Row r = row[j];
+        Row under = row[j - 1];
+        double sum = r.diagonal[i] - r.east[i] - r.east[i - 1] - r.north[i] - under.north[i];
+        return sum - (r.northEast[i] + r.northWest[i] + under.northEast[i - 1] + under.northWest[i + 1]);
+    }
+
     /** Rounds padded rows from .. to - 1 into a level for cycling. */
     void round(CoarseGrid level, int from, int to) {
         for (int j = from; j < to; j++) {
             Row r = row[j];
             r.findRange(columns);
-            level.range(j, r.first, r.end);
-            for (int i = r.first; i < r.end; i++) {
-                level.east[j][i] = (float) r.east[i];
-                level.north[j][i] = (float) r.north[i];
-                level.northEast[j][i] = (float) r.northEast[i];
-                level.northWest[j][i] = (float) r.northWest[i];
-                level.inverse[j][i] = r.diagonal[i] > 0 ? (float) (1 / r.diagonal[i]) : 0;
-            }
+            level.load(j, r);
         }
     }
 }

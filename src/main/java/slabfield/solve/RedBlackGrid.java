@@ -37,7 +37,12 @@ final class RedBlackGrid {
     final float[][] outerF;
     final float[][] redUpF;
     final float[][] blackUpF;
+    /** Reciprocal of the diagonal of each red cell; 0 where inactive. */
     final float[][] redF;
+    final float[][] diagonalF;
+    /** Conductance of each red, and of each black cell to where x = 0. */
+    final float[][] redLeakF;
+    final float[][] blackLeakF;
     final float[][] blackF;
 
     RedBlackGrid(int columns, int rows) {
@@ -57,6 +62,9 @@ final class RedBlackGrid {
         redUpF = new float[rows + 2][length];
         blackUpF = new float[rows + 2][length];
         redF = new float[rows + 2][length];
+        diagonalF = new float[rows + 2][length];
+        redLeakF = new float[rows + 2][length];
+        blackLeakF = new float[rows + 2][length];
         blackF = new float[rows + 2][length];
     }
 
@@ -91,6 +99,7 @@ final class RedBlackGrid {
             double ofBlack = d[at + 1 - shift];
             reds[k] = ofRed;
             redF[j][k] = ofRed > 0 ? (float) (1 / ofRed) : 0;
+            diagonalF[j][k] = (float) ofRed;
             blacks[k] = ofBlack > 0 ? 1 / ofBlack : 0;
         }
         round(inner[j], innerF[j], a, b);
@@ -100,6 +109,29 @@ final class RedBlackGrid {
         round(blacks, blackF[j], a, b);
     }
 
+    /** Works out the leaks of row j, once it and the row below are loaded; returns their sum. */
+    double leaks(int j) {
+        double sum = 0;
+        double[] shifted = new double[length];
+        int step = outward(j);
+        int from = Math.max(first[j], first[j] + step);
+        int to = Math.min(end[j], end[j] + step);
+        if (from < to) {
+            System.arraycopy(outer[j], from - step, shifted, from, to - from);
+        }
+        for (int k = first[j]; k < end[j]; k++) {
+            double links = inner[j][k] + shifted[k] + redUp[j][k] + blackUp[j - 1][k];
+            redLeakF[j][k] = (float) Math.max(0, red[j][k] - links);
+            sum += redLeakF[j][k];
+        }
+        for (int k = first[j]; k < end[j]; k++) {
+            double links = inner[j][k] + outer[j][k] + blackUp[j][k] + redUp[j - 1][k];
+            blackLeakF[j][k] = black[j][k] > 0 ? (float) Math.max(0, 1 / black[j][k] - links) : 0;
+            sum += blackLeakF[j][k];
+        }
+        return sum;
+    }
+
     private static void round(double[] from, float[] to, int first, int end) {
         for (int k = first; k < end; k++) {
             to[k] = (float) from[k];
@@ -107,7 +139,7 @@ final class RedBlackGrid {
     }
 
     /** Step from a black cell's element to that of the red cell at its outer link, in row j of the padded arrays. */
-    private static int outward(int j) {
+    static int outward(int j) {
         return (j & 1) != 0 ? 1 : -1;
     }
 

@@ -1,6 +1,7 @@
 package slabfield.solve;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -122,6 +123,11 @@ public final class RoomyFactor {
     /** True where there is a factor, be it of the matrix taken up last or of one before. */
     boolean isFactored() {
         return factored;
+    }
+
+    /** The panels themselves, by the matrix's own nodes; empty where there is room for more than the one matrix. */
+    public Optional<PanelCholesky> exactPanels() {
+        return matrix == room ? Optional.of(factor) : Optional.empty();
     }
 
     private int nodeOf(int inRoom) {

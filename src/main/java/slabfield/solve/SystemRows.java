@@ -3,7 +3,7 @@ package slabfield.solve;
 import java.util.Arrays;
 
 /**
- * One worker's passes over its rows of a {@link RedBlackGrid} in double precision: residual, product, steps and answer. Black
+ * One worker's passes over its rows of a {@link RedBlackGrid} in double precision: right-hand side, residual and answer. Black
  * rows are computed where they are needed and only a few kept; see {@link CycleRows} for the seams between workers.
  * Vectors of the reduced system are arrays by padded row; vectors over all cells are plain arrays.
  */
@@ -17,6 +17,7 @@ final class SystemRows {
     private final double[] shifted;
     private final double[] blackPart;
     private final double[] redPart;
+    private final double[] redRow;
 
     SystemRows(RedBlackGrid grid) {
         this.grid = grid;
@@ -27,6 +28,7 @@ final class SystemRows {
         shifted = new double[n];
         blackPart = new double[n];
         redPart = new double[n];
+        redRow = new double[n];
     }
 
     /** Red cells of row j of a vector over all cells. */
@@ -48,15 +50,18 @@ final class SystemRows {
     /** Sum of squares over active cells of rows from .. to - 1. */
     double squared(double[] b, int from, int to) {
         double s = 0;
+        double t = 0;
         for (int j = from; j < to; j++) {
             takeRed(j, b, redPart);
             takeBlack(j, b, blackPart);
+            double[] red = grid.red[j];
+            double[] blacks = grid.black[j];
             for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                s += grid.red[j][k] > 0 ? redPart[k] * redPart[k] : 0;
-                s += grid.black[j][k] > 0 ? blackPart[k] * blackPart[k] : 0;
+                s += red[k] > 0 ? redPart[k] * redPart[k] : 0;
+                t += blacks[k] > 0 ? blackPart[k] * blackPart[k] : 0;
             }
         }
-        return s;
+        return s + t;
     }
 
     private double[] row(double[][] all, int j) {
@@ -80,21 +85,22 @@ final class SystemRows {
         return y;
     }
 
-    /** r = red part of b - A x, with black cells exact for the red ones; returns |r|^2. */
-    double residual(double[] b, double[][] x, double[][] r, int from, int to) {
+    /**
+     * out = red part of b - A x, times scale, with black cells exact for the red ones; returns |b - A x|^2.
+     *
+     * @param exact takes the same in double precision, where not null
+     */
+    double residual(double[] b, double[][] x, double scale, float[][] out, double[][] exact, int from, int to) {
         double s = 0;
         double[] below = blackRow(from - 1, x, b);
         double[] here = blackRow(from, x, b);
         for (int j = from; j < to; j++) {
             double[] above = blackRow(j + 1, x, b);
-            double[] rj = r[j];
-            grid.red(j, below, here, above, rj, shifted);
+            grid.red(j, below, here, above, redRow, shifted);
             takeRed(j, b, redPart);
-            double[] d = grid.red[j];
-            double[] xj = x[j];
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                rj[k] = d[k] > 0 ? rj[k] + redPart[k] - d[k] * xj[k] : 0;
-                s += rj[k] * rj[k];
+            s += unbalanced(grid.red[j], x[j], scale, out[j], grid.first[j], grid.end[j]);
+            if (exact != null) {
+                System.arraycopy(redRow, 0, exact[j], 0, exact[j].length);
             }
             below = here;
             here = above;
@@ -102,16 +108,27 @@ final class SystemRows {
         return s;
     }
 
-    /** r = b + C B^-1 (black part of b): the right-hand side of the reduced system. */
-    void reduce(double[] b, double[][] r, int from, int to) {
+    private double unbalanced(double[] d, double[] x, double scale, float[] out, int from, int to) {
+        double s = 0;
+        for (int k = from; k < to; k++) {
+            double r = d[k] > 0 ? redRow[k] + redPart[k] - d[k] * x[k] : 0;
+            s += r * r;
+            redRow[k] = r * scale;
+            out[k] = (float) redRow[k];
+        }
+        return s;
+    }
+
+    /** out = b + C B^-1 (black part of b), times scale: the right-hand side of the reduced system. */
+    void reduce(double[] b, double scale, float[][] out, int from, int to) {
         double[] below = reducedBlack(from - 1, b);
         double[] here = reducedBlack(from, b);
         for (int j = from; j < to; j++) {
             double[] above = reducedBlack(j + 1, b);
-            grid.red(j, below, here, above, r[j], shifted);
+            grid.red(j, below, here, above, redRow, shifted);
             takeRed(j, b, redPart);
             for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                r[j][k] = grid.red[j][k] > 0 ? r[j][k] + redPart[k] : 0;
+                out[j][k] = grid.red[j][k] > 0 ? (float) ((redRow[k] + redPart[k]) * scale) : 0;
             }
             below = here;
             here = above;
@@ -149,110 +166,12 @@ final class SystemRows {
         }
     }
 
-    /** Single-precision copy of r times scale. */
-    void round(double[][] r, double scale, float[][] out, int from, int to) {
-        for (int j = from; j < to; j++) {
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                out[j][k] = (float) (r[j][k] * scale);
-            }
-        }
-    }
-
+    /** out = z times scale. */
     void widen(float[][] z, double scale, double[][] out, int from, int to) {
         for (int j = from; j < to; j++) {
             for (int k = grid.first[j]; k < grid.end[j]; k++) {
                 out[j][k] = z[j][k] * scale;
             }
         }
-    }
-
-    /** p = z + factor p. */
-    void direction(float[][] z, double factor, double[][] p, int from, int to) {
-        for (int j = from; j < to; j++) {
-            double[] pj = p[j];
-            float[] zj = z[j];
-            int end = grid.end[j];
-            for (int k = grid.first[j]; k < end; k++) {
-                pj[k] = zj[k] + factor * pj[k];
-            }
-        }
-    }
-
-    /** ap = S p; returns p' S p. */
-    double multiply(double[][] p, double[][] ap, int from, int to) {
-        double s = 0;
-        double[] below = blackRow(from - 1, p, null);
-        double[] here = blackRow(from, p, null);
-        for (int j = from; j < to; j++) {
-            double[] above = blackRow(j + 1, p, null);
-            double[] y = ap[j];
-            grid.red(j, below, here, above, y, shifted);
-            s += finish(grid.red[j], p[j], y, grid.first[j], grid.end[j]);
-            below = here;
-            here = above;
-        }
-        return s;
-    }
-
-    private static double finish(double[] d, double[] p, double[] y, int from, int to) {
-        for (int k = from; k < to; k++) {
-            y[k] = d[k] * p[k] - y[k];
-        }
-        return dot(p, y, from, to);
-    }
-
-    private static double dot(double[] a, double[] b, int from, int to) {
-        double s = 0;
-        double t = 0;
-        double u = 0;
-        double v = 0;
-        int k = from;
-        for (; k + 3 < to; k += 4) {
-            s += a[k] * b[k];
-            t += a[k + 1] * b[k + 1];
-            u += a[k + 2] * b[k + 2];
-            v += a[k + 3] * b[k + 3];
-        }
-        for (; k < to; k++) {
-            s += a[k] * b[k];
-        }
-        return s + t + (u + v);
-    }
-
-    /** x += length p, r -= length ap, and the rounded copy of r; returns |r|^2. */
-    double step(double length, double[][] p, double[][] ap, double[][] x, double[][] r, double scale, float[][] out,
-            int from, int to) {
-        double s = 0;
-        for (int j = from; j < to; j++) {
-            add(length, p[j], x[j], grid.first[j], grid.end[j]);
-            add(-length, ap[j], r[j], grid.first[j], grid.end[j]);
-            s += roundRow(r[j], scale, out[j], grid.first[j], grid.end[j]);
-        }
-        return s;
-    }
-
-    private static void add(double factor, double[] from, double[] to, int first, int end) {
-        for (int k = first; k < end; k++) {
-            to[k] += factor * from[k];
-        }
-    }
-
-    private static double roundRow(double[] r, double scale, float[] out, int from, int to) {
-        double s = 0;
-        double t = 0;
-        int k = from;
-        for (; k + 1 < to; k += 2) {
-            double a = r[k];
-            double b = r[k + 1];
-            s += a * a;
-            t += b * b;
-            out[k] = (float) (a * scale);
-            out[k + 1] = (float) (b * scale);
-        }
-        if (k < to) {
-            s += r[k] * r[k];
-            out[k] = (float) (r[k] * scale);
-        }
-        return s + t;
     }
 }

@@ -44,7 +44,9 @@ public final class Sight {
     public enum Show {
         PRESSURE("pressure"),
         ORIGIN("air origin"),
-        MEASURED("measured");
+        MEASURED("measured"),
+        /** What was last looked at under Findings. */
+        FINDING("finding");
 
         private final String words;
 
@@ -111,6 +113,7 @@ public final class Sight {
     private final ObservableList<Pin> pins = FXCollections.observableArrayList();
     private final ObservableList<PinRow> rows = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<Profile>> cut = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<List<PlanLayer>> finding = new SimpleObjectProperty<>(List.of());
     private final ReadOnlyObjectWrapper<List<PlanLayer>> layers = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<AirPaths>> paths = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Traced> traced = Optional.empty();
@@ -131,6 +134,7 @@ public final class Sight {
         flow.addListener((o, was, is) -> update());
         doubts.addListener((o, was, is) -> update());
         cut.addListener((o, was, is) -> update());
+        finding.addListener((o, was, is) -> update());
         pins.addListener((ListChangeListener<Pin>) c -> update());
         update();
     }
@@ -138,6 +142,11 @@ public final class Sight {
     /** What the colours show. */
     public ObjectProperty<Show> show() {
         return show;
+    }
+
+    /** Layers of what was last looked at under Findings, with a foot of their own; empty for none. */
+    public ObjectProperty<List<PlanLayer>> finding() {
+        return finding;
     }
 
     /** How the moving air is drawn. */
@@ -246,6 +255,7 @@ public final class Sight {
 
     private List<PlanLayer> laid(Result result) {
         MapStyle style = bench.look().style().get();
+        if (show.get() == Show.FINDING && !finding.get().isEmpty()) return finding.get();
         List<PlanLayer> out = new ArrayList<>();
         Optional<Result.Solved> solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
         Optional<Stage> stage = bench.readings().stage().get();
