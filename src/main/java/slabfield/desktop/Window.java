@@ -9,11 +9,11 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 import slabfield.desktop.view.MainView;
 import slabfield.desktop.viewmodel.DaemonRunner;
+import slabfield.desktop.viewmodel.FirstHouse;
 import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.io.RecoveryFolder;
-import slabfield.network.SlabSolver;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
@@ -22,10 +22,17 @@ public final class Window extends Application {
     private static final String TIMING = "slabfield.timing";
     private static final String END = "end";
 
+    private FirstHouse first;
+
+    @Override
+    public void init() {
+        first = new FirstHouse(getParameters().getUnnamed().isEmpty(), MainView::warm);
+    }
+
     @Override
     public void start(Stage stage) {
         Workbench bench = new Workbench(
-                new Examples(),
+                new Examples(first),
                 SettingsFile.ofUser(),
                 new Workbench.Runners(
                         new DaemonRunner("solve", Platform::runLater), new DaemonRunner("compare", Platform::runLater),
@@ -45,7 +52,7 @@ public final class Window extends Application {
         view.show();
         Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
         file.ifPresentOrElse(bench::open, view::welcome);
-        if (bench.document().file().get().isEmpty()) bench.solving().start(FirstHouse.before(SlabSolver::solve));
+        if (bench.document().file().get().isEmpty()) bench.solving().start(first.solver());
     }
 
     /** Writes how long the start took, from the start of the process to the first map; ends the program where "end" is asked for. */

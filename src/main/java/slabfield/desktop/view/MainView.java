@@ -38,6 +38,7 @@ import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.desktop.viewmodel.guide.Guide.Mode;
 import slabfield.desktop.viewmodel.work.JobStage.Place;
+import slabfield.field.Result;
 
 /** The whole window. */
 public final class MainView {
@@ -70,6 +71,7 @@ public final class MainView {
         this.bench = guide.bench();
         Scene scene = new Scene(whole, WIDTH, HEIGHT);
         new Colours(scene, bench.theme());
+        new GlossaryTip(scene);
         stage.setScene(scene);
         this.files = new FileActions(stage, bench, guide.sight()::figure);
         this.map = new MapPane(bench, guide.sight(), painting);
@@ -87,6 +89,11 @@ public final class MainView {
             keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
         });
         title();
+    }
+
+    /** Paints a map where nobody sees it, so that the first one on the screen finds all that it needs loaded. */
+    public static void warm(Result result) {
+        MapPainter.warm(result);
     }
 
     public void show() {

@@ -12,8 +12,10 @@ import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import slabfield.desktop.viewmodel.TaskRunner;
+import slabfield.desktop.viewmodel.Units;
 import slabfield.field.Result;
 import slabfield.figure.AwtCanvas;
+import slabfield.figure.Bounds;
 import slabfield.figure.Box;
 import slabfield.figure.MapStyle;
 import slabfield.figure.PlanLayer;
@@ -25,6 +27,7 @@ final class MapPainter {
     /** Pixels of the screen to a point of the page. */
     static final double PIXELS_PER_POINT = 96.0 / 72;
 
+    private static final int UNSEEN = 300;
     private static final double KEY_WIDTH = 174;
     private static final double LARGEST_KEY = 1.25;
     private static final double LONGEST_KEY = 900;
@@ -93,6 +96,20 @@ final class MapPainter {
         Image key = drawn(keyWidth, keyHeight, wanted.fine(), canvas ->
                 VacuumMap.drawLegend(canvas, wanted.result(), style, wanted.layers(), new Box(1, 2, keyWidth - 1, keyHeight)));
         return new Painted(wanted, map, key);
+    }
+
+    /** Paints where nobody sees it. */
+    static void warm(Result result) {
+        Units units = new Units();
+        units.take(result.scenario().display());
+        MapStyle style = MapStyle.of(units.shown().get());
+        BufferedImage image = new BufferedImage(UNSEEN, UNSEEN, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D graphics = image.createGraphics();
+        Box box = new Box(0, 0, UNSEEN, UNSEEN);
+        AwtCanvas canvas = new AwtCanvas(graphics, UNSEEN, UNSEEN, 1);
+        VacuumMap.drawPlan(canvas, result, style, PlanView.fit(Bounds.of(result.scenario()), box), box);
+        VacuumMap.drawLegend(canvas, result, style, box);
+        graphics.dispose();
     }
 
     /** Width of the key of a map [pixels of the screen]. */

@@ -255,6 +255,13 @@ final class Stand implements AutoCloseable {
         run(() -> robot.mouseRelease(MouseButton.PRIMARY));
     }
 
+    /** Rests the mouse on something. */
+    void hover(Node node) {
+        run(() -> robot.mouseMove(node.localToScreen(node.getBoundsInLocal().getCenterX() - 1, node.getBoundsInLocal().getCenterY())));
+        pulses(1);
+        run(() -> robot.mouseMove(node.localToScreen(node.getBoundsInLocal().getCenterX(), node.getBoundsInLocal().getCenterY())));
+    }
+
     void clickOn(Node node) {
         run(() -> {
             Point2D middle = node.localToScreen(node.getBoundsInLocal().getCenterX(), node.getBoundsInLocal().getCenterY());

@@ -205,4 +205,18 @@ class WindowPathsTest {
             stand.await("the whole map is back", () -> ((ImageView) map.get(2)).getImage() == null && ((ImageView) map.get(1)).getImage() == null);
         }
     }
+
+    /** A learner rests the mouse on a word and reads what it means. */
+    @Test
+    void aWordIsExplainedWhereTheMouseRests() {
+        try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
+            stand.settle();
+            Node title = Stand.fx(() -> stand.stage().getScene().getRoot().lookupAll(".title").stream()
+                    .filter(n -> n instanceof javafx.scene.control.Label l && l.getText().equals("Exhaust")).findFirst().orElseThrow());
+            stand.hover(title);
+            stand.await("the word is explained", () -> javafx.stage.Window.getWindows().stream()
+                    .filter(javafx.scene.control.Tooltip.class::isInstance)
+                    .anyMatch(w -> ((javafx.scene.control.Tooltip) w).getText().startsWith("exhaust (system flow): all air drawn")));
+        }
+    }
 }
