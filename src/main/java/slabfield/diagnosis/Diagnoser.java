@@ -101,19 +101,32 @@ public final class Diagnoser {
         }
     }
 
-    /** Explanations of one cause that come nearest with the usual unknowns as fitted to the house as drawn. */
+    /**
+     * Explanations of one cause that are worth a fit: the nearest of those that change something drawn, and of those that add
+     * something. The first are looked at with the leaks as drawn, since what the fit of the house as drawn made of the leaks may
+     * be the very thing that they explain.
+     */
     private List<Explanation> promising(List<Explanation> same, Fitted drawn) {
         if (same.size() <= FITTED_PER_CAUSE) return same;
+        List<Explanation> changing = same.stream().filter(e -> e.house() == house).toList();
+        List<Explanation> adding = same.stream().filter(e -> e.house() != house).toList();
+        List<Explanation> out = new ArrayList<>(nearest(changing, drawn, true));
+        out.addAll(nearest(adding, drawn, false));
+        return out;
+    }
+
+    private List<Explanation> nearest(List<Explanation> some, Fitted drawn, boolean leaksAsDrawn) {
+        if (some.size() <= FITTED_PER_CAUSE) return some;
         List<Observation> observations =
                 drawn.observations().stream().filter(o -> o.what() != Observation.What.FAN_OFF).toList();
         Map<Explanation, Double> misfits = new HashMap<>();
-        for (Explanation e : same) {
+        for (Explanation e : some) {
             if (progress.isCancelled()) throw new CancellationException();
-            misfits.put(e, Forecast.of(placed(e, drawn), observations)
+            misfits.put(e, Forecast.of(placed(e, drawn, leaksAsDrawn), observations)
                     .map(p -> Forecast.misfit(p, observations))
                     .orElse(Double.POSITIVE_INFINITY));
         }
-        return same.stream()
+        return some.stream()
                 .sorted(Comparator.comparingDouble(misfits::get))
                 .filter(e -> misfits.get(e) < Double.POSITIVE_INFINITY)
                 .limit(FITTED_PER_CAUSE)
@@ -121,13 +134,14 @@ public final class Diagnoser {
     }
 
     /** A house with the usual unknowns as fitted and the cause's own a little below their medians, where most fits end. */
-    private static Scenario placed(Explanation e, Fitted drawn) {
+    private static Scenario placed(Explanation e, Fitted drawn, boolean leaksAsDrawn) {
         Scenario h = e.house();
         int usual = e.unknowns().size() - e.own();
         for (int j = 0; j < e.unknowns().size(); j++) {
             Parameter p = e.unknowns().get(j);
             Prior prior = p.prior();
-            h = p.with(h, j < usual ? drawn.value(j) : prior.value(LOOKED_AT));
+            boolean asDrawn = leaksAsDrawn && p.id().equals(Explanations.ALL_LEAKS);
+            h = p.with(h, j >= usual ? prior.value(LOOKED_AT) : asDrawn ? prior.median() : drawn.value(j));
         }
         return h;
     }

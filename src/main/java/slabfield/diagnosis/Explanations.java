@@ -25,6 +25,9 @@ import slabfield.model.TestHole;
  * allows; all leaks by one factor; the pressure outdoors. Spreads without a source are common practice.
  */
 final class Explanations {
+    /** The unknown by which all leaks change together. */
+    static final String ALL_LEAKS = "all leaks";
+
     private static final double LEAKS = 2;
     private static final double OUTDOORS = 2;
     /** Deviations of the prior of the fill beyond which it is called tight or loose. */
@@ -53,7 +56,7 @@ final class Explanations {
                 "all fill", Parameter.Kind.LEAK, "the permeability of the fill",
                 new Prior(Prior.Scale.LOGARITHMIC, 1, fill.spread(), fill.source()), Changes::fill));
         usual.add(new Parameter(
-                "all leaks", Parameter.Kind.LEAK, "all leaks together", Prior.factor(1, LEAKS), Changes::leaks));
+                ALL_LEAKS, Parameter.Kind.LEAK, "all leaks together", Prior.factor(1, LEAKS), Changes::leaks));
         usual.add(outdoors(drawn.outdoorPressure(), OUTDOORS));
     }
 
