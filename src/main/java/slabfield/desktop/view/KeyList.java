@@ -32,7 +32,7 @@ final class KeyList {
 
             Everywhere
             Ctrl+Z, Ctrl+Shift+Z: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
-            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type and targets""";
+            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type; Shift+F11: large targets""";
 
     private KeyList() {}
 

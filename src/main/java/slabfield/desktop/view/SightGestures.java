@@ -6,6 +6,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import slabfield.desktop.viewmodel.MapLook;
 import slabfield.desktop.viewmodel.Pins.Pin;
 import slabfield.desktop.viewmodel.see.Sight;
 import slabfield.desktop.viewmodel.see.Sight.Marking;
@@ -15,14 +16,15 @@ import slabfield.model.Point;
 /** Sets and moves pins and draws the line of a profile on the map, while one of the two is asked for; else the map's own gestures hold. */
 final class SightGestures {
     private static final double SHORTEST = 0.05;
-    private static final double REACH = 14;
 
     private final Sight sight;
+    private final MapLook look;
     private final ViewPort port;
     private Optional<Point> from = Optional.empty();
     private Optional<Pin> held = Optional.empty();
 
-    SightGestures(MapPane pane, Sight sight, ViewPort port) {
+    SightGestures(MapPane pane, Sight sight, MapLook look, ViewPort port) {
+        this.look = look;
         this.sight = sight;
         this.port = port;
         pane.addEventFilter(MouseEvent.MOUSE_PRESSED, this::pressed);
@@ -40,7 +42,7 @@ final class SightGestures {
         if (e.getButton() != MouseButton.PRIMARY || sight.marking().get() == Marking.NONE) return;
         Point at = port.plan(e.getX(), e.getY());
         if (sight.marking().get() == Marking.PIN) {
-            held = sight.pinAt(at, port.metres(REACH));
+            held = sight.pinAt(at, port.metres(look.reach(e.isSynthesized())));
             if (held.isEmpty()) sight.pin(at);
             sight.grabPin();
             sight.marking().set(Marking.NONE);
