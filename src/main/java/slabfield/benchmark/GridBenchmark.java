@@ -37,6 +37,9 @@ public final class GridBenchmark {
         }
     }
 
+    /** Runs are repeated for that long whatever the count, until the code is compiled for the problem [ns]. */
+    static final long AT_LEAST = 3_000_000_000L;
+
     /**
      * The best of some runs.
      *
@@ -72,7 +75,8 @@ public final class GridBenchmark {
         double best = Double.POSITIVE_INFINITY, setUp = 0;
         IterationResult result = null;
         var multigrid = new GridMultigrid(operator, team);
-        for (int run = 0; run < repetitions; run++) {
+        long warm = System.nanoTime() + AT_LEAST;
+        for (int run = 0; run < repetitions || System.nanoTime() < warm; run++) {
             Arrays.fill(x, 0);
             long start = System.nanoTime();
             multigrid.update();
