@@ -27,9 +27,12 @@ final class KeyList {
             N: the next suction point; Delete: away with what is chosen
             space or right button and drag: move the plan; wheel, + and \u2212: zoom; 0: whole plan
 
+            Under Readings
+            digits, Enter: the next number; Page Up, Page Down: back and on; S spread, N number of readings, W waiting time, P pit, R riser
+
             Everywhere
             Ctrl+Z, Ctrl+Shift+Z: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
-            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type and targets""";
+            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type; Shift+F11: large targets""";
 
     private KeyList() {}
 

@@ -46,6 +46,7 @@ public final class MainView {
     private static final double HEIGHT = 800;
     private static final double SCROLL_BAR = 30;
     private static final double ROOM_FOR_KEY = 1600;
+    private static final PseudoClass TOUCH = PseudoClass.getPseudoClass("touch");
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
     private final Stage stage;
@@ -88,6 +89,8 @@ public final class MainView {
             root.pseudoClassStateChanged(LARGE, is);
             keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
         });
+        bench.look().largeTargets().addListener((o, was, is) -> root.pseudoClassStateChanged(TOUCH, is));
+        root.pseudoClassStateChanged(TOUCH, bench.look().largeTargets().get());
         title();
     }
 

@@ -23,8 +23,6 @@ import slabfield.model.SealState;
 
 /** What mouse and keys do on the map: hands them to the drawing, in places of the plan. */
 final class MapGestures {
-    private static final double GRIP = 9;
-    private static final double TOUCH = 18;
     private static final int FAST = 10;
     private static final double STEP = 6;
 
@@ -68,8 +66,7 @@ final class MapGestures {
     }
 
     private Pointer pointer(MouseEvent e) {
-        double reach = bench.look().presentation().get() || e.isSynthesized() ? TOUCH : GRIP;
-        return new Pointer(port.plan(e.getX(), e.getY()), port.metres(reach), e.isShiftDown(), e.isAltDown());
+        return new Pointer(port.plan(e.getX(), e.getY()), port.metres(bench.look().reach(e.isSynthesized())), e.isShiftDown(), e.isAltDown());
     }
 
     private void moved(MouseEvent e) {
@@ -131,11 +128,12 @@ final class MapGestures {
     private void stateMenu(ContextMenuEvent e) {
         if (panned) return;
         Point at = port.plan(e.getX(), e.getY());
-        Pointer p = Pointer.at(at, port.metres(GRIP));
+        double reach = port.metres(bench.look().reach(false));
+        Pointer p = Pointer.at(at, reach);
         if (drawing.tool().get() == Tool.SELECT && drawing.deleteCorner(p)) return;
         bench.document().scenario().get().openings().stream()
                 .filter(o -> o.place() instanceof Opening.Spot spot
-                        && spot.at().distanceTo(at) <= Math.max(port.metres(GRIP), spot.radius()))
+                        && spot.at().distanceTo(at) <= Math.max(reach, spot.radius()))
                 .findFirst()
                 .ifPresent(o -> {
                     menu.getItems().setAll(Arrays.stream(SealState.values()).map(state -> item(o, state)).toList());

@@ -93,7 +93,7 @@ final class MapPane extends Region {
                 + " A letter chooses a tool; places can be typed. The Objects tab lists everything that is drawn, and the"
                 + " table of test holes the same values.");
         clip();
-        new SightGestures(this, sight, port);
+        new SightGestures(this, sight, bench.look(), port);
         new MapGestures(this, bench, port, probe);
         listen();
         port.house(bounds(bench.document().scenario().get()));

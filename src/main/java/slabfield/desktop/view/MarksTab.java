@@ -70,7 +70,7 @@ final class MarksTab extends BorderPane {
 
     private void list() {
         pins.getChildren().setAll(sight.rows().stream().map(this::row).toList());
-        if (pins.getChildren().isEmpty()) pins.getChildren().add(Parts.paragraph("No place is pinned: choose Pin above the map, then press on the slab.", "soft"));
+        if (pins.getChildren().isEmpty()) pins.getChildren().add(Parts.paragraph("No place is pinned: choose Pin above the map, then press on the slab. Choose it again to drag a pin elsewhere.", "soft"));
     }
 
     private Node row(Sight.PinRow row) {
@@ -80,7 +80,7 @@ final class MarksTab extends BorderPane {
         remove.getStyleClass().add("small");
         remove.setMinWidth(USE_PREF_SIZE);
         remove.setAccessibleText("Remove pin " + row.pin().number());
-        remove.setOnAction(e -> sight.pins().remove(row.pin()));
+        remove.setOnAction(e -> sight.unpin(row.pin()));
         VBox words = new VBox(name, what);
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox line = new HBox(8, words, remove);

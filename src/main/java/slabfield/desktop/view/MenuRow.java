@@ -123,7 +123,7 @@ final class MenuRow extends MenuBar {
                 check("_Key of the map", "Shortcut+K", keyShown), law, new SeparatorMenuItem(),
                 themes(), new SeparatorMenuItem(),
                 item("_Whole plan", "Shortcut+0", map.port()::fit), new SeparatorMenuItem(),
-                check("L_arge type", "F11", look.presentation()));
+                check("L_arge type", "F11", look.presentation()), check("Large _targets", "Shift+F11", look.largeTargets()));
     }
 
     private Menu themes() {

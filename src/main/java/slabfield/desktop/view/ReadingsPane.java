@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.css.PseudoClass;
@@ -33,6 +34,9 @@ import slabfield.model.StageKind;
 final class ReadingsPane extends BorderPane {
     private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
     private static final PseudoClass ODD = PseudoClass.getPseudoClass("odd");
+
+    private static final Map<Character, What> LETTERS =
+            Map.of('s', What.SPREAD, 'n', What.COUNT, 'w', What.WAITED, 'p', What.PIT, 'r', What.RISER);
 
     private final Guide guide;
     private final ReadingEntry entry;
@@ -79,7 +83,12 @@ final class ReadingsPane extends BorderPane {
         pairs.selectedProperty().bindBidirectional(entry.pairs());
         pairs.setMaxWidth(Double.MAX_VALUE);
         pairs.getStyleClass().add("large-choice");
-        VBox part = new VBox(8, Parts.label("Stage", "heading"), stage, pairs, list);
+        ToggleButton details = Parts.tip(new ToggleButton("Spread, number, waiting, pit"),
+                "What is known about the readings is in the round too. Keys go there at once: S spread, N number of readings, W waiting time, P pit, R riser");
+        details.selectedProperty().bindBidirectional(entry.details());
+        details.setMaxWidth(Double.MAX_VALUE);
+        details.getStyleClass().add("large-choice");
+        VBox part = new VBox(8, Parts.label("Stage", "heading"), stage, pairs, details, list);
         part.getStyleClass().add("round");
         return part;
     }
@@ -159,6 +168,8 @@ final class ReadingsPane extends BorderPane {
         if (e.isShortcutDown() || e.isAltDown()) return;
         if (e.getCode() == KeyCode.ENTER && getScene().getFocusOwner() != stage) entry.next();
         else if (e.getCode() == KeyCode.BACK_SPACE) entry.back();
+        else if (e.getCode() == KeyCode.PAGE_UP) entry.previous();
+        else if (e.getCode() == KeyCode.PAGE_DOWN) entry.go(entry.at().get() + 1);
         else if (e.getCode() == KeyCode.DELETE) entry.erase();
         else return;
         e.consume();
@@ -166,7 +177,12 @@ final class ReadingsPane extends BorderPane {
 
     private void typed(KeyEvent e) {
         if (e.isShortcutDown() || e.isAltDown() || e.getCharacter().isEmpty()) return;
-        char letter = e.getCharacter().charAt(0);
+        char letter = Character.toLowerCase(e.getCharacter().charAt(0));
+        if (LETTERS.containsKey(letter)) {
+            entry.goTo(LETTERS.get(letter));
+            e.consume();
+            return;
+        }
         if ("0123456789.,-\u2212".indexOf(letter) < 0) return;
         if (letter == ',' || letter == '.') entry.mark().set(letter);
         entry.type(letter);
@@ -182,7 +198,8 @@ final class ReadingsPane extends BorderPane {
         number.pseudoClassStateChanged(DONE, typed.isEmpty());
         number.setAccessibleText(typed + " " + entry.unit());
         unit.setText(entry.unit());
-        unit.setDisable(slot.filter(s -> s.what() == What.FLOW).isPresent());
+        unit.setVisible(!entry.unit().isEmpty());
+        unit.setDisable(!entry.isPressure());
         mark.setText(String.valueOf(entry.mark().get()));
         remark.setText(entry.remark().get());
         remark.pseudoClassStateChanged(ODD, !entry.remark().get().isEmpty());

@@ -6,20 +6,25 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import slabfield.desktop.viewmodel.MapLook;
+import slabfield.desktop.viewmodel.Pins.Pin;
 import slabfield.desktop.viewmodel.see.Sight;
 import slabfield.desktop.viewmodel.see.Sight.Marking;
 import slabfield.figure.Profile;
 import slabfield.model.Point;
 
-/** Sets pins and draws the line of a profile on the map, while one of the two is asked for; else the map's own gestures hold. */
+/** Sets and moves pins and draws the line of a profile on the map, while one of the two is asked for; else the map's own gestures hold. */
 final class SightGestures {
     private static final double SHORTEST = 0.05;
 
     private final Sight sight;
+    private final MapLook look;
     private final ViewPort port;
     private Optional<Point> from = Optional.empty();
+    private Optional<Pin> held = Optional.empty();
 
-    SightGestures(MapPane pane, Sight sight, ViewPort port) {
+    SightGestures(MapPane pane, Sight sight, MapLook look, ViewPort port) {
+        this.look = look;
         this.sight = sight;
         this.port = port;
         pane.addEventFilter(MouseEvent.MOUSE_PRESSED, this::pressed);
@@ -37,7 +42,9 @@ final class SightGestures {
         if (e.getButton() != MouseButton.PRIMARY || sight.marking().get() == Marking.NONE) return;
         Point at = port.plan(e.getX(), e.getY());
         if (sight.marking().get() == Marking.PIN) {
-            sight.pin(at);
+            held = sight.pinAt(at, port.metres(look.reach(e.isSynthesized())));
+            if (held.isEmpty()) sight.pin(at);
+            sight.grabPin();
             sight.marking().set(Marking.NONE);
         } else if (from.isEmpty()) from = Optional.of(at);
         else end(at);
@@ -45,6 +52,10 @@ final class SightGestures {
     }
 
     private void dragged(MouseEvent e) {
+        if (held.isPresent()) {
+            sight.movePin(held.get(), port.plan(e.getX(), e.getY()));
+            e.consume();
+        }
         if (from.isEmpty()) return;
         line(port.plan(e.getX(), e.getY()));
         e.consume();
@@ -52,6 +63,8 @@ final class SightGestures {
 
     /** Ends the line where it was dragged; where it was only clicked, a second click ends it. */
     private void released(MouseEvent e) {
+        if (held.isPresent()) e.consume();
+        held = Optional.empty();
         if (from.isEmpty()) return;
         Point at = port.plan(e.getX(), e.getY());
         if (from.get().distanceTo(at) > SHORTEST) end(at);

@@ -23,7 +23,7 @@ final class SightRow extends FlowPane {
                 named("Show", Parts.choice("Map shows", List.of(Show.values()), Show::words, sight.show())),
                 named("Air", Parts.choice("Moving air", List.of(Flow.values()), Flow::words, sight.flow())),
                 doubts,
-                marking(sight, "Pin", Marking.PIN, "Pins the pressure at a place: press on the map. Pins are listed under Profile and pins"),
+                marking(sight, "Pin", Marking.PIN, "Pins the pressure at a place: press on the map, or drag a pin to move it. Pins are listed under Profile and pins"),
                 marking(sight, "Profile", Marking.PROFILE, "Pressure along a line: drag it over the map, or press at both its ends"));
     }
 

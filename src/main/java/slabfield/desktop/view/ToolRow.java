@@ -33,7 +33,8 @@ final class ToolRow extends FlowPane {
                 Parts.choice("Length", Units.LENGTHS, Unit::symbol, units.length()), bar(),
                 Parts.choice("Colours", List.of(Sense.values()), ToolRow::words, look.sense()), lock(bench),
                 new LayersButton(bench.drawing().layers()), toggle("Key", "Shows what colours and signs mean", keyShown),
-                toggle("Large type", "Everything larger, to be seen from the back of a room", look.presentation()));
+                toggle("Large type", "Everything larger, to be seen from the back of a room", look.presentation()),
+                toggle("Touch", "Large targets: whatever is pressed or dragged is at least 44 pixels wide and high, for fingers and gloves; the type stays", look.largeTargets()));
     }
 
     private static String words(Sense sense) {

@@ -8,11 +8,13 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import slabfield.model.Point;
 import slabfield.model.Scenario;
 
 /** The one scenario that is open. Only an {@link Edit}, undo and redo change it. */
 public final class Document {
     private final ReadOnlyObjectWrapper<Scenario> scenario;
+    private final ReadOnlyObjectWrapper<Pins> pins = new ReadOnlyObjectWrapper<>(Pins.NONE);
     private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> undoLabel = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> redoLabel = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -50,6 +52,11 @@ public final class Document {
 
     public ReadOnlyObjectProperty<Scenario> scenario() {
         return scenario.getReadOnlyProperty();
+    }
+
+    /** The places pinned on the map. */
+    public ReadOnlyObjectProperty<Pins> pins() {
+        return pins.getReadOnlyProperty();
     }
 
     /** True where the house differs from what was opened. */
@@ -92,8 +99,9 @@ public final class Document {
         return new Line(history);
     }
 
-    /** Takes up another line of states of the same document, with that one's undo and redo. */
+    /** Takes up another line of states of the same document, with that one's undo and redo; the pins of this one come along. */
     public void resume(Line other) {
+        if (history != other.history) other.history.carry(history.pins());
         history = other.history;
         publish();
     }
@@ -118,6 +126,29 @@ public final class Document {
         if (history.apply(edit)) publish();
     }
 
+    /** Pins a place of the map. */
+    public void pin(Point at) {
+        pin("pin " + (pins.get().last() + 1), Optional.empty(), pins.get().with(at));
+    }
+
+    /** Takes a pin away; a number that no pin has changes nothing. */
+    public void unpin(int number) {
+        pin("remove pin " + number, Optional.empty(), pins.get().without(number));
+    }
+
+    /**
+     * Moves a pin.
+     *
+     * @param drag moves in a row with the same number are one step of the history
+     */
+    public void movePin(int number, Point to, int drag) {
+        pin("move pin " + number, Optional.of("pin " + number + " drag " + drag), pins.get().moved(number, to));
+    }
+
+    private void pin(String label, Optional<String> mergeKey, Pins after) {
+        if (history.pin(label, mergeKey, after)) publish();
+    }
+
     public void undo() {
         history.undo();
         publish();
@@ -140,6 +171,7 @@ public final class Document {
     private void publish() {
         undoLabel.set(history.undoLabel());
         redoLabel.set(history.redoLabel());
+        pins.set(history.pins());
         dirty.set(unsavedBeside || history.isDirty());
         scenario.set(history.current());
     }

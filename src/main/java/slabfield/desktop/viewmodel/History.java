@@ -5,22 +5,26 @@ import java.util.List;
 import java.util.Optional;
 import slabfield.model.Scenario;
 
-/** All states of a document by value, so that no inverse of an edit has to be written. */
+/** All states of a document by value, its pins among them, so that no inverse of an edit has to be written. */
 final class History {
-    private record Step(String label, Optional<String> mergeKey, Scenario scenario) {}
+    private record Step(String label, Optional<String> mergeKey, Scenario scenario, Pins pins) {}
 
     private final List<Step> steps = new ArrayList<>();
     private int at;
-    private Step saved;
+    private Scenario saved;
 
     /** A document as it was opened, with nothing to save. */
     History(Scenario first) {
-        steps.add(new Step("", Optional.empty(), first));
-        saved = steps.get(0);
+        steps.add(new Step("", Optional.empty(), first, Pins.NONE));
+        saved = first;
     }
 
     Scenario current() {
         return steps.get(at).scenario();
+    }
+
+    Pins pins() {
+        return steps.get(at).pins();
     }
 
     /**
@@ -30,16 +34,40 @@ final class History {
      * @return false where the edit changes nothing; then nothing is recorded
      */
     boolean apply(Edit edit) {
-        Step before = steps.get(at);
-        Scenario after = edit.change().apply(before.scenario());
-        if (after.equals(before.scenario())) return false;
-        boolean prolongs = edit.mergeKey().isPresent() && edit.mergeKey().equals(before.mergeKey()) && before != saved;
+        Scenario after = edit.change().apply(current());
+        if (after.equals(current())) return false;
+        step(edit.label(), edit.mergeKey(), after, pins(), current() != saved);
+        return true;
+    }
+
+    /** Makes a step of other pins, as {@link #apply} does of another house. */
+    boolean pin(String label, Optional<String> mergeKey, Pins after) {
+        if (after.equals(pins())) return false;
+        step(label, mergeKey, current(), after, true);
+        return true;
+    }
+
+    private void step(String label, Optional<String> mergeKey, Scenario scenario, Pins pins, boolean mayProlong) {
+        boolean prolongs = mayProlong && mergeKey.isPresent() && mergeKey.equals(steps.get(at).mergeKey());
         if (prolongs) at--;
         steps.subList(at + 1, steps.size()).clear();
-        if (prolongs && after.equals(current())) return true;
-        steps.add(new Step(edit.label(), edit.mergeKey(), after));
+        if (prolongs && scenario.equals(current()) && pins.equals(pins())) return;
+        steps.add(new Step(label, mergeKey, scenario, pins));
         at++;
-        return true;
+    }
+
+    /** Has the same pins at every step; steps that were of pins alone are forgotten. */
+    void carry(Pins pins) {
+        List<Step> carried = new ArrayList<>();
+        int now = 0;
+        for (int k = 0; k < steps.size(); k++) {
+            Step s = steps.get(k);
+            if (k == 0 || s.scenario() != steps.get(k - 1).scenario()) carried.add(new Step(s.label(), s.mergeKey(), s.scenario(), pins));
+            if (k == at) now = carried.size() - 1;
+        }
+        steps.clear();
+        steps.addAll(carried);
+        at = now;
     }
 
     /** What an undo would take back. */
@@ -61,11 +89,11 @@ final class History {
     }
 
     void markSaved() {
-        saved = steps.get(at);
+        saved = current();
     }
 
-    /** True where the current step is not the one last saved or opened. */
+    /** True where the house is not the one last saved or opened; pins are not saved. */
     boolean isDirty() {
-        return steps.get(at) != saved;
+        return current() != saved;
     }
 }

@@ -17,6 +17,10 @@ import slabfield.figure.VacuumScale.Sense;
 
 /** How the map is drawn. */
 public final class MapLook {
+    /** Width and height of what a finger can hit, common practice for touch screens [pixels]. */
+    public static final double TARGET = 44;
+
+    private static final double MOUSE_REACH = 9;
     private static final double PRESENTED = 1.5;
 
     private final Units units;
@@ -27,6 +31,7 @@ public final class MapLook {
     private final BooleanProperty labels = new SimpleBooleanProperty(true);
     private final BooleanProperty hatch = new SimpleBooleanProperty(true);
     private final BooleanProperty greys = new SimpleBooleanProperty();
+    private final BooleanProperty largeTargets = new SimpleBooleanProperty();
     private final BooleanProperty presentation = new SimpleBooleanProperty();
     private final ObjectBinding<MapStyle> style;
 
@@ -82,6 +87,20 @@ public final class MapLook {
     /** Everything larger, to be seen from the back of a room. */
     public BooleanProperty presentation() {
         return presentation;
+    }
+
+    /** Whatever is pressed or dragged is at least {@link #TARGET} wide and high; the type stays as it is. */
+    public BooleanProperty largeTargets() {
+        return largeTargets;
+    }
+
+    /**
+     * How near to a thing on the map counts as on it [pixels].
+     *
+     * @param finger true where a finger points, not a mouse
+     */
+    public double reach(boolean finger) {
+        return finger || presentation.get() || largeTargets.get() ? TARGET / 2 : MOUSE_REACH;
     }
 
     public ObjectBinding<MapStyle> style() {

@@ -3,8 +3,11 @@ package slabfield.desktop.viewmodel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import slabfield.desktop.drawing.Typed;
 import slabfield.model.DrainTile;
+import slabfield.model.Riser;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 import slabfield.model.SuctionPoint;
@@ -34,7 +37,7 @@ final class SuctionProperties {
                         p.id(), p.at(), word.equals("none") ? Optional.empty() : Optional.of(word), p.pit(), p.source(), p.openWhenOff()))));
         List<String> draws = point.source() instanceof Source.Pressure || point.source() instanceof Source.Flow
                 ? List.of(PRESSURE, FLOW) : List.of(PRESSURE, FLOW, FAN);
-        list.add(new Property("Drawn by", "A pressure or a flow that is held, or the fan and pipe of the file.", draws, word(point.source()),
+        list.add(new Property("Drawn by", "A pressure or a flow that is held, or a fan behind its pipe.", draws, word(point.source()),
                 (s, word) -> s.withSuctionPoint(id, p -> word.equals(word(p.source())) ? p : p.drawnBy(
                         word.equals(FLOW) ? new Source.Flow(USUAL_FLOW) : new Source.Pressure(USUAL_PRESSURE)))));
         if (point.source() instanceof Source.Pressure held)
@@ -44,7 +47,34 @@ final class SuctionProperties {
         if (point.source() instanceof Source.Flow held)
             list.add(new Property("Flow", "A number alone has the unit shown.", List.of(), units.flow(held.flow()), (s, text) ->
                     s.withSuctionPoint(id, p -> p.drawnBy(new Source.Flow(quantity(text, Dimension.FLOW, units.flow().get().symbol()))))));
+        if (point.source() instanceof Source.Fan fan) {
+            DuctProperties duct = new DuctProperties("", units);
+            duct.fan(fan.curve(), (s, change) -> fan(s, id, f -> new Source.Fan(change.apply(f.curve()), f.run(), f.discharge())));
+            duct.run(fan.run(), (s, change) -> fan(s, id, f -> new Source.Fan(f.curve(), change.apply(f.run()), f.discharge())));
+            list.addAll(duct.list());
+        }
+        if (point.source() instanceof Source.Branch branch) list.addAll(branch(scenario, id, branch, units));
         return list;
+    }
+
+    private static Scenario fan(Scenario s, String id, UnaryOperator<Source.Fan> change) {
+        return s.withSuctionPoint(id, p -> p.source() instanceof Source.Fan fan ? p.drawnBy(change.apply(fan)) : p);
+    }
+
+    /** The pipe of the branch, then the riser that it joins: what is changed there counts for all its branches. */
+    private static List<Property> branch(Scenario scenario, String id, Source.Branch branch, Units units) {
+        DuctProperties own = new DuctProperties("", units), common = new DuctProperties("Riser ", units);
+        own.run(branch.run(), (s, change) -> s.withSuctionPoint(id, p ->
+                p.source() instanceof Source.Branch b ? p.drawnBy(new Source.Branch(b.riser(), change.apply(b.run()))) : p));
+        scenario.equipment().riser(branch.riser()).ifPresent(riser -> {
+            common.fan(riser.curve(), (s, change) -> riser(s, riser.id(), r -> new Riser(r.id(), change.apply(r.curve()), r.run(), r.discharge())));
+            common.run(riser.run(), (s, change) -> riser(s, riser.id(), r -> new Riser(r.id(), r.curve(), change.apply(r.run()), r.discharge())));
+        });
+        return Stream.concat(own.list().stream(), common.list().stream()).toList();
+    }
+
+    private static Scenario riser(Scenario s, String id, UnaryOperator<Riser> change) {
+        return s.withEquipment(s.equipment().withRisers(Properties.with(s.equipment().risers(), Riser::id, id, change)));
     }
 
     private static String word(Source source) {

@@ -45,6 +45,7 @@ public final class Workbench {
     public record Runners(TaskRunner solves, TaskRunner compares, TaskRunner advises, TaskRunner sizes) {}
 
     private static final String THEME = "theme";
+    private static final String LARGE_TARGETS = "targets.large";
     private static final int PICTURE_DPI = 200;
     private static final double POINTS_PER_INCH = 72;
 
@@ -106,6 +107,8 @@ public final class Workbench {
         accepted.set(memory.accepted());
         memory.kept(THEME).flatMap(word -> Arrays.stream(Theme.values()).filter(t -> t.name().equals(word)).findFirst()).ifPresent(theme::set);
         theme.addListener((o, was, is) -> memory.keep(THEME, is.name()));
+        look.largeTargets().set(memory.kept(LARGE_TARGETS).filter(Boolean::parseBoolean).isPresent());
+        look.largeTargets().addListener((o, was, is) -> memory.keep(LARGE_TARGETS, is.toString()));
     }
 
     public Document document() {

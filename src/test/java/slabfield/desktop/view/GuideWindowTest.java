@@ -8,6 +8,7 @@ import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.CustomMenuItem;
@@ -102,6 +103,28 @@ class GuideWindowTest {
         assertThat(labels()).contains("Revealed", "Why").anyMatch(t -> t.contains("One scale") || t.contains("one scale"));
         fire("Next lesson");
         assertThat(labels()).contains("A footing across the slab", "Predict");
+    }
+
+    @Test
+    void largeTargetsMakeEveryButtonLargeAndNoTypeLarger() {
+        double type = Stand.fx(() -> ((Labeled) all(".tools .toggle-button").iterator().next()).getFont().getSize());
+        Stand.run(() -> stand.bench.look().largeTargets().set(true));
+        for (Mode mode : List.of(Mode.HOUSE, Mode.READINGS, Mode.COMPARE)) {
+            mode(mode);
+            stand.pulses(3);
+            for (String kind : List.of(".button", ".toggle-button", ".menu-button", ".combo-box", ".tab", ".tool", ".table-row-cell"))
+                for (Node node : Stand.fx(() -> List.copyOf(all(kind)))) {
+                    if (!Stand.fx(() -> shown(node))) continue;
+                    assertThat(node.getLayoutBounds().getHeight()).as("height of %s under %s", node, mode).isGreaterThanOrEqualTo(44);
+                    assertThat(node.getLayoutBounds().getWidth()).as("width of %s under %s", node, mode).isGreaterThanOrEqualTo(44);
+                }
+        }
+        assertThat(Stand.fx(() -> ((Labeled) all(".tools .toggle-button").iterator().next()).getFont().getSize())).isEqualTo(type);
+    }
+
+    private static boolean shown(Node node) {
+        for (Node n = node; n != null; n = n.getParent()) if (!n.isVisible()) return false;
+        return node.getLayoutBounds().getHeight() > 0;
     }
 
     @Test

@@ -103,6 +103,22 @@ class RecoveryTest {
     }
 
     @Test
+    void largeTargetsAreKeptFromRunToRunAndLeaveTheTypeAsItIs() {
+        Bench.Kept memory = new Bench.Kept();
+        Workbench bench = Bench.workbench(Bench.house(), memory);
+        double type = bench.look().style().get().fontScale();
+        assertThat(2 * bench.look().reach(false)).isLessThan(MapLook.TARGET);
+        assertThat(2 * bench.look().reach(true)).isEqualTo(MapLook.TARGET);
+        bench.look().largeTargets().set(true);
+        Workbench again = Bench.workbench(Bench.house(), memory);
+        assertThat(again.look().largeTargets().get()).isTrue();
+        assertThat(2 * again.look().reach(false)).isEqualTo(MapLook.TARGET);
+        assertThat(again.look().style().get().fontScale()).isEqualTo(type);
+        again.look().largeTargets().set(false);
+        assertThat(Bench.workbench(Bench.house(), memory).look().largeTargets().get()).isFalse();
+    }
+
+    @Test
     void theThemeIsKeptFromRunToRun() {
         Bench.Kept memory = new Bench.Kept();
         Workbench bench = Bench.workbench(Bench.house(), memory);

@@ -1,6 +1,7 @@
 package slabfield.desktop.viewmodel.see;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
@@ -10,8 +11,8 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
-import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
+import slabfield.desktop.viewmodel.Pins.Pin;
 import slabfield.desktop.viewmodel.Probe;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
@@ -89,9 +90,6 @@ public final class Sight {
         Optional<AirPaths> trace(Scenario scenario, Progress progress);
     }
 
-    /** A pinned place, by a number that it keeps. */
-    public record Pin(int number, Point at) {}
-
     /**
      * A pinned place as it is listed.
      *
@@ -110,7 +108,6 @@ public final class Sight {
     private final ObjectProperty<Flow> flow = new SimpleObjectProperty<>(Flow.NONE);
     private final BooleanProperty doubts = new SimpleBooleanProperty();
     private final ObjectProperty<Marking> marking = new SimpleObjectProperty<>(Marking.NONE);
-    private final ObservableList<Pin> pins = FXCollections.observableArrayList();
     private final ObservableList<PinRow> rows = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<Profile>> cut = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<List<PlanLayer>> finding = new SimpleObjectProperty<>(List.of());
@@ -120,7 +117,7 @@ public final class Sight {
     private Optional<Result> asked = Optional.empty();
     private Optional<TaskRunner.Task> running = Optional.empty();
     private boolean busy;
-    private int pinned;
+    private int grabbed;
 
     public Sight(Workbench bench, Tracer tracer, TaskRunner runner) {
         this.bench = bench;
@@ -135,7 +132,7 @@ public final class Sight {
         doubts.addListener((o, was, is) -> update());
         cut.addListener((o, was, is) -> update());
         finding.addListener((o, was, is) -> update());
-        pins.addListener((ListChangeListener<Pin>) c -> update());
+        bench.document().pins().addListener((o, was, is) -> update());
         update();
     }
 
@@ -181,18 +178,36 @@ public final class Sight {
         return paths.getReadOnlyProperty();
     }
 
-    public ObservableList<Pin> pins() {
-        return pins;
-    }
-
     /** The pins with what is there now. */
     public ObservableList<PinRow> rows() {
         return rows;
     }
 
-    /** Pins a place. */
+    /** The pin next to a place, if one is as near as that [m]. */
+    public Optional<Pin> pinAt(Point at, double reach) {
+        return bench.document().pins().get().all().stream()
+                .filter(p -> p.at().distanceTo(at) <= reach)
+                .min(Comparator.comparingDouble(p -> p.at().distanceTo(at)));
+    }
+
+    /** Pins a place, as a step that can be undone. */
     public void pin(Point at) {
-        pins.add(new Pin(++pinned, at));
+        bench.document().pin(at);
+    }
+
+    /** Takes a pin away, as a step that can be undone. */
+    public void unpin(Pin pin) {
+        bench.document().unpin(pin.number());
+    }
+
+    /** From now on a pin is moved as another step of the history. */
+    public void grabPin() {
+        grabbed++;
+    }
+
+    /** Moves a pin; all moves since it was last grabbed are one step. */
+    public void movePin(Pin pin, Point to) {
+        bench.document().movePin(pin.number(), to, grabbed);
     }
 
     /** The line whose profile is shown; empty for none. */
@@ -206,8 +221,6 @@ public final class Sight {
         asked = Optional.empty();
         busy = false;
         paths.set(Optional.empty());
-        pinned = 0;
-        pins.clear();
         cut.set(Optional.empty());
         marking.set(Marking.NONE);
     }
@@ -219,7 +232,7 @@ public final class Sight {
     private void update() {
         Solving.Picture picture = bench.solving().picture().get();
         if (needsPaths()) picture.solved().ifPresent(this::follow);
-        rows.setAll(pins.stream().map(p -> row(p, picture.result())).toList());
+        rows.setAll(bench.document().pins().get().all().stream().map(p -> row(p, picture.result())).toList());
         layers.set(laid(picture.result()));
     }
 
@@ -268,7 +281,7 @@ public final class Sight {
             traced.filter(t -> flow.get() == Flow.ARROWS).ifPresent(t -> out.add(new FlowArrows(t.paths())));
             traced.filter(t -> flow.get() == Flow.PATHS).ifPresent(t -> out.add(new Streamlines(t.paths())));
         }
-        if (!pins.isEmpty() || cut.get().isPresent()) out.add(new MarksLayer(
+        if (!rows.isEmpty() || cut.get().isPresent()) out.add(new MarksLayer(
                 rows.stream().map(r -> new MarksLayer.Mark(r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value()))).toList(), cut.get()));
         String stamp = measured ? "MEASURED" : solved.isPresent() ? "PREDICTED" : "NOT SOLVED";
         out.add(new MapFoot(stamp, style.units(), result.scenario().plan().north()));

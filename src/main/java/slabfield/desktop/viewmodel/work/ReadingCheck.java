@@ -1,8 +1,10 @@
 package slabfield.desktop.viewmodel.work;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.work.ReadingEntry.Slot;
 import slabfield.desktop.viewmodel.work.ReadingEntry.What;
@@ -22,10 +24,27 @@ final class ReadingCheck {
     /** More than any fan for the job makes [Pa]. */
     private static final double TOO_DEEP = 6000;
 
+    /** What lies below the room while the suction is on. */
+    static final Set<What> VACUUMS = EnumSet.of(What.ON, What.RISER, What.PIT);
+
+    /** More readings than that nobody takes the mean of. */
+    private static final double MANY = 100_000;
+
     private final Workbench bench;
 
     ReadingCheck(Workbench bench) {
         this.bench = bench;
+    }
+
+    /** Why a number cannot be written down at all, in words; empty where it can. */
+    Optional<String> impossible(Slot slot, Stage stage, double typed) {
+        if (slot.what() == What.COUNT && (typed < 1 || typed > MANY || typed != Math.rint(typed)))
+            return Optional.of("The number of readings is a whole number from 1 up.");
+        boolean about = slot.what() == What.SPREAD || slot.what() == What.WAITED;
+        if (about && typed < 0) return Optional.of("The " + slot.what().words() + " cannot be below 0.");
+        if ((about || slot.what() == What.COUNT) && !StageChange.isRead(stage, slot))
+            return Optional.of("Type first what was read at " + slot.id() + ".");
+        return Optional.empty();
     }
 
     /**
@@ -34,14 +53,17 @@ final class ReadingCheck {
      * @param stage as it would be with the number
      * @param typed in the unit
      * @param decimals typed behind the decimal mark
+     * @param shown unit of the number; empty for a mere number
      */
-    String of(Slot slot, Stage stage, double typed, int decimals, Unit unit) {
+    String of(Slot slot, Stage stage, double typed, int decimals, Optional<Unit> shown) {
         if (slot.what() == What.FLOW) return typed < 0 ? "A flow drawn from the slab counts above 0." : "";
+        if (slot.what() == What.COUNT || slot.what() == What.WAITED) return "";
+        Unit unit = shown.orElseThrow();
         double si = unit.toSi(typed);
         if (unit == Unit.PASCAL && typed != 0 && Math.abs(typed) < WATER_LIKE && decimals >= WATER_DECIMALS)
             return "This looks like inches of water: " + bench.units().bothPressures(Unit.INCH_OF_WATER.toSi(typed)) + ". The unit is Pa now.";
         if (Math.abs(si) > TOO_DEEP) return "This is " + bench.units().bothPressures(si) + ", deeper than a fan for this job goes. Is the unit right?";
-        if (slot.what() == What.OFF) return "";
+        if (!VACUUMS.contains(slot.what())) return "";
         if (si > 0) return "Above 0: the soil would push into the room with the suction on. Is the sign right, are the hoses in their ports?";
         return slot.what() == What.ON ? found(slot, stage) : "";
     }

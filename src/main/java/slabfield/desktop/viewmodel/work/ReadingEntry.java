@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -21,12 +20,8 @@ import javafx.collections.ObservableList;
 import slabfield.desktop.viewmodel.Edit;
 import slabfield.desktop.viewmodel.Units;
 import slabfield.desktop.viewmodel.Workbench;
-import slabfield.model.Scenario;
 import slabfield.model.Stage;
 import slabfield.model.StageKind;
-import slabfield.model.SuctionPoint;
-import slabfield.model.TestHole;
-import slabfield.quantity.Unit;
 
 /**
  * Enters the readings of one stage, number by number, in the order in which a technician goes round. Each number is
@@ -38,7 +33,15 @@ public final class ReadingEntry {
         OFF("suction off"),
         ON("suction on"),
         RISER("vacuum in the riser"),
-        FLOW("flow drawn");
+        /** In the pit or the tile, beside the riser. */
+        PIT("vacuum in the pit"),
+        FLOW("flow drawn"),
+        /** Standard deviation of the pressures while they were read. */
+        SPREAD("spread while reading"),
+        /** Independent readings of which each value is the mean. */
+        COUNT("number of readings"),
+        /** From switching the fan on to the reading. */
+        WAITED("waiting time");
 
         private final String words;
 
@@ -51,28 +54,34 @@ public final class ReadingEntry {
         }
     }
 
-    /** One number to be read: at a hole or suction point. */
-    public record Slot(String id, What what) {}
+    /**
+     * One number to be read.
+     *
+     * @param atHole at a test hole; else at a suction point
+     */
+    public record Slot(String id, What what, boolean atHole) {}
 
     /**
      * A slot as it is listed.
      *
      * @param number what is written down, without its unit, or empty
-     * @param unit symbol of the unit shown
+     * @param unit symbol of the unit shown, empty for a mere number
      */
     public record Row(Slot slot, String number, String unit, boolean active) {
         /** With the unit, or empty. */
         public String value() {
-            return number.isEmpty() ? "" : number + " " + unit;
+            return number.isEmpty() ? "" : (number + " " + unit).strip();
         }
     }
 
     private final Workbench bench;
     private final Supplier<LocalDateTime> clock;
     private final ReadingCheck check;
+    private final ReadingUnits units;
     private final Keypad keypad = new Keypad();
     private final ObjectProperty<Optional<String>> stage = new SimpleObjectProperty<>(Optional.empty());
     private final BooleanProperty pairs = new SimpleBooleanProperty();
+    private final BooleanProperty details = new SimpleBooleanProperty();
     private final ObjectProperty<Character> mark = new SimpleObjectProperty<>('.');
     private final ObservableList<Row> rows = FXCollections.observableArrayList();
     private final ReadOnlyIntegerWrapper at = new ReadOnlyIntegerWrapper();
@@ -84,6 +93,7 @@ public final class ReadingEntry {
         this.bench = bench;
         this.clock = clock;
         this.check = new ReadingCheck(bench);
+        this.units = new ReadingUnits(bench.units());
         bench.document().opened().addListener((o, was, is) -> stage.set(Optional.empty()));
         bench.document().scenario().addListener((o, was, is) -> list());
         bench.units().shown().addListener((o, was, is) -> {
@@ -92,6 +102,7 @@ public final class ReadingEntry {
         });
         stage.addListener((o, was, is) -> go(0));
         pairs.addListener((o, was, is) -> go(0));
+        details.addListener((o, was, is) -> goTo(slot()));
         mark.addListener((o, was, is) -> show());
         list();
     }
@@ -104,6 +115,11 @@ public final class ReadingEntry {
     /** Whether each hole is read off and on before the next; else all off, then all on. */
     public BooleanProperty pairs() {
         return pairs;
+    }
+
+    /** Whether spread, number of readings, waiting time and the pit's vacuum are in the round too. */
+    public BooleanProperty details() {
+        return details;
     }
 
     /** The decimal mark on the key and in what is shown; both are understood. */
@@ -161,18 +177,35 @@ public final class ReadingEntry {
 
     /** Symbol of the unit of the number that is typed now. */
     public String unit() {
-        return slot().map(s -> unitOf(s).symbol()).orElse("");
+        return slot().map(units::symbol).orElse("");
+    }
+
+    /** True where the number that is typed now is a pressure, so that its unit can be switched. */
+    public boolean isPressure() {
+        return slot().filter(units::isPressure).isPresent();
     }
 
     /** Goes to a row. */
     public void go(int row) {
-        at.set(Math.max(0, Math.min(row, Math.max(0, rowCount() - 1))));
+        at.set(Math.max(0, Math.min(row, Math.max(0, order().size() - 1))));
         list();
         restart();
     }
 
-    private int rowCount() {
-        return order(bench.document().scenario().get()).size();
+    /** Goes to another number at the same hole or suction point, with the details in the round if need be; nothing where it is not read there. */
+    public void goTo(What what) {
+        Optional<Slot> wanted = slot().map(s -> new Slot(s.id(), what, s.atHole()));
+        if (wanted.filter(Round.of(bench.document().scenario().get(), pairs.get(), true)::contains).isEmpty()) return;
+        if (!order().contains(wanted.get())) details.set(true);
+        goTo(wanted);
+    }
+
+    private void goTo(Optional<Slot> wanted) {
+        go(wanted.map(order()::indexOf).filter(k -> k >= 0).orElse(0));
+    }
+
+    private List<Slot> order() {
+        return Round.of(bench.document().scenario().get(), pairs.get(), details.get());
     }
 
     /** A key bears a digit. */
@@ -230,16 +263,15 @@ public final class ReadingEntry {
             remark.set("Choose the stage first, or begin one.");
             return false;
         }
-        keypad.value().ifPresent(v -> slot().ifPresent(s -> write(s, OptionalDouble.of(unitOf(s).toSi(v)))));
-        return true;
-    }
-
-    private Unit unitOf(Slot slot) {
-        return slot.what() == What.FLOW ? bench.units().flow().get() : bench.units().pressure().get();
+        if (keypad.value().isEmpty() || slot().isEmpty()) return true;
+        Optional<String> refused = check.impossible(slot().get(), chosen().orElseThrow(), keypad.value().getAsDouble());
+        refused.ifPresent(remark::set);
+        if (refused.isEmpty()) write(slot().get(), OptionalDouble.of(units.toSi(slot().get(), keypad.value().getAsDouble())));
+        return refused.isEmpty();
     }
 
     private void restart() {
-        keypad.start(slot().filter(s -> s.what() == What.ON || s.what() == What.RISER).isPresent());
+        keypad.start(slot().filter(s -> ReadingCheck.VACUUMS.contains(s.what())).isPresent());
         show();
     }
 
@@ -252,28 +284,14 @@ public final class ReadingEntry {
         if (keypad.value().isEmpty() || slot().isEmpty() || chosen().isEmpty()) return "";
         Slot now = slot().get();
         double typed = keypad.value().getAsDouble();
-        Stage with = StageChange.with(chosen().get(), now, OptionalDouble.of(unitOf(now).toSi(typed)), now());
-        return check.of(now, with, typed, keypad.decimals(), unitOf(now));
+        Optional<String> impossible = check.impossible(now, chosen().get(), typed);
+        if (impossible.isPresent()) return impossible.get();
+        Stage with = StageChange.with(chosen().get(), now, OptionalDouble.of(units.toSi(now, typed)), now());
+        return check.of(now, with, typed, keypad.decimals(), units.of(now));
     }
 
     private Optional<Stage> chosen() {
         return stage.get().flatMap(bench.document().scenario().get()::stage);
-    }
-
-    private Optional<Stage.HoleReading> read(String hole) {
-        return chosen().flatMap(s -> s.holes().stream().filter(h -> h.hole().equals(hole)).findFirst());
-    }
-
-    private List<Slot> order(Scenario scenario) {
-        List<String> holes = scenario.testHoles().stream().map(TestHole::id).toList();
-        List<Slot> out = new ArrayList<>();
-        if (pairs.get()) for (String h : holes) out.addAll(List.of(new Slot(h, What.OFF), new Slot(h, What.ON)));
-        else {
-            holes.forEach(h -> out.add(new Slot(h, What.OFF)));
-            holes.forEach(h -> out.add(new Slot(h, What.ON)));
-        }
-        for (SuctionPoint s : scenario.suctionPoints()) out.addAll(List.of(new Slot(s.id(), What.RISER), new Slot(s.id(), What.FLOW)));
-        return out;
     }
 
     private void list() {
@@ -281,24 +299,16 @@ public final class ReadingEntry {
             stage.set(Optional.empty());
             return;
         }
-        List<Slot> order = order(bench.document().scenario().get());
+        List<Slot> order = order();
         if (at.get() >= order.size()) at.set(Math.max(0, order.size() - 1));
         List<Row> out = new ArrayList<>();
-        for (int k = 0; k < order.size(); k++) out.add(new Row(order.get(k), text(order.get(k)), unitOf(order.get(k)).symbol(), k == at.get()));
+        for (int k = 0; k < order.size(); k++) out.add(row(order.get(k), k == at.get()));
         if (!out.equals(rows)) rows.setAll(out);
     }
 
-    private String text(Slot slot) {
-        OptionalDouble value = value(slot);
-        if (value.isEmpty()) return "";
-        return slot.what() == What.FLOW ? bench.units().shown().get().flow(value.getAsDouble()) : bench.units().pressureNumber(value.getAsDouble());
-    }
-
-    private OptionalDouble value(Slot slot) {
-        Function<Stage.HoleReading, OptionalDouble> ofHole = slot.what() == What.OFF ? Stage.HoleReading::fanOff : Stage.HoleReading::fanOn;
-        if (slot.what() == What.OFF || slot.what() == What.ON) return read(slot.id()).map(ofHole).orElse(OptionalDouble.empty());
-        return chosen().flatMap(s -> s.systems().stream().filter(r -> r.suctionPoint().equals(slot.id())).findFirst())
-                .map(r -> slot.what() == What.RISER ? r.riser() : r.flow()).orElse(OptionalDouble.empty());
+    private Row row(Slot slot, boolean active) {
+        String number = chosen().map(s -> units.number(slot, StageChange.value(s, slot))).orElse("");
+        return new Row(slot, number, units.symbol(slot), active);
     }
 
     private void write(Slot slot, OptionalDouble value) {

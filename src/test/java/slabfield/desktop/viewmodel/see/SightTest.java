@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabfield.desktop.viewmodel.Bench;
+import slabfield.desktop.viewmodel.Document;
 import slabfield.desktop.viewmodel.Edit;
 import slabfield.desktop.viewmodel.InLineRunner;
 import slabfield.desktop.viewmodel.Workbench;
@@ -87,9 +88,59 @@ class SightTest {
         assertThat(kinds()).contains(MarksLayer.class);
         bench.seal("sump", SealState.SEALED);
         assertThat(sight.rows().get(0).value()).isNotEqualTo(before);
-        sight.pins().remove(0);
+        sight.unpin(sight.rows().get(0).pin());
         sight.pin(new Point(2, 2));
         assertThat(sight.rows()).extracting(r -> r.pin().number()).containsExactly(2, 3);
+    }
+
+    private List<String> pins() {
+        return sight.rows().stream().map(r -> r.pin().number() + " at " + r.pin().at().x()).toList();
+    }
+
+    @Test
+    void pinsAreStepsOfTheHistoryBetweenTheEdits() {
+        bench.solving().start();
+        sight.pin(new Point(3, 2));
+        bench.seal("sump", SealState.SEALED);
+        sight.grabPin();
+        sight.movePin(sight.pinAt(new Point(3.1, 2), 0.2).orElseThrow(), new Point(4, 2));
+        sight.movePin(sight.rows().get(0).pin(), new Point(5, 2));
+        sight.unpin(sight.rows().get(0).pin());
+        assertThat(pins()).isEmpty();
+        assertThat(bench.document().undoLabel().get()).contains("remove pin 1");
+        bench.document().undo();
+        assertThat(pins()).containsExactly("1 at 5.0");
+        bench.document().undo();
+        assertThat(pins()).as("a whole drag is one step").containsExactly("1 at 3.0");
+        assertThat(bench.document().scenario().get().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.SEALED);
+        bench.document().undo();
+        bench.document().undo();
+        assertThat(pins()).isEmpty();
+        bench.document().redo();
+        sight.grabPin();
+        sight.movePin(sight.rows().get(0).pin(), new Point(2, 2));
+        sight.grabPin();
+        sight.movePin(sight.rows().get(0).pin(), new Point(1, 2));
+        bench.document().undo();
+        assertThat(pins()).as("each drag is a step of its own").containsExactly("1 at 2.0");
+    }
+
+    @Test
+    void pinsAloneLeaveNothingToSaveAndStayFromVariantToVariant() {
+        bench.solving().start();
+        sight.pin(new Point(3, 2));
+        assertThat(bench.document().dirty().get()).isFalse();
+        Document.Line first = bench.document().line();
+        bench.document().resume(Document.Line.of(Bench.house()));
+        assertThat(pins()).containsExactly("1 at 3.0");
+        bench.seal("sump", SealState.SEALED);
+        sight.pin(new Point(4, 2));
+        bench.document().undo();
+        assertThat(pins()).containsExactly("1 at 3.0");
+        bench.document().redo();
+        bench.document().resume(first);
+        assertThat(pins()).containsExactly("1 at 3.0", "2 at 4.0");
+        assertThat(bench.document().undoLabel().get()).as("its own pin step is forgotten").isEmpty();
     }
 
     @Test
@@ -98,9 +149,9 @@ class SightTest {
         sight.pin(new Point(3, 2));
         sight.cut().set(Optional.of(new Profile(new Point(1, 1), new Point(5, 1))));
         bench.document().edit(Edit.of("seal", s -> s.withSeal("sump", Seal.of(SealState.LOOSE))));
-        assertThat(sight.pins()).hasSize(1);
+        assertThat(sight.rows()).hasSize(1);
         bench.document().open(Bench.house(), Optional.empty());
-        assertThat(sight.pins()).isEmpty();
+        assertThat(sight.rows()).isEmpty();
         assertThat(sight.cut().get()).isEmpty();
         assertThat(kinds()).containsExactly(MapFoot.class);
     }

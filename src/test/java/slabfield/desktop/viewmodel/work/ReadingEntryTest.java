@@ -37,11 +37,11 @@ class ReadingEntryTest {
     void aRoundGoesFromHoleToHoleAndWritesEachNumber() {
         entry.begin(StageKind.COMMUNICATION_TEST);
         assertThat(entry.rows()).extracting(ReadingEntry.Row::slot).containsExactly(
-                new Slot("T1", What.OFF), new Slot("T2", What.OFF), new Slot("T1", What.ON), new Slot("T2", What.ON), new Slot("S1", What.RISER), new Slot("S1", What.FLOW));
+                new Slot("T1", What.OFF, true), new Slot("T2", What.OFF, true), new Slot("T1", What.ON, true), new Slot("T2", What.ON, true), new Slot("S1", What.RISER, false), new Slot("S1", What.FLOW, false));
         type("0.4");
         entry.next();
         entry.next();
-        assertThat(entry.slot()).contains(new Slot("T1", What.ON));
+        assertThat(entry.slot()).contains(new Slot("T1", What.ON, true));
         assertThat(entry.shown().get()).as("with the suction on a minus stands there").isEqualTo("\u2212");
         type("31,5");
         entry.next();
@@ -125,6 +125,81 @@ class ReadingEntryTest {
         entry.previous();
         entry.erase();
         assertThat(stage().holes()).isEmpty();
+    }
+
+    @Test
+    void whatIsKnownAboutTheReadingsIsTypedToo() {
+        entry.begin(StageKind.COMMUNICATION_TEST);
+        type("0.4");
+        entry.next();
+        entry.go(0);
+        entry.goTo(What.SPREAD);
+        assertThat(entry.details().get()).isTrue();
+        assertThat(entry.slot()).contains(new Slot("T1", What.SPREAD, true));
+        assertThat(entry.isPressure()).isTrue();
+        type("0.25");
+        entry.next();
+        assertThat(entry.slot()).contains(new Slot("T1", What.COUNT, true));
+        assertThat(entry.unit()).isEmpty();
+        type("12");
+        entry.next();
+        assertThat(entry.unit()).isEqualTo("s");
+        type("300");
+        entry.next();
+        assertThat(stage().holes()).singleElement().satisfies(r -> {
+            assertThat(r.fanOff()).hasValue(0.4);
+            assertThat(r.spread()).hasValue(0.25);
+            assertThat(r.count()).hasValue(12);
+            assertThat(r.waited()).hasValue(300);
+        });
+        assertThat(entry.rows()).filteredOn(r -> r.slot().id().equals("T1")).extracting(ReadingEntry.Row::value)
+                .containsExactly("0.40 Pa", "", "0.25 Pa", "12", "300 s");
+        bench.document().undo();
+        assertThat(stage().holes().get(0).waited()).isEmpty();
+    }
+
+    @Test
+    void riserAndPitAreTwoReadings() {
+        entry.begin(StageKind.COMMUNICATION_TEST);
+        entry.details().set(true);
+        entry.go(entry.rows().size() - 1);
+        entry.goTo(What.PIT);
+        type("180");
+        entry.next();
+        assertThat(entry.slot()).contains(new Slot("S1", What.FLOW, false));
+        entry.goTo(What.RISER);
+        type("220");
+        entry.next();
+        assertThat(stage().systems()).singleElement().satisfies(r -> {
+            assertThat(r.pit()).hasValue(-180);
+            assertThat(r.riser()).hasValue(-220);
+        });
+        int at = entry.at().get();
+        entry.goTo(What.WAITED);
+        assertThat(entry.at().get()).as("no waiting time is kept for a suction point").isEqualTo(at);
+    }
+
+    @Test
+    void anImpossibleNumberIsRefusedWhereItIsTyped() {
+        entry.begin(StageKind.COMMUNICATION_TEST);
+        entry.goTo(What.COUNT);
+        type("3");
+        entry.next();
+        assertThat(entry.remark().get()).contains("Type first what was read at T1");
+        entry.goTo(What.OFF);
+        type("0.4");
+        entry.next();
+        entry.go(0);
+        entry.goTo(What.COUNT);
+        type("2.5");
+        entry.next();
+        assertThat(entry.remark().get()).contains("whole number");
+        assertThat(entry.slot()).contains(new Slot("T1", What.COUNT, true));
+        entry.goTo(What.SPREAD);
+        type("-1");
+        entry.next();
+        assertThat(entry.remark().get()).contains("cannot be below 0");
+        assertThat(stage().holes().get(0).spread()).isEmpty();
     }
 
     @Test
