@@ -204,7 +204,7 @@ public final class PerformanceReport {
         line("");
         line("Shares in percent for the invented house of 150 m2 with everything. A drag is meant to take 30 ms, a solve from nothing 100 ms and a");
         line("map 500 ms; what is above that is above it for these parts. A drag needs about one new factor, as the inertial loss around the pit");
-        line("bends the curvature, and some fifteen solves with it; both are bound to one processor here. A map needs its samples because joint,");
+        line("bends the curvature, and several solves with it; both are bound to one processor here. A map needs its samples because joint,");
         line("tile and fill all bend, and each sample is a whole solve on wider cells; where spot openings alone bend it takes none.");
         line("");
         shares("Drag", () -> DragBenchmark.drag(5 * repetitions));
