@@ -17,7 +17,7 @@ final class FactorBenchmark {
     static String row(int side, int repetitions) {
         int n = side * side;
         double[] x = new double[n], y = new double[n];
-        SymmetricMatrix matrix = grid(side, x, y);
+        SymmetricMatrix matrix = DragKernel.grid(side, x, y);
         double[] best = new double[5], right = new double[n], answer = new double[n];
         Arrays.fill(best, Double.POSITIVE_INFINITY);
         Arrays.fill(right, 1);
@@ -44,29 +44,5 @@ final class FactorBenchmark {
         return String.format(
                 Locale.ROOT, "| %d | %.1f | %.1f | %.1f | %.2f | %.3f | %.1f |", side, best[0], best[1], best[2], best[3], best[4],
                 (double) fill / n);
-    }
-
-    private static SymmetricMatrix grid(int side, double[] x, double[] y) {
-        int n = side * side;
-        var builder = new SymmetricMatrix.Builder(n);
-        for (int c = 0; c < n; c++) {
-            x[c] = c % side;
-            y[c] = c / side;
-            if (c % side + 1 < side) builder.couple(c, c + 1);
-            if (c + side < n) builder.couple(c, c + side);
-        }
-        SymmetricMatrix matrix = builder.build();
-        Arrays.fill(matrix.values(), 0, n, 1e-3);
-        for (int c = 0; c < n; c++) {
-            if (c % side + 1 < side) link(matrix, c, c + 1);
-            if (c + side < n) link(matrix, c, c + side);
-        }
-        return matrix;
-    }
-
-    private static void link(SymmetricMatrix matrix, int a, int b) {
-        matrix.values()[matrix.slot(a, b)] = -1;
-        matrix.values()[a]++;
-        matrix.values()[b]++;
     }
 }

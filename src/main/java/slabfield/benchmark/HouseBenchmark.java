@@ -33,7 +33,10 @@ final class HouseBenchmark {
             String name, int cells, double cold, int steps, double warm, int warmSteps, double map, int places) {}
 
     static Measurement measure(Path file, int repetitions) throws ScenarioProblems {
-        Scenario scenario = ScenarioReader.read(file);
+        return measure(file.getFileName().toString().replace(".json", ""), ScenarioReader.read(file), repetitions);
+    }
+
+    static Measurement measure(String name, Scenario scenario, int repetitions) {
         SuctionPoint first = scenario.suctionPoints().get(0);
         var question = new PlacementMap.Question(new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
         double cold = Double.POSITIVE_INFINITY, warm = cold, map = cold;
@@ -56,7 +59,6 @@ final class HouseBenchmark {
             map = Math.min(map, (System.nanoTime() - start) * 1e-9);
             places = (int) java.util.Arrays.stream(found.weakest()).filter(v -> !Double.isNaN(v)).count();
         }
-        String name = file.getFileName().toString().replace(".json", "");
         return new Measurement(name, cells, cold, steps, warm, warmSteps, map, places);
     }
 

@@ -16,13 +16,16 @@ import slabfield.solve.Workers;
 
 /**
  * Measures everything that {@code docs/performance.md} states and writes it: {@code OUT.md GRIDS REPETITIONS [PEERS]}.
- * GRIDS is a folder of problem files; PEERS holds one JSON object a line for each run of another solver, with the keys
+ * GRIDS is a folder of problem files, or - to leave the section about the grid solver as it stands in OUT.md; PEERS holds one JSON object a line for each run of another solver, with the keys
  * {@code solver}, {@code grid} (name of the problem file without ending), {@code threads} and {@code total_s}.
  */
 public final class PerformanceReport {
     private static final List<String> GRIDS =
             List.of("cell128", "cell256", "cell512", "cell1024", "cell2048", "hardA", "hardB", "hardC", "hardC2", "hardC3", "hardC4");
     private static final int[] SIDES = {64, 128, 256};
+
+    private static final String GRID_SECTION = "## The grid solver";
+    private static final String FACTOR_SECTION = "## The sparse factor";
 
     private final StringBuilder out = new StringBuilder();
     private final List<String> peers;
@@ -37,9 +40,12 @@ public final class PerformanceReport {
         List<String> peers = args.length > 3 ? Files.readAllLines(Path.of(args[3])) : List.of();
         var report = new PerformanceReport(peers, Integer.parseInt(args[2]));
         report.machine();
-        report.grids(Path.of(args[1]));
+        if (args[1].equals("-")) report.out.append(gridsIn(Files.readString(Path.of(args[0]))));
+        else report.grids(Path.of(args[1]));
         report.factor();
+        report.drags();
         report.houses(Path.of("scenarios"));
+        report.limits();
         Files.writeString(Path.of(args[0]), report.out);
     }
 
@@ -51,15 +57,23 @@ public final class PerformanceReport {
         var system = ManagementFactory.getOperatingSystemMXBean();
         line("# Performance");
         line("");
-        line("Every figure on this page comes from one run of `slabfield.benchmark.PerformanceReport`; DEVELOPERS.md has the command.");
-        line("Times are the best of %d repetitions, in milliseconds.", repetitions);
+        line("Every figure on this page comes from a run of `slabfield.benchmark.PerformanceReport`; DEVELOPERS.md has the command.");
+        line("Times are the best of some repetitions, in milliseconds. Where the load is above the number of processors they are too long,");
+        line("and only ratios within one row mean much.");
         line("");
-        line("- Date: %s", LocalDate.now());
         line("- Machine: %s, %d processors, %s", processor(), system.getAvailableProcessors(), system.getArch());
-        line("- Load when the run began: %.1f. Above the number of processors, times are too long and only ratios within one row mean much.",
-                system.getSystemLoadAverage());
         line("- Java %s, heap at most %d MB", Runtime.version(), Runtime.getRuntime().maxMemory() >> 20);
         line("");
+    }
+
+    private void run() {
+        line("Run of %s, %d repetitions, load when it began %.1f.", LocalDate.now(), repetitions,
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+        line("");
+    }
+
+    private static String gridsIn(String page) {
+        return page.substring(page.indexOf(GRID_SECTION), page.indexOf(FACTOR_SECTION));
     }
 
     private static String processor() throws IOException {
@@ -73,8 +87,9 @@ public final class PerformanceReport {
     }
 
     private void grids(Path folder) throws IOException {
-        line("## The grid solver");
+        line(GRID_SECTION);
         line("");
+        run();
         line("Set-up and solve from zero to a true relative residual of 1e-8. An iteration is one of preconditioned conjugate gradients,");
         line("however much its cycle does. A work unit is one pass of the five-point operator in the same run. Bytes a cell: heap that");
         line("the solver holds after the solve, over active cells; in brackets with the problem, its right-hand side and answer.");
@@ -135,8 +150,9 @@ public final class PerformanceReport {
     }
 
     private void factor() {
-        line("## The sparse factor");
+        line(FACTOR_SECTION);
         line("");
+        run();
         line("Five-point grids. A further column of the inverse is what one more place costs in a placement map, before it is judged.");
         line("");
         line("| side | order | analyse | factor | one solve | a column in a batch of 64 | entries of L a node |");
@@ -145,17 +161,63 @@ public final class PerformanceReport {
         line("");
     }
 
+    private void drags() {
+        line("## Drags");
+        line("");
+        run();
+        line("An N x N grid whose laws are linear, and a held pit of %d cells on it. *Move*: the whole field after the pit has moved by a cell,", DragBenchmark.PIT);
+        line("from kept responses that are at hand. *Fetch and move*: the same where those of the cells newly under or beside the pit must be");
+        line("taken from the kept factor first. *Strength*: the field after the pit is held lower. *Error*: largest difference to a new factor of");
+        line("the changed grid, over the pit's pressure.");
+        line("");
+        line("| N | move | fetch and move | strength | one solve | new factor | error |");
+        line("| ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        for (int side : new int[] {128, 256}) line("%s", DragBenchmark.row(side, repetitions));
+        line("");
+        line("The invented house of 150 m2, all laws as they are, in one `SolveSession`, results read in full: the pit moved by a cell, by a");
+        line("third of a cell, and its fan changed. Median and best of %d.", DragBenchmark.MOVES);
+        line("");
+        line("| cells | moved by a cell | by a third of a cell | another fan |");
+        line("| ---: | ---: | ---: | ---: |");
+        for (double cell : new double[] {0.2, 0.1}) line("%s", DragBenchmark.houseRow(cell, repetitions));
+        line("");
+    }
+
     private void houses(Path folder) throws IOException, ScenarioProblems {
         line("## Whole houses");
         line("");
-        line("The scenarios to learn from, suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
+        run();
+        line("The scenarios to learn from, and an invented house of 150 m2 with inertial fill, tile, hollow walls on four sides, a joint, a");
+        line("sump and a fan; suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
         line("tries a pit held at -200 Pa at every 20 cm.");
         line("");
         line("| scenario | cells | cold | warm | places | placement map |");
         line("| --- | ---: | ---: | ---: | ---: | ---: |");
+        int times = Math.max(3, repetitions / 4);
+        line("%s", HouseBenchmark.row(HouseBenchmark.measure("everything at once, 150 m2", WholeHouse.withCells(0.1), times)));
         try (var files = Files.list(folder)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
-                line("%s", HouseBenchmark.row(HouseBenchmark.measure(file, Math.max(3, repetitions / 4))));
+                line("%s", HouseBenchmark.row(HouseBenchmark.measure(file, times)));
         }
+    }
+
+    private void limits() {
+        line("");
+        line("### Where the time goes");
+        line("");
+        line("Shares in percent for the invented house of 150 m2 with everything. A drag is meant to take 30 ms, a solve from nothing 100 ms and a");
+        line("map 500 ms; what is above that is above it for these parts. A drag needs about one new factor, as the inertial loss around the pit");
+        line("bends the curvature, and some fifteen solves with it; both are bound to one processor here. A map needs its samples because joint,");
+        line("tile and fill all bend, and each sample is a whole solve on wider cells; where spot openings alone bend it takes none.");
+        line("");
+        shares("Drag", () -> DragBenchmark.drag(5 * repetitions));
+        shares("From nothing", () -> DragBenchmark.cold(3 * repetitions));
+        shares("Placement map, one of its threads", () -> DragBenchmark.maps(Math.max(2, repetitions / 2)));
+    }
+
+    private void shares(String what, Runnable run) {
+        run.run();
+        var shares = Profile.of(run);
+        line("- %s: %s.", what, shares.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).collect(java.util.stream.Collectors.joining(", ")));
     }
 }

@@ -73,10 +73,11 @@ final class ScenarioFile {
         var x = corners.stream().mapToDouble(Point::x).summaryStatistics();
         var y = corners.stream().mapToDouble(Point::y).summaryStatistics();
         double cells = Math.ceil((x.getMax() - x.getMin()) / cell) * Math.ceil((y.getMax() - y.getMin()) / cell);
-        if (cells > ScenarioReader.mostCells())
+        long most = ScenarioReader.mostCells(scenario.layer());
+        if (cells > most)
             throw new Refusal(Exit.WRONG_INPUT, String.format(
                     Locale.ROOT, "--cell: this makes a grid of %.0f cells, and this computer's memory takes about %d;"
-                            + " give a larger cell", cells, ScenarioReader.mostCells()));
+                            + " give a larger cell", cells, most));
         return scenario.withCellSize(cell);
     }
 

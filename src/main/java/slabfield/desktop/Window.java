@@ -12,13 +12,15 @@ import slabfield.desktop.viewmodel.DaemonRunner;
 import slabfield.desktop.viewmodel.Recovery;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
-import slabfield.io.ExampleScenarios;
 import slabfield.io.RecoveryFolder;
+import slabfield.network.SlabSolver;
 
 /** The program with a window: puts the parts together. */
 public final class Window extends Application {
     /** Changes that follow each other closer than this are kept together [ms]. */
     private static final long QUIET = 1000;
+    private static final String TIMING = "slabfield.timing";
+    private static final String END = "end";
 
     @Override
     public void start(Stage stage) {
@@ -37,20 +39,21 @@ public final class Window extends Application {
         stage.setOnHidden(e -> recovery.close());
         Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
                 new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
-                new DaemonRunner("lessons", Platform::runLater)));
+                new DaemonRunner("lessons", Platform::runLater), new DaemonRunner("find", Platform::runLater)));
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
-        if (Boolean.getBoolean("slabfield.timing")) view.onFirstMap(Window::time);
+        if (System.getProperty(TIMING) != null) view.onFirstMap(Window::time);
         view.show();
-        bench.solving().start();
         Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
         file.ifPresentOrElse(bench::open, view::welcome);
+        if (bench.document().file().get().isEmpty()) bench.solving().start(FirstHouse.before(SlabSolver::solve));
     }
 
-    /** Writes how long the start took, from the start of the process to the first map. */
+    /** Writes how long the start took, from the start of the process to the first map; ends the program where "end" is asked for. */
     private static void time() {
         ProcessHandle.Info process = ProcessHandle.current().info();
         long wall = process.startInstant().map(s -> Duration.between(s, Instant.now()).toMillis()).orElse(-1L);
         long work = process.totalCpuDuration().map(Duration::toMillis).orElse(-1L);
         System.err.println("first map after " + wall + " ms, " + work + " ms of processor time");
+        if (END.equals(System.getProperty(TIMING))) Platform.exit();
     }
 }

@@ -52,13 +52,9 @@ public final class ChangeLayer implements PlanLayer {
 
     @Override
     public void draw(Canvas canvas, PlanView view, Box box, double fontScale) {
-        var g = change.grid();
-        Box slab = view.box(new Bounds(g.left(), g.bottom(), g.right(), g.top()));
-        Box seen = new Box(
-                Math.max(box.left(), slab.left()), Math.max(box.top(), slab.top()), Math.min(box.right(), slab.right()), Math.min(box.bottom(), slab.bottom()));
+        Box seen = LayerInk.seen(change.grid(), view, box);
         if (seen.width() <= 0 || seen.height() <= 0) return;
-        int columns = Math.max(1, (int) Math.round(seen.width() * canvas.pixelsPerPoint())), rows = Math.max(1, (int) Math.round(seen.height() * canvas.pixelsPerPoint()));
-        canvas.image(HeatMap.pixels(change, scale, columns, rows, view.bounds(seen)), columns, rows, seen);
+        LayerInk.colours(canvas, view, seen, change, scale);
         Ink ink = new Ink(fontScale);
         weaker(canvas, view, seen, ink);
         lines(canvas, view, box, ink);
@@ -75,22 +71,7 @@ public final class ChangeLayer implements PlanLayer {
 
     private void lines(Canvas canvas, PlanView view, Box box, Ink ink) {
         double unit = style.units().pressureUnit(), part = unit * Steps.atMost(scale.range().high() / unit / PART);
-        LineSigns signs = new LineSigns(canvas, ink);
-        Labels labels = new Labels(box);
-        var lettering = ink.rimmed(ink.small(), false);
-        for (Contours.Isoline isoline : Contours.of(change, List.of(-4 * part, -2 * part, -part, -part / 2, part / 2, part, 2 * part, 4 * part))) {
-            double[] line = new double[isoline.line().length];
-            for (int i = 0; i < line.length; i += 2) {
-                line[i] = view.pageX(isoline.line()[i]);
-                line[i + 1] = view.pageY(isoline.line()[i + 1]);
-            }
-            signs.isoline(line, isoline.closed(), true);
-            String text = style.units().round(isoline.level());
-            for (LineLabels.Spot s : LineLabels.places(line, canvas.textWidth(text, lettering), lettering.size(), 1, labels)) {
-                double drop = 0.36 * lettering.size();
-                canvas.text(text, s.x() - drop * Math.sin(s.angle()), s.y() + drop * Math.cos(s.angle()), Canvas.Anchor.MIDDLE, s.angle(), lettering);
-            }
-        }
+        LayerInk.isolines(canvas, view, box, ink, change, List.of(-4 * part, -2 * part, -part, -part / 2, part / 2, part, 2 * part, 4 * part), style.units()::round);
     }
 
     @Override
@@ -100,7 +81,7 @@ public final class ChangeLayer implements PlanLayer {
         double[] ends = {-scale.range().high(), -scale.range().high() / PART, 0, scale.range().high() / PART, scale.range().high()};
         for (double at : ends)
             key.entry((canvas, x, y, half) -> {
-                double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
+                double[] ring = LayerInk.swatch(x, y, half, ink);
                 canvas.fill(List.of(ring), scale.argb(at));
                 if (at > 0) canvas.hatch(List.of(ring), 4.5 * ink.size(), -Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.9));
                 canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));

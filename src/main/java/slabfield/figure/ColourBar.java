@@ -1,6 +1,7 @@
 package slabfield.figure;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** The scale as a bar from most vacuum at the left, with ticks, unit and points for what lies beyond its ends. */
 final class ColourBar {
@@ -12,13 +13,24 @@ final class ColourBar {
     private final VacuumScale scale;
     private final UnitsShown units;
     private final Ink ink;
+    private final boolean closed;
 
     ColourBar(Canvas canvas, String title, VacuumScale scale, UnitsShown units, Ink ink) {
+        this(canvas, title, scale, units, ink, false);
+    }
+
+    /**
+     * A bar.
+     *
+     * @param closed nothing can lie beyond its ends, as with a probability; ticks then stand at the quarters
+     */
+    ColourBar(Canvas canvas, String title, VacuumScale scale, UnitsShown units, Ink ink, boolean closed) {
         this.canvas = canvas;
         this.title = title;
         this.scale = scale;
         this.units = units;
         this.ink = ink;
+        this.closed = closed;
     }
 
     double height() {
@@ -37,7 +49,7 @@ final class ColourBar {
         canvas.text(law, x + width, y + ink.body(), Canvas.Anchor.END, 0, ink.fine(Ink.SOFT));
         Box bar = new Box(x + point, top, x + width - point, bottom);
         colours(bar);
-        ends(bar, point);
+        if (!closed) ends(bar, point);
         canvas.line(bar.ring(), true, ink.solid(Ink.DARK, 0.7));
         ticks(bar);
     }
@@ -62,12 +74,16 @@ final class ColourBar {
     private void ticks(Box bar) {
         var lettering = ink.fine(Ink.DARK);
         double widest = canvas.textWidth("−0.05", lettering) + 3 * ink.size();
-        for (VacuumScale.Tick tick : scale.ticks(units.pressureUnit(), widest / bar.width())) {
+        for (VacuumScale.Tick tick : closed ? quarters() : scale.ticks(units.pressureUnit(), widest / bar.width())) {
             double at = bar.left() + tick.position() * bar.width();
             double[] mark = {at, bar.bottom(), at, bar.bottom() + 3 * ink.size()};
             canvas.line(mark, false, ink.solid(Ink.DARK, 0.7));
             String text = units.round(tick.pressure());
             canvas.text(text, at, bar.bottom() + 3 * ink.size() + ink.small(), Canvas.Anchor.MIDDLE, 0, lettering);
         }
+    }
+
+    private List<VacuumScale.Tick> quarters() {
+        return DoubleStream.of(0, 0.25, 0.5, 0.75, 1).mapToObj(p -> new VacuumScale.Tick(scale.pressureAt(p), p)).toList();
     }
 }

@@ -30,6 +30,12 @@ public final class Figures {
 
     private Figures() {}
 
+    /** Draws a figure in a box of a window, which says title and stamp itself: a chart without its heading. */
+    public static void panel(Figure figure, Canvas canvas, Box box) {
+        if (figure instanceof Chart chart) chart.drawPanel(canvas, box);
+        else figure.draw(canvas);
+    }
+
     /** See {@link #png(Figure, int, int)}. */
     public static byte[] png(Result result, MapStyle style, int width, int dpi) {
         return png(new MapFigure(result, style), width, dpi);

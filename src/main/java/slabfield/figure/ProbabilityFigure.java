@@ -65,7 +65,7 @@ public record ProbabilityFigure(Result.Solved base, double[] probability, String
         Box plan = new Box(page.left(), page.top() + Heading.HEIGHT * u, page.right(), foot - (BELOW - 6) * u);
         new ValuePlan(canvas, base.scenario(), ValuePlan.with(base, turned), scale, ink)
                 .draw(plan, List.of(-0.1, -0.5, -0.9), p -> Math.round(-100 * p) + " %", p -> p > -0.5);
-        new ColourBar(canvas, "Probability, %", scale, PERCENT, ink).draw(page.left(), foot - (BELOW - 12) * u, Math.min(page.width(), 300 * u));
+        new ColourBar(canvas, "Probability, %", scale, PERCENT, ink, true).draw(page.left(), foot - (BELOW - 12) * u, Math.min(page.width(), 300 * u));
         double y = foot;
         for (String line : notes)
             canvas.text(line, page.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));

@@ -10,6 +10,10 @@ import slabfield.model.TestHole;
 
 /** One sheet of a plan to scale: house, signs, corners by letter, lengths of walls, and match lines to its neighbours. */
 final class ScaledPlan {
+    /** From the sheet's edge to its match line. */
+    private static final double EDGE = 6 * Paper.MILLIMETRE;
+    /** From the corner of the sheet to the name of its neighbour. */
+    private static final double NAME_AT = 24 * Paper.MILLIMETRE;
     private static final double CROSS_EVERY = 40 * Paper.MILLIMETRE;
 
     private final Canvas canvas;
@@ -82,7 +86,7 @@ final class ScaledPlan {
         }
     }
 
-    /** The length of each wall beside its middle, outside the slab. */
+    /** The length of each wall beside the middle of what this sheet shows of it, outside the slab. */
     private void lengths(Slab slab) {
         List<double[]> slabs = Lines.rings(scenario.slabs(), view);
         var lettering = ink.fine(Ink.DARK);
@@ -91,9 +95,10 @@ final class ScaledPlan {
             double long_ = a.distanceTo(b);
             String text = sheets.tape().apply(long_);
             double room = long_ * view.scale();
-            if (room < canvas.textWidth(text, lettering) + 20) continue;
-            double dx = x(b) - x(a), dy = y(b) - y(a), nx = -dy / room, ny = dx / room;
-            double mx = (x(a) + x(b)) / 2, my = (y(a) + y(b)) / 2, off = Lines.inside(slabs, mx + 12 * nx, my + 12 * ny) ? -14 : 14;
+            double[] shown = within(tile.room().inset(EDGE), a, b);
+            if (shown[1] - shown[0] < (canvas.textWidth(text, lettering) + 20) / room) continue;
+            double dx = x(b) - x(a), dy = y(b) - y(a), nx = -dy / room, ny = dx / room, middle = (shown[0] + shown[1]) / 2;
+            double mx = x(a) + middle * dx, my = y(a) + middle * dy, off = Lines.inside(slabs, mx + 12 * nx, my + 12 * ny) ? -14 : 14;
             if (Lines.inside(slabs, mx + off * nx, my + off * ny)) continue;
             double angle = Math.atan2(dy, dx);
             if (angle > Math.PI / 2 + 1e-9) angle -= Math.PI;
@@ -101,6 +106,24 @@ final class ScaledPlan {
             double cx = mx + off * nx, cy = my + off * ny;
             canvas.text(text, cx - 2.7 * Math.sin(angle), cy + 2.7 * Math.cos(angle), Canvas.Anchor.MIDDLE, angle, lettering);
         }
+    }
+
+    /** From which part of a wall to which it lies in a box, as parts of its length; the second is the smaller if it does not. */
+    private double[] within(Box box, Point a, Point b) {
+        double[] part = {0, 1};
+        between(part, x(a), x(b), box.left(), box.right());
+        between(part, y(a), y(b), box.top(), box.bottom());
+        return part;
+    }
+
+    private static void between(double[] part, double from, double to, double low, double high) {
+        if (from == to) {
+            if (from < low || from > high) part[1] = -1;
+            return;
+        }
+        double enters = (low - from) / (to - from), leaves = (high - from) / (to - from);
+        part[0] = Math.max(part[0], Math.min(enters, leaves));
+        part[1] = Math.min(part[1], Math.max(enters, leaves));
     }
 
     private void names() {
@@ -118,11 +141,10 @@ final class ScaledPlan {
 
     private void matchLines() {
         Box room = tile.room();
-        double edge = 6 * Paper.MILLIMETRE;
-        if (tile.column() > 0) match(room.left() + edge, true, name(tile.row(), tile.column() - 1), -1);
-        if (tile.column() < sheets.columns() - 1) match(room.right() - edge, true, name(tile.row(), tile.column() + 1), 1);
-        if (tile.row() > 0) match(room.top() + edge, false, name(tile.row() - 1, tile.column()), -1);
-        if (tile.row() < sheets.rows() - 1) match(room.bottom() - edge, false, name(tile.row() + 1, tile.column()), 1);
+        if (tile.column() > 0) match(room.left() + EDGE, true, name(tile.row(), tile.column() - 1), -1);
+        if (tile.column() < sheets.columns() - 1) match(room.right() - EDGE, true, name(tile.row(), tile.column() + 1), 1);
+        if (tile.row() > 0) match(room.top() + EDGE, false, name(tile.row() - 1, tile.column()), -1);
+        if (tile.row() < sheets.rows() - 1) match(room.bottom() - EDGE, false, name(tile.row() + 1, tile.column()), 1);
         canvas.line(room.ring(), true, ink.solid(Ink.SOFT, 0.4));
     }
 
@@ -142,8 +164,16 @@ final class ScaledPlan {
             canvas.line(new double[] {x, y - r, x, y + r}, false, ink.solid(Ink.DARK, 0.9));
             canvas.line(Lines.circle(x, y, 4), true, ink.solid(Ink.DARK, 0.6));
         }
-        double place = middle + CROSS_EVERY / 2, off = side * 8;
-        double x = upright ? at + off : place, y = upright ? place : at + off;
-        canvas.text("joins sheet " + neighbour, x, y + (upright ? 0 : 2.7), Canvas.Anchor.MIDDLE, upright ? -Math.PI / 2 : 0, ink.fine(Ink.DARK));
+        neighbour(at + side * EDGE / 2, from + NAME_AT, upright, "joins sheet " + neighbour);
+    }
+
+    /** Which sheet goes on there, on a plate of its own so that it can be read over the drawing. */
+    private void neighbour(double across, double along, boolean upright, String text) {
+        var lettering = ink.fine(Ink.DARK);
+        double x = upright ? across : along, y = upright ? along : across, half = canvas.textWidth(text, lettering) / 2 + 3, high = 6;
+        Box plate = upright ? new Box(x - high, y - half, x + high, y + half) : new Box(x - half, y - high, x + half, y + high);
+        canvas.fill(List.of(plate.ring()), Ink.WHITE);
+        double down = 2.7;
+        canvas.text(text, upright ? x + down : x, upright ? y : y + down, Canvas.Anchor.MIDDLE, upright ? -Math.PI / 2 : 0, lettering);
     }
 }

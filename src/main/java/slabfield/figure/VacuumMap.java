@@ -73,4 +73,12 @@ public final class VacuumMap {
     public static void drawHouse(Canvas canvas, Scenario scenario, MapStyle style, PlanView view, Box box) {
         canvas.clipped(List.of(box.ring()), () -> new HouseLayer(canvas, scenario, view, new Ink(style.fontScale())).draw());
     }
+
+    /** The layers of one depth alone, to be laid over a field that changes faster than they. */
+    public static void drawLayers(
+            Canvas canvas, Scenario scenario, List<PlanLayer> layers, PlanLayer.Depth depth, double fontScale, PlanView view, Box box) {
+        canvas.clipped(List.of(box.ring()), () -> canvas.clipped(
+                depth == PlanLayer.Depth.FIELD ? Lines.rings(scenario.slabs(), view) : List.of(box.ring()),
+                () -> layers.stream().filter(l -> l.depth() == depth).forEach(l -> l.draw(canvas, view, box, fontScale))));
+    }
 }

@@ -56,7 +56,7 @@ final class ValuePlan {
             new HouseLayer(canvas, scenario, view, ink).draw();
             Labels labels = new Labels(box);
             signs(view, labels);
-            isolines(view, levels, text, labels);
+            LayerInk.isolines(canvas, view, labels, ink, values, levels, text);
             names(view, labels);
         });
     }
@@ -88,24 +88,6 @@ final class ValuePlan {
         for (SuctionPoint point : scenario.suctionPoints()) {
             symbols.suction(view.pageX(point.at().x()), view.pageY(point.at().y()));
             labels.take(Box.around(view.pageX(point.at().x()), view.pageY(point.at().y()), symbols.reach()));
-        }
-    }
-
-    private void isolines(PlanView view, List<Double> levels, DoubleFunction<String> text, Labels labels) {
-        LineSigns signs = new LineSigns(canvas, ink);
-        var lettering = ink.rimmed(ink.small(), false);
-        for (Contours.Isoline isoline : Contours.of(values, levels)) {
-            double[] line = isoline.line().clone();
-            for (int i = 0; i < line.length; i += 2) {
-                line[i] = view.pageX(isoline.line()[i]);
-                line[i + 1] = view.pageY(isoline.line()[i + 1]);
-            }
-            signs.isoline(line, isoline.closed(), true);
-            String words = text.apply(isoline.level());
-            for (LineLabels.Spot s : LineLabels.places(line, canvas.textWidth(words, lettering), lettering.size(), 1, labels)) {
-                double drop = 0.36 * lettering.size();
-                canvas.text(words, s.x() - drop * Math.sin(s.angle()), s.y() + drop * Math.cos(s.angle()), Canvas.Anchor.MIDDLE, s.angle(), lettering);
-            }
         }
     }
 

@@ -65,7 +65,7 @@ final class HouseReader {
     /**
      * @param unfinished true where things may stand to each other as they cannot in a house that is solved
      */
-    static Optional<Scenario> house(Entry e, long mostCells, boolean unfinished) {
+    static Optional<Scenario> house(Entry e, ScenarioReader.MostCells mostCells, boolean unfinished) {
         Unit unit = e.word("lengthUnit", Words.units(Dimension.LENGTH), Unit.METRE);
         e.reading().lengthUnit(unit);
         Drawn drawn = drawn(e);
@@ -79,7 +79,7 @@ final class HouseReader {
         Optional<Target> target = target(e);
         Optional<Plan> plan = PlanReader.plan(e.entry("plan", FileObject.PLAN));
         double cell = e.quantity("cell", Dimension.LENGTH, Scenario.USUAL_CELL);
-        cells(e, drawn.slabs(), cell, mostCells);
+        cells(e, drawn.slabs(), cell, drawn.layer().map(mostCells::in).orElse(mostCells.inertial()));
         Optional<Scenario> made = e.make(() -> new Scenario(
                 name, teaches, notes, display.orElseThrow(), drawn.slabs(), drawn.layer().orElseThrow(), drawn.barriers(),
                 drawn.tiles(), drawn.walls(), drawn.openings(), leakance, outdoors, air.orElseThrow(), drawn.suctions(),

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slabfield.model.Layer;
 import slabfield.model.Scenario;
 
 /** Reads scenario files, as docs/scenario-format.md describes them, and says everything that is wrong with one at once. */
@@ -23,8 +24,12 @@ public final class ScenarioReader {
     /** Nothing longer is read [byte]. */
     public static final int LARGEST_FILE = 8 * 1024 * 1024;
 
-    /** Memory that a solve takes for each cell [byte]; LoadTest solves a hall with no more than that. */
-    private static final long BYTES_PER_CELL = 1200;
+    /** Memory that a solve takes for each cell of fill without, and with, an inertial part [byte]; LoadTest solves halls in no more. */
+    private static final long BYTES_PER_CELL = 600;
+
+    private static final long BYTES_PER_INERTIAL_CELL = 1050;
+    /** Memory that the program takes whatever the house [byte]. */
+    private static final long BYTES_IN_ANY_CASE = 16 << 20;
 
     private ScenarioReader() {}
 
@@ -72,12 +77,29 @@ public final class ScenarioReader {
      * @throws ScenarioProblems where it holds anything wrong
      */
     public static Scenario read(String text, String name) throws ScenarioProblems {
-        return read(text, name, mostCells());
+        return read(text, name, MostCells.ofThisComputer(), false);
     }
 
-    /** Number of grid cells that this computer's memory takes, estimated. */
-    public static long mostCells() {
-        return Runtime.getRuntime().maxMemory() / BYTES_PER_CELL;
+    /**
+     * Numbers of grid cells that fit into memory.
+     *
+     * @param linear where no fill has an inertial part
+     * @param inertial where one has
+     */
+    record MostCells(long linear, long inertial) {
+        static MostCells ofThisComputer() {
+            long memory = Runtime.getRuntime().maxMemory() - BYTES_IN_ANY_CASE;
+            return new MostCells(memory / BYTES_PER_CELL, memory / BYTES_PER_INERTIAL_CELL);
+        }
+
+        long in(Layer layer) {
+            return layer.isInertial() ? inertial : linear;
+        }
+    }
+
+    /** Number of grid cells over such a layer that this computer's memory takes, estimated. */
+    public static long mostCells(Layer layer) {
+        return MostCells.ofThisComputer().in(layer);
     }
 
     /**
@@ -88,14 +110,14 @@ public final class ScenarioReader {
      * @throws ScenarioProblems where it holds anything else that is wrong
      */
     public static Scenario readUnfinished(String text, String name) throws ScenarioProblems {
-        return read(text, name, mostCells(), true);
+        return read(text, name, MostCells.ofThisComputer(), true);
     }
 
     static Scenario read(String text, String name, long mostCells) throws ScenarioProblems {
-        return read(text, name, mostCells, false);
+        return read(text, name, new MostCells(mostCells, mostCells), false);
     }
 
-    private static Scenario read(String text, String name, long mostCells, boolean unfinished) throws ScenarioProblems {
+    private static Scenario read(String text, String name, MostCells mostCells, boolean unfinished) throws ScenarioProblems {
         if (text.length() > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
         JsonTree tree = JsonTree.parse(text.startsWith("\ufeff") ? text.substring(1) : text, name);
         FileReading reading = new FileReading(name, tree);

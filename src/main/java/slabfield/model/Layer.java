@@ -14,6 +14,11 @@ public record Layer(Fill fill, List<Zone> zones) {
         zones = Check.list("zones", zones);
     }
 
+    /** True where one of the fills has a pressure loss that grows with the square of the flow. */
+    public boolean isInertial() {
+        return fill.inertial() > 0 || zones.stream().anyMatch(z -> z.fill().inertial() > 0);
+    }
+
     /** What lies at a place: the last zone that covers it, else the layer's fill. */
     public Fill fillAt(Point place) {
         Fill found = fill;

@@ -8,7 +8,6 @@ import java.util.Optional;
 import slabfield.field.Grid;
 import slabfield.field.Progress;
 import slabfield.field.Result;
-import slabfield.law.AirState;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
@@ -54,11 +53,10 @@ public final class Adjoint {
      * @param fanOn false for the state with the suction off
      */
     public static Optional<Adjoint> of(Scenario scenario, boolean fanOn, Progress progress) {
-        AirState air = SlabSolver.airOf(scenario);
-        LayerGrid layer = new LayerGrid(scenario, air);
+        LayerGrid layer = new LayerGrid(scenario, SlabSolver.airOf(scenario));
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, fanOn), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.started(scenario, layer, fanOn, progress, Guess.NONE, FactorRoom.once());
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Adjoint(scenario, layer, state))
                 : Optional.empty();

@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import slabfield.field.AirPaths;
 import slabfield.field.CellKind;
 import slabfield.field.Progress;
-import slabfield.law.AirState;
 import slabfield.model.Scenario;
 
 /**
@@ -51,11 +50,10 @@ public final class AirTracing {
      * @return empty where the house has no solution, or the work was stopped
      */
     public static Optional<AirPaths> of(Scenario scenario, Progress progress) {
-        AirState air = SlabSolver.airOf(scenario);
-        LayerGrid layer = new LayerGrid(scenario, air);
+        LayerGrid layer = new LayerGrid(scenario, SlabSolver.airOf(scenario));
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
         if (state.refusal().isPresent() || !state.convergence().converged()) return Optional.empty();
         return Optional.of(new AirTracing(state, layer).trace(scenario, state.built()));
     }

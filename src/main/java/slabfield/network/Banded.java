@@ -12,14 +12,18 @@ final class Banded {
      */
     static void solve(double[][] band, double[] b) {
         int n = b.length, w = band[0].length - 1;
-        for (int i = 0; i < n; i++) {
-            double[] row = band[i];
-            for (int j = Math.max(0, i - w); j <= i; j++) {
-                double[] other = band[j];
-                double s = row[w - i + j];
-                for (int k = Math.max(0, i - w); k < j; k++)
-                    if (j - k <= w) s -= row[w - i + k] * other[w - j + k];
-                row[w - i + j] = i == j ? Math.sqrt(s) : s / other[w];
+        double[] column = new double[w + 1];
+        for (int k = 0; k < n; k++) {
+            double pivot = Math.sqrt(band[k][w]);
+            band[k][w] = pivot;
+            int last = Math.min(n - 1, k + w);
+            for (int i = k + 1; i <= last; i++) {
+                double[] row = band[i];
+                int first = w - i + k;
+                double factor = row[first] / pivot;
+                row[first] = factor;
+                column[i - k] = factor;
+                for (int j = 1; j <= i - k; j++) row[first + j] -= factor * column[j];
             }
         }
         for (int i = 0; i < n; i++) {

@@ -32,6 +32,9 @@ final class Coring {
     final LayerGrid layer;
     final SlabSolver.State state;
     final PanelCholesky factor;
+    /** Of houses with a pit more, for each thread that solves such. */
+    final ThreadLocal<FactorRoom> room = ThreadLocal.withInitial(FactorRoom::kept);
+
     final NewPit pit;
     private final SpotLeaks leaks;
     /** Cell of the solve at each place of the map, or -1. */
@@ -107,7 +110,7 @@ final class Coring {
         LayerGrid bare = new LayerGrid(scenario, air), layer = new LayerGrid(bare);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
         if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0) return Optional.empty();
         return state.network()
                 .factor(state.at(), state.rest())

@@ -131,7 +131,8 @@ final class Devices {
     private void tieDiscs() {
         for (int k = 0; k < discNode.length; k++) {
             LayerGrid.Disc disc = layer.discs.get(k);
-            int node = net.addNode(disc.at().x(), disc.at().y());
+            net.nextPart();
+            int node = net.addDisc(k, disc.at().x(), disc.at().y());
             discNode[k] = node;
             boolean tied = false;
             for (DiscTie.Link l : disc.tie().links) {
@@ -156,6 +157,7 @@ final class Devices {
     private void layTiles() {
         for (DrainTile tile : scenario.drainTiles()) {
             TileStations stations = new TileStations();
+            net.nextPart();
             tiles.put(tile.id(), stations);
             List<Gap> gaps = new ArrayList<>(tile.breaks());
             gaps.addAll(tile.waterFilled());
@@ -303,6 +305,7 @@ final class Devices {
         int disc = 0;
         for (int k = 0; k < suctionNode.length; k++) {
             SuctionPoint s = scenario.suctionPoints().get(k);
+            net.nextPart();
             int node = s.tile().isPresent()
                     ? tiles.get(s.tile().get()).nearest(s.at())
                     : discNode[disc++];

@@ -2,6 +2,7 @@ package slabfield.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import slabfield.field.Grid;
 
 /**
@@ -21,6 +22,8 @@ final class DiscTie {
 
     private static final double LARGEST_CALIBRATED = 12;
     private static final double SHORTEST = 0.02;
+    /** Places closer than this part of a cell are one. */
+    private static final double FINENESS = 0x1p32;
 
     /**
      * A link between the disc and a cell outside it.
@@ -39,6 +42,33 @@ final class DiscTie {
 
     final List<Link> links = new ArrayList<>();
     final boolean resolved;
+
+    /** One that has been found in the grid's first cell, for the same place within another. */
+    private DiscTie(DiscTie first, int columns, int rows) {
+        resolved = first.resolved;
+        for (int[] c : first.inside) inside.add(new int[] {c[0] + columns, c[1] + rows});
+        for (Link l : first.links)
+            links.add(new Link(
+                    l.column + columns, l.row + rows, l.conductance, l.inertial, l.fromColumn + columns, l.fromRow + rows));
+    }
+
+    /**
+     * As the constructor, but looked up where one has been found at the same place within a cell.
+     *
+     * @param found before, to which this one is added
+     */
+    static DiscTie of(Grid grid, double x, double y, double radius, Map<Round, DiscTie> found) {
+        double px = Math.rint((x - grid.left()) / grid.width() * FINENESS) / FINENESS;
+        double py = Math.rint((y - grid.bottom()) / grid.height() * FINENESS) / FINENESS;
+        int columns = (int) Math.floor(px), rows = (int) Math.floor(py);
+        Round key = new Round(grid.width(), grid.height(), px - columns, py - rows, radius);
+        DiscTie first = found.computeIfAbsent(key, r -> new DiscTie(
+                new Grid(0, 0, r.width, r.height, 1, 1), r.x * r.width, r.y * r.height, r.radius));
+        return new DiscTie(first, columns, rows);
+    }
+
+    /** All that a disc's tie depends on: the cell, the place within it as parts of it, and the disc. */
+    record Round(double width, double height, double x, double y, double radius) {}
 
     DiscTie(Grid grid, double x, double y, double radius) {
         double dx = grid.width(), dy = grid.height(), h = Math.max(dx, dy);
@@ -59,6 +89,11 @@ final class DiscTie {
         }
         for (int[] c : patch.held) inside.add(new int[] {c[0] - reach + ci, c[1] - reach + cj});
     }
+
+    /** Logarithm of the factor within which it mostly lies, either way, and beyond which none is looked for. */
+    private static final double USUAL = 0.4;
+
+    private static final double MOST = 7;
 
     /** A square patch of cells with transmissivity one around the disc, its outermost ring held at the exact solution. */
     private static final class Patch {
@@ -141,13 +176,24 @@ final class DiscTie {
 
         /** Factor on all links for which the patch carries a flow of exactly one. */
         double calibrate(double radius) {
-            double low = Math.log(1e-3), high = Math.log(1e4);
-            double fLow = Math.log(flow(radius, Math.exp(low))), fHigh = Math.log(flow(radius, Math.exp(high)));
-            if (fHigh <= 0) return Math.exp(high);
-            if (fLow >= 0) return Math.exp(low);
+            double low = -USUAL, high = USUAL, fLow = excess(radius, low), fHigh = excess(radius, high);
+            while (fHigh <= 0) {
+                if (high > MOST) return Math.exp(high);
+                low = high;
+                fLow = fHigh;
+                high *= 2;
+                fHigh = excess(radius, high);
+            }
+            while (fLow >= 0) {
+                if (low < -MOST) return Math.exp(low);
+                high = low;
+                fHigh = fLow;
+                low *= 2;
+                fLow = excess(radius, low);
+            }
             for (int k = 0; k < 60 && high - low > 1e-10; k++) {
                 double guess = k % 3 == 2 ? (low + high) / 2 : low - fLow * (high - low) / (fHigh - fLow);
-                double f = Math.log(flow(radius, Math.exp(guess)));
+                double f = excess(radius, guess);
                 if (Math.abs(f) < 1e-9) return Math.exp(guess);
                 if (f < 0) {
                     low = guess;
@@ -158,6 +204,10 @@ final class DiscTie {
                 }
             }
             return Math.exp((low + high) / 2);
+        }
+
+        private double excess(double radius, double logarithm) {
+            return Math.log(flow(radius, Math.exp(logarithm)));
         }
 
         /** Flow into the disc at pressure 0 while the outermost ring is held at ln(r / radius) / (2 pi). */

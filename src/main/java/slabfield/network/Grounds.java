@@ -22,7 +22,7 @@ public final class Grounds {
         }
     };
 
-    private final Map<LayerGrid.Round, DiscTie> ties = new ConcurrentHashMap<>();
+    private final Map<DiscTie.Round, DiscTie> ties = new ConcurrentHashMap<>();
 
     /** A layer of the house's own into which its discs can be cut. */
     LayerGrid layer(Scenario scenario) {

@@ -137,7 +137,7 @@ final class LayerFlow {
         }
     }
 
-    private Quadrants quadrants() {
+    Quadrants quadrants() {
         if (quadrants == null) quadrants = new Quadrants(this);
         return quadrants;
     }

@@ -45,7 +45,7 @@ final class LayerGrid {
     final int[] disc;
 
     final List<Disc> discs = new ArrayList<>();
-    private final Map<Round, DiscTie> ties;
+    private final Map<DiscTie.Round, DiscTie> ties;
     private final AirState air;
     private double[] uncutEast;
     private double[] uncutNorth;
@@ -54,15 +54,12 @@ final class LayerGrid {
     /** A round hole in the layer with one pressure. */
     record Disc(String subject, Point at, double radius, DiscTie tie) {}
 
-    /** All that a disc's tie depends on. */
-    record Round(Grid grid, Point at, double radius) {}
-
     LayerGrid(Scenario scenario, AirState air) {
         this(scenario, air, new ConcurrentHashMap<>());
     }
 
     /** @param ties found before, to which those found here are added */
-    LayerGrid(Scenario scenario, AirState air, Map<Round, DiscTie> ties) {
+    LayerGrid(Scenario scenario, AirState air, Map<DiscTie.Round, DiscTie> ties) {
         this.air = air;
         this.ties = ties;
         Geometry slabs = Shapes.union(scenario.slabs());
@@ -229,8 +226,7 @@ final class LayerGrid {
 
     /** Takes a disc out of the layer and returns its number. */
     int addDisc(String subject, Point at, double radius) {
-        DiscTie tie = ties.computeIfAbsent(
-                new Round(grid, at, radius), r -> new DiscTie(r.grid(), r.at().x(), r.at().y(), r.radius()));
+        DiscTie tie = DiscTie.of(grid, at.x(), at.y(), radius, ties);
         int number = discs.size();
         discs.add(new Disc(subject, at, radius, tie));
         Region round = new Region(Shapes.disc(at, radius));

@@ -1,12 +1,12 @@
 package slabfield.network;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import slabfield.field.CellKind;
 import slabfield.law.FlowLaw;
+import slabfield.solve.Newton;
 import slabfield.solve.NonlinearSystem;
 import slabfield.solve.PanelCholesky;
 
@@ -28,11 +28,15 @@ final class Network implements NonlinearSystem {
 
     static final int WITHIN = 0;
     private static final double SEALED_SHARE = 1e-9;
-    /** Far from the answer a Newton step need not be exact; near it, it must, for the sake of weak vacuums. */
-    private static final double NEAR = 1e-5;
+    /** Far from the answer a Newton step need not be exact; the last one must, for the sake of weak vacuums. */
+    private static final double ROUGH_STEP = 0.1;
 
-    private static final double ROUGH_STEP = 1e-3;
-    private static final double CLOSE_STEP = 1e-10;
+    private static final double LAST_STEP = 1e-10;
+    /** Part of the tolerance that a step aims at. */
+    private static final double SAFETY = 0.1;
+    /** Relative residual that rounding leaves in any case. */
+    private static final double ROUNDING = 1e-16;
+
     /** Change of a pressure difference that tells whether a law is linear [Pa]. */
     private static final double PROBE = 100;
 
@@ -47,6 +51,13 @@ final class Network implements NonlinearSystem {
     private double[] drawn = new double[64];
     private boolean[] fixed = new boolean[64];
     private double[] held = new double[64];
+    /** For each device the layer's disc that it is, or -1. */
+    private int[] disc = new int[64];
+    /** For each device the part of the house that it belongs to. */
+    private int[] partOf = new int[64];
+
+    private int part;
+
     private int devices;
 
     private int[] from = new int[256];
@@ -76,10 +87,19 @@ final class Network implements NonlinearSystem {
     private double[] allRest;
     private double[] out;
     private NetworkMatrix matrix;
+    private FactorRoom room = FactorRoom.once();
+    /** Relative residual at the step before. */
+    private double before = 1;
+
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
         this.outdoors = outdoors;
+    }
+
+    /** Takes its factor from there; called before the first solve. */
+    void factorIn(FactorRoom kept) {
+        room = kept;
     }
 
     int cells() {
@@ -94,10 +114,36 @@ final class Network implements NonlinearSystem {
             drawn = Arrays.copyOf(drawn, more);
             fixed = Arrays.copyOf(fixed, more);
             held = Arrays.copyOf(held, more);
+            disc = Arrays.copyOf(disc, more);
+            partOf = Arrays.copyOf(partOf, more);
         }
+        disc[devices] = -1;
+        partOf[devices] = part;
         nodeX[devices] = x;
         nodeY[devices] = y;
         return cells() + devices++;
+    }
+
+    /** A node that is one of the layer's discs. */
+    int addDisc(int number, double x, double y) {
+        int node = addNode(x, y);
+        disc[node - cells()] = number;
+        return node;
+    }
+
+    /** Nodes added from here on belong to the next part of the house: a pit, a tile, a wall, what stands behind a suction point. */
+    void nextPart() {
+        part++;
+    }
+
+    /** Number of the part that a device belongs to, the same on every grid. */
+    int part(int node) {
+        return partOf[node - cells()];
+    }
+
+    /** Number of the layer's disc that a node is, or -1. */
+    int disc(int node) {
+        return node < cells() ? -1 : disc[node - cells()];
     }
 
     /** Place of a node [m]. */
@@ -170,12 +216,6 @@ final class Network implements NonlinearSystem {
         return links++;
     }
 
-    /** Flow through a link from its first to its second node [m3/s]. */
-    double linkFlow(int link, double[] at, double[] rest) {
-        spread(at, rest);
-        return law[link].flow(difference(link));
-    }
-
     /** A part of the network that no fixed pressure reaches. */
     record Island(int cell, int cells, double area, double drawn) {}
 
@@ -191,19 +231,19 @@ final class Network implements NonlinearSystem {
         nodeOf = new int[nodes];
         int count = 0;
         int parts = 0;
-        ArrayDeque<Integer> queue = new ArrayDeque<>();
+        int[] members = new int[nodes];
+        int end = 0;
         for (int seed = 0; seed < nodes; seed++) {
             boolean exists = seed < n ? layer.kind[seed] == CellKind.LAYER : !fixed[seed - n];
             if (part[seed] >= 0 || !exists) continue;
-            queue.add(seed);
+            int begin = end;
+            members[end++] = seed;
             part[seed] = parts;
-            List<Integer> members = new ArrayList<>();
             boolean bounded = false;
             double sum = 0, area = 0;
             int cellsIn = 0, firstCell = -1;
-            while (!queue.isEmpty()) {
-                int a = queue.poll();
-                members.add(a);
+            for (int at = begin; at < end; at++) {
+                int a = members[at];
                 if (a < n) {
                     cellsIn++;
                     area += layer.openArea[a];
@@ -215,15 +255,15 @@ final class Network implements NonlinearSystem {
                     if (b >= n && fixed[b - n]) bounded = true;
                     else if (part[b] < 0) {
                         part[b] = parts;
-                        queue.add(b);
+                        members[end++] = b;
                     }
                 }
             }
             parts++;
-            if (bounded) for (int a : members) unknown[a] = NUMBERED_LATER;
+            if (bounded) for (int at = begin; at < end; at++) unknown[members[at]] = NUMBERED_LATER;
             else if (cellsIn > 0 || sum > 0) {
                 islands.add(new Island(firstCell, cellsIn, area, sum));
-                for (int a : members) if (a < n) layer.kind[a] = CellKind.UNREACHED;
+                for (int at = begin; at < end; at++) if (members[at] < n) layer.kind[members[at]] = CellKind.UNREACHED;
             }
         }
         for (int a = 0; a < nodes; a++)
@@ -370,26 +410,44 @@ final class Network implements NonlinearSystem {
 
     @Override
     public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
-        assemble(at, rest);
-        assembledAt = null;
         double[] right = new double[residual.length];
         double sum = 0;
         for (int i = 0; i < right.length; i++) {
             right[i] = -residual[i];
             sum += Math.abs(residual[i]);
         }
-        boolean near = sum <= NEAR * scale(at, rest);
-        return matrix.solve(right, step, near ? CLOSE_STEP : ROUGH_STEP);
+        if (sum == 0) {
+            Arrays.fill(step, 0);
+            return true;
+        }
+        assemble(at, rest);
+        assembledAt = null;
+        return matrix.solve(right, step, tolerance(sum / scale(at, rest)));
+    }
+
+    /** Relative residual to which a step is solved; the faster the steps get on, the smaller (Eisenstat and Walker 1996). */
+    private double tolerance(double relative) {
+        double pace = relative / before;
+        before = relative;
+        if (relative <= Newton.TOLERANCE) return Math.max(LAST_STEP, ROUNDING / relative);
+        return Math.min(ROUGH_STEP, Math.max(pace * pace, SAFETY * Newton.TOLERANCE / relative));
     }
 
     private void assemble(double[] at, double[] rest) {
         assembledAt = null;
-        if (matrix == null) matrix = new NetworkMatrix(this, layer);
+        if (matrix == null) matrix = new NetworkMatrix(this, layer, room);
         spread(at, rest);
         matrix.clear();
-        layer.flow.addCurvature(all, allRest, matrix);
+        matrix.addLayer(all, allRest);
         for (int k = 0; k < links; k++) matrix.link(k, law[k].slope(difference(k)));
         assembledAt = at;
+    }
+
+    /** Lets go of the matrix of a large network, which takes more memory than all the rest; it is made anew if asked for again. */
+    void letGo() {
+        if (matrix == null || !matrix.isLarge()) return;
+        matrix = null;
+        assembledAt = null;
     }
 
     int cellUnknowns() {

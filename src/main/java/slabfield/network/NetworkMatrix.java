@@ -1,19 +1,32 @@
 package slabfield.network;
 
 import java.util.Optional;
+import slabfield.solve.KeptFactor;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.RoomyFactor;
 import slabfield.solve.SymmetricMatrix;
 
 /**
  * The curvature of a network's potential as a sparse matrix: five entries a cell, nine where the fill has an inertial
- * part, and those of the links. The pattern is made once; values are added anew for each Newton step.
+ * part, and those of the links. The pattern is made once; values are added anew for each Newton step. Systems are solved by a
+ * sparse factor, large ones by cycles on the grid unless these stall.
  */
-final class NetworkMatrix implements LayerFlow.Curvature {
+final class NetworkMatrix {
+    /** Up to this many unknowns a factor by panels takes no longer than the cycles, and needs no good guess of the devices' part. */
+    private static final int MOST_DIRECT = 60_000;
+
     private final Network network;
     private final int columns;
     private final SymmetricMatrix matrix;
-    private final DirectOrGrid solver;
+    private final LayerGrid layer;
+    private final FactorRoom room;
+    /** Null where the network is small or the cycles stall. */
+    private CycledGrid cycles;
+
+    private KeptFactor direct;
+    private RoomyFactor roomy;
+    private Quadrants.Entries quadrants;
     private final double[] values;
     /** For each cell the entry that couples it with the cell to the right, above, above right and above left, or -1. */
     private final int[] east;
@@ -24,8 +37,10 @@ final class NetworkMatrix implements LayerFlow.Curvature {
     private final int[] diagonal;
     private final int[] links;
 
-    NetworkMatrix(Network network, LayerGrid layer) {
+    NetworkMatrix(Network network, LayerGrid layer, FactorRoom room) {
         this.network = network;
+        this.layer = layer;
+        this.room = room;
         columns = layer.grid.columns();
         int n = layer.grid.cells();
         LayerFlow flow = layer.flow;
@@ -44,12 +59,13 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         values = matrix.values();
         east = new int[n];
         north = new int[n];
-        rising = new int[n];
-        falling = new int[n];
+        rising = new int[flow.inertial ? n : 0];
+        falling = new int[rising.length];
         for (int c = 0; c < n; c++) {
             boolean has = unknown(c) >= 0;
             east[c] = has && flow.east[c] > 0 ? matrix.slot(unknown(c), unknown(c + 1)) : -1;
             north[c] = has && flow.north[c] > 0 ? matrix.slot(unknown(c), unknown(c + columns)) : -1;
+            if (!flow.inertial) continue;
             rising[c] = has && joined(flow, c, 1) ? matrix.slot(unknown(c), unknown(c + columns + 1)) : -1;
             falling[c] = has && joined(flow, c, -1) ? matrix.slot(unknown(c), unknown(c + columns - 1)) : -1;
         }
@@ -59,7 +75,12 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         for (int k = 0; k < links.length; k++)
             if (network.unknownFrom(k) >= 0 && network.unknownTo(k) >= 0)
                 links[k] = matrix.slot(network.unknownFrom(k), network.unknownTo(k));
-        solver = new DirectOrGrid(network, layer, matrix);
+        cycles = matrix.size() > MOST_DIRECT ? new CycledGrid(network, layer, matrix) : null;
+    }
+
+    /** True where cycles on the grid solve it, or were to. */
+    boolean isLarge() {
+        return matrix.size() > MOST_DIRECT;
     }
 
     private int unknown(int cell) {
@@ -78,7 +99,7 @@ final class NetworkMatrix implements LayerFlow.Curvature {
 
     void clear() {
         matrix.clear();
-        solver.clear();
+        if (cycles != null) cycles.clear();
     }
 
     /** Adds a link's slope. */
@@ -87,45 +108,48 @@ final class NetworkMatrix implements LayerFlow.Curvature {
         if (a >= 0) values[diagonal[a]] += slope;
         if (b >= 0) values[diagonal[b]] += slope;
         if (a >= 0 && b >= 0) values[links[k]] -= slope;
-        solver.link(k, a, b, slope);
+        if (cycles != null) cycles.link(k, a, b, slope);
     }
 
-    @Override
-    public void link(int a, int b, double h) {
-        if (unknown(a) < 0) return;
-        values[diagonal[unknown(a)]] += h;
-        values[diagonal[unknown(b)]] += h;
-        int entry = neighbours(a, b);
+    /** Adds the layer's part at the pressures of the cells. */
+    void addLayer(double[] p, double[] rest) {
+        LayerFlow flow = layer.flow;
+        for (int c = 0; c < flow.soil.length; c++) {
+            int u = unknown(c);
+            if (u < 0) continue;
+            values[diagonal[u]] += flow.soil[c];
+            if (flow.inertial) continue;
+            if (east[c] >= 0) add(u, unknown(c + 1), east[c], flow.east[c]);
+            if (north[c] >= 0) add(u, unknown(c + columns), north[c], flow.north[c]);
+        }
+        if (flow.inertial) quadrants().add(p, rest, values);
+        if (cycles != null) flow.addCurvature(p, rest, cycles);
+    }
+
+    private void add(int a, int b, int entry, double h) {
+        values[diagonal[a]] += h;
+        values[diagonal[b]] += h;
         values[entry] -= h;
-        solver.gridLink(Math.min(a, b), entry == east[Math.min(a, b)], h);
     }
 
-    @Override
-    public void cross(int c, int a, int b, double h) {
-        if (unknown(c) < 0) return;
-        values[diagonal[unknown(c)]] += 2 * h;
-        values[neighbours(c, a)] -= h;
-        values[neighbours(c, b)] -= h;
-        int low = Math.min(a, b);
-        values[Math.abs(a - b) == columns + 1 ? rising[low] : falling[low]] += h;
-    }
-
-    @Override
-    public void diagonal(int a, double h) {
-        if (unknown(a) < 0) return;
-        values[diagonal[unknown(a)]] += h;
-        solver.gridLeak(a, h);
-    }
-
-    private int neighbours(int a, int b) {
-        int low = Math.min(a, b);
-        return Math.abs(a - b) == 1 && east[low] >= 0 ? east[low] : north[low];
+    private Quadrants.Entries quadrants() {
+        if (quadrants == null) quadrants = layer.flow.quadrants().entries((a, b) -> {
+            int low = Math.min(a, b), apart = Math.abs(a - b);
+            if (unknown(a) < 0) return -1;
+            if (apart == 0) return diagonal[unknown(a)];
+            if (apart == 1 && east[low] >= 0) return east[low];
+            return apart == columns ? north[low] : apart == columns + 1 ? rising[low] : falling[low];
+        });
+        return quadrants;
     }
 
     /** A factor of the values added since the last {@link #clear}; empty where the matrix is not positive definite. */
     Optional<PanelCholesky> factor() {
-        double[][] places = network.places();
-        PanelCholesky factor = new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        Optional<PanelCholesky> kept = roomy == null ? Optional.empty() : roomy.exactPanels();
+        PanelCholesky factor = kept.orElseGet(() -> {
+            double[][] places = network.places();
+            return new PanelCholesky(matrix, NestedDissection.order(matrix, places[0], places[1]));
+        });
         return factor.factor().isEmpty() ? Optional.of(factor) : Optional.empty();
     }
 
@@ -136,6 +160,14 @@ final class NetworkMatrix implements LayerFlow.Curvature {
      * @return false where the matrix is not positive definite
      */
     boolean solve(double[] right, double[] step, double tolerance) {
-        return solver.solve(right, step, tolerance);
+        if (cycles != null) {
+            if (cycles.solve(right, step, tolerance)) return true;
+            cycles = null;
+        }
+        if (direct == null) {
+            roomy = room.factor(network, layer, matrix);
+            direct = new KeptFactor(matrix, roomy);
+        }
+        return direct.solve(right, step, tolerance);
     }
 }

@@ -1,7 +1,5 @@
 package slabfield.network;
 
-import java.util.Arrays;
-
 /**
  * Darcy-Forchheimer flow of a {@link LayerFlow}. Each quadrant of a cell is bounded by one face along x and one along y; with
  * the pressure differences da, db across them, its gradient is {@code (fx da, fy db)} of magnitude g, and it passes
@@ -14,6 +12,9 @@ import java.util.Arrays;
  * its neighbours together make up the links' linear conductances.
  */
 final class Quadrants {
+    /** Keeps the square of a gradient above 0. */
+    private static final double TINY = 1e-300;
+
     private final int[] cell;
     /** Neighbour along x, and along y; -1 for none. */
     private final int[] alongX;
@@ -32,6 +33,14 @@ final class Quadrants {
         void quadrant(int c, int a, int b, double ca, double cb, double sa, double sb);
     }
 
+    private final int count;
+    /** Parts of the gradient in each quadrant, and what follows from its magnitude; work space. */
+    private final double[] ux;
+
+    private final double[] uy;
+    private final double[] ratio;
+    private final double[] bend;
+
     /** Takes over the links as they are. */
     Quadrants(LayerFlow flow) {
         int most = 4 * flow.east.length;
@@ -43,12 +52,15 @@ final class Quadrants {
         wy = new double[most];
         fx = new double[most];
         fy = new double[most];
-        Arrays.fill(cell, -1);
+        ux = new double[most];
+        uy = new double[most];
+        ratio = new double[most];
+        bend = new double[most];
         Shape shape = new Shape();
-        int[] count = {0};
+        int[] done = {0};
         each(flow, (c, a, b, ca, cb, sa, sb) -> {
             shape.set(flow.width, flow.height, flow.mobility[c], ca, cb, sa, sb);
-            int k = count[0]++;
+            int k = done[0]++;
             cell[k] = c;
             alongX[k] = ca > 0 ? a : c;
             alongY[k] = cb > 0 ? b : c;
@@ -58,6 +70,7 @@ final class Quadrants {
             wx[k] = shape.weight * shape.fx;
             wy[k] = shape.weight * shape.fy;
         });
+        count = done[0];
     }
 
     /** Visits all quadrants with a link. */
@@ -104,26 +117,51 @@ final class Quadrants {
         return 2 / (1 + Math.sqrt(1 + 4 * inertia * g));
     }
 
+    private void gradients(double[] p, double[] rest) {
+        for (int k = 0; k < count; k++) {
+            int c = cell[k], a = alongX[k], b = alongY[k];
+            ux[k] = fx[k] * (p[c] - p[a] + (rest[c] - rest[a]));
+            uy[k] = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
+        }
+    }
+
+    /** Gradients and r; loops over arrays alone, which compile to vector instructions. */
+    private void ratios(double[] p, double[] rest) {
+        gradients(p, rest);
+        for (int k = 0; k < count; k++) {
+            double g = Math.sqrt(ux[k] * ux[k] + uy[k] * uy[k]);
+            ratio[k] = 2 / (1 + Math.sqrt(1 + 4 * inertia[k] * g));
+        }
+    }
+
+    /** Gradients, r, and d r / d g over g. */
+    private void bends(double[] p, double[] rest) {
+        gradients(p, rest);
+        for (int k = 0; k < count; k++) {
+            double g = Math.sqrt(ux[k] * ux[k] + uy[k] * uy[k] + TINY);
+            double root = Math.sqrt(1 + 4 * inertia[k] * g), above = 1 + root;
+            ratio[k] = 2 / above;
+            bend[k] = -4 * inertia[k] / (root * above * above * g);
+        }
+    }
+
     /** As {@link LayerFlow#addOutflow}. */
     void addOutflow(double[] p, double[] rest, double[] out) {
-        for (int k = 0; k < cell.length && cell[k] >= 0; k++) {
-            int c = cell[k], a = alongX[k], b = alongY[k];
-            double ux = fx[k] * (p[c] - p[a] + (rest[c] - rest[a])), uy = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
-            double r = ratio(inertia[k], Math.sqrt(ux * ux + uy * uy));
-            double qa = wx[k] * r * ux, qb = wy[k] * r * uy;
-            out[c] += qa + qb;
-            out[a] -= qa;
-            out[b] -= qb;
+        ratios(p, rest);
+        for (int k = 0; k < count; k++) {
+            double qa = wx[k] * ratio[k] * ux[k], qb = wy[k] * ratio[k] * uy[k];
+            out[cell[k]] += qa + qb;
+            out[alongX[k]] -= qa;
+            out[alongY[k]] -= qb;
         }
     }
 
     /** Adds each quadrant's flows to those across the faces that bound it. */
     void addFaceFlows(double[] p, double[] rest, int columns, double[] toEast, double[] toNorth) {
-        for (int k = 0; k < cell.length && cell[k] >= 0; k++) {
+        ratios(p, rest);
+        for (int k = 0; k < count; k++) {
             int c = cell[k], a = alongX[k], b = alongY[k];
-            double ux = fx[k] * (p[c] - p[a] + (rest[c] - rest[a])), uy = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
-            double r = ratio(inertia[k], Math.sqrt(ux * ux + uy * uy));
-            double qa = wx[k] * r * ux, qb = wy[k] * r * uy;
+            double qa = wx[k] * ratio[k] * ux[k], qb = wy[k] * ratio[k] * uy[k];
             if (a == c + 1) toEast[c] += qa;
             else if (a == c - 1) toEast[a] -= qa;
             if (b == c + columns) toNorth[c] += qb;
@@ -133,16 +171,54 @@ final class Quadrants {
 
     /** As {@link LayerFlow#addCurvature}. */
     void addCurvature(double[] p, double[] rest, LayerFlow.Curvature to) {
-        for (int k = 0; k < cell.length && cell[k] >= 0; k++) {
+        bends(p, rest);
+        for (int k = 0; k < count; k++) {
             int c = cell[k], a = alongX[k], b = alongY[k];
-            double ux = fx[k] * (p[c] - p[a] + (rest[c] - rest[a])), uy = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
-            double g = Math.sqrt(ux * ux + uy * uy), root = Math.sqrt(1 + 4 * inertia[k] * g), r = 2 / (1 + root);
-            // d r / d g over g, written so that it stays finite at g = 0
-            double bend = g > 0 ? -4 * inertia[k] / (root * (1 + root) * (1 + root)) / g : 0;
-            if (a != c) to.link(c, a, wx[k] * fx[k] * (r + bend * ux * ux));
-            if (b != c) to.link(c, b, wy[k] * fy[k] * (r + bend * uy * uy));
-            double mixed = a != c && b != c ? wx[k] * fy[k] * bend * ux * uy : 0;
+            if (a != c) to.link(c, a, wx[k] * fx[k] * (ratio[k] + bend[k] * ux[k] * ux[k]));
+            if (b != c) to.link(c, b, wy[k] * fy[k] * (ratio[k] + bend[k] * uy[k] * uy[k]));
+            double mixed = a != c && b != c ? wx[k] * fy[k] * bend[k] * ux[k] * uy[k] : 0;
             if (mixed != 0) to.cross(c, a, b, mixed);
+        }
+    }
+
+    /** Where a matrix holds the entry of two cells, or of one with itself; -1 for cells that it does not have. */
+    interface Slots {
+        int of(int a, int b);
+    }
+
+    Entries entries(Slots slots) {
+        return new Entries(slots);
+    }
+
+    /** The curvature as entries of one matrix. */
+    final class Entries {
+        /** For each quadrant the entries cc, aa, bb, ca, cb, ab; those of a missing neighbour are the cell's own. */
+        private final int[] slot = new int[6 * count];
+
+        private Entries(Slots slots) {
+            for (int k = 0; k < count; k++) {
+                int c = cell[k], a = alongX[k], b = alongY[k];
+                int[] pairs = {c, c, a, a, b, b, c, a, c, b, a == c || b == c ? c : a, a == c || b == c ? c : b};
+                for (int e = 0; e < 6; e++) slot[6 * k + e] = slots.of(pairs[2 * e], pairs[2 * e + 1]);
+            }
+        }
+
+        /** Adds it at p. */
+        void add(double[] p, double[] rest, double[] values) {
+            bends(p, rest);
+            for (int k = 0, s = 0; k < count; k++, s += 6) {
+                if (slot[s] < 0) continue;
+                // Where a neighbour is missing its factor fx or fy is 0, and so is all that would go to its entries.
+                double xx = wx[k] * fx[k] * (ratio[k] + bend[k] * ux[k] * ux[k]);
+                double yy = wy[k] * fy[k] * (ratio[k] + bend[k] * uy[k] * uy[k]);
+                double xy = wx[k] * fy[k] * bend[k] * ux[k] * uy[k];
+                values[slot[s]] += xx + yy + 2 * xy;
+                values[slot[s + 1]] += xx;
+                values[slot[s + 2]] += yy;
+                values[slot[s + 3]] -= xx + xy;
+                values[slot[s + 4]] -= yy + xy;
+                values[slot[s + 5]] += xy;
+            }
         }
     }
 }

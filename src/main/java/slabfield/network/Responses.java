@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import slabfield.field.CellKind;
 import slabfield.field.Progress;
-import slabfield.law.AirState;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 
@@ -30,11 +29,10 @@ public final class Responses {
 
     /** Solves the house with its suction on; empty where that does not converge. */
     public static Optional<Responses> of(Scenario scenario, Progress progress) {
-        AirState air = SlabSolver.airOf(scenario);
-        LayerGrid layer = new LayerGrid(scenario, air);
+        LayerGrid layer = new LayerGrid(scenario, SlabSolver.airOf(scenario));
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.State.of(Devices.build(scenario, layer, air, true), progress, Guess.NONE);
+        SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Responses(layer, state))
                 : Optional.empty();

@@ -28,6 +28,9 @@ final class Samples {
     /** A sample whose linear flow is a smaller part of the largest one says nothing. */
     private static final double FAINT = 0.03;
 
+    /** Relative residual of a sample's solve; what it is off by is far below what is taken over from place to place. */
+    private static final double ENOUGH = 1e-3;
+
     private static final double LEAST_WEIGHT = 1e-12;
     private static final int HALVINGS = 30;
 
@@ -175,7 +178,7 @@ final class Samples {
         };
         Result result = SlabSolver.solve(
                         withPoint(house, cell), SlabSolver.Extent.FAN_ON_ONLY, stop, new LayerGrid(house.bare),
-                        guess(house, fall, cell))
+                        guess(house, fall, cell), house.room.get(), ENOUGH)
                 .result();
         if (!(result instanceof Result.Solved solved)) return Optional.empty();
         return Optional.of(new Found(

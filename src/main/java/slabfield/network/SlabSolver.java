@@ -54,7 +54,7 @@ public final class SlabSolver {
      * @param progress asked once per Newton step
      */
     public static Result solve(Scenario scenario, Extent extent, Progress progress) {
-        return solve(scenario, extent, progress, new LayerGrid(scenario, airOf(scenario)), Guess.NONE).result();
+        return solve(scenario, extent, progress, new LayerGrid(scenario, airOf(scenario)), Guess.NONE, FactorRoom.once()).result();
     }
 
     /** A result, and the pressures from which a like house can start. */
@@ -65,13 +65,27 @@ public final class SlabSolver {
      *
      * @param layer without discs; they are cut into it here
      * @param guess where to start
+     * @param room where the factor comes from
      */
-    static Answer solve(Scenario scenario, Extent extent, Progress progress, LayerGrid layer, Guess guess) {
+    static Answer solve(
+            Scenario scenario, Extent extent, Progress progress, LayerGrid layer, Guess guess, FactorRoom room) {
+        return solve(scenario, extent, progress, layer, guess, room, 0);
+    }
+
+    /** @param enough relative residual at which the state with the suction on may be left; 0 for one that has converged */
+    static Answer solve(
+            Scenario scenario,
+            Extent extent,
+            Progress progress,
+            LayerGrid layer,
+            Guess guess,
+            FactorRoom room,
+            double enough) {
         AirState air = airOf(scenario);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         CellKind[] kinds = layer.kind.clone();
-        State on = State.of(Devices.build(scenario, layer, air, true), progress, guess);
+        State on = started(scenario, layer, true, progress, guess, room, enough);
         if (on.refusal.isPresent() || !on.convergence.converged())
             return new Answer(
                     new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence))), guess);
@@ -82,11 +96,11 @@ public final class SlabSolver {
                 .filter(i -> i.cells() > 0)
                 .map(i -> new Result.Unreached(middle(layer.grid, i.cell()), i.area()))
                 .toList();
-        Guess next = Guess.of(on.network, on.at, on.rest);
+        Guess next = Guess.of(on.network, on.at, on.rest).withDiscs(layer, on.built.discNode());
         Optional<PressureField> off = Optional.empty();
         if (extent == Extent.FULL) {
             System.arraycopy(kinds, 0, layer.kind, 0, kinds.length);
-            State quiet = State.of(Devices.build(scenario, layer, air, false), progress, Guess.NONE);
+            State quiet = started(scenario, layer, false, progress, Guess.NONE, FactorRoom.once());
             if (quiet.convergence.ending() == Convergence.Ending.CANCELLED)
                 return new Answer(new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence)), next);
             if (quiet.convergence.converged()) {
@@ -95,6 +109,25 @@ public final class SlabSolver {
             }
         }
         return new Answer(read(scenario, layer, on, field, off, unreached, air), next);
+    }
+
+    /** Solves from a guess, or where there is none from a rough answer on wide cells. */
+    static State started(
+            Scenario scenario, LayerGrid layer, boolean fanOn, Progress progress, Guess guess, FactorRoom room) {
+        return started(scenario, layer, fanOn, progress, guess, room, 0);
+    }
+
+    private static State started(
+            Scenario scenario,
+            LayerGrid layer,
+            boolean fanOn,
+            Progress progress,
+            Guess guess,
+            FactorRoom room,
+            double enough) {
+        Devices.Built built = Devices.build(scenario, layer, airOf(scenario), fanOn);
+        boolean none = guess.cells().length != layer.grid.cells();
+        return State.of(built, progress, none ? CoarseStart.of(scenario, built, layer, fanOn, progress) : guess, room, enough);
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
@@ -133,7 +166,12 @@ public final class SlabSolver {
             Optional<String> refusal) {
 
         static State of(Devices.Built built, Progress progress, Guess guess) {
+            return of(built, progress, guess, FactorRoom.once(), 0);
+        }
+
+        static State of(Devices.Built built, Progress progress, Guess guess, FactorRoom room, double enough) {
             Network network = built.network();
+            network.factorIn(room);
             List<Network.Island> islands = network.close();
             double[] at = new double[network.size()], rest = new double[at.length];
             for (Network.Island i : islands)
@@ -150,12 +188,14 @@ public final class SlabSolver {
             guess.start(network, at);
             Newton.Outcome o = Newton.solve(network, at, rest, (k, residual) -> {
                 progress.step(k, 0, residual);
-                return progress.isCancelled();
+                return progress.isCancelled() || residual < enough;
             });
+            network.letGo();
             double scale = network.scale(at, rest);
             double balance = scale > 0 ? network.imbalance(at, rest) / scale : 0;
             Convergence.Ending ending = Convergence.Ending.valueOf(o.ending().name());
-            if (ending == Convergence.Ending.CONVERGED && !(Math.abs(balance) <= BALANCE))
+            if (o.residual() < enough) ending = Convergence.Ending.CONVERGED;
+            else if (ending == Convergence.Ending.CONVERGED && !(Math.abs(balance) <= BALANCE))
                 ending = Convergence.Ending.STALLED;
             return new State(
                     built, network, at, rest, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
@@ -226,11 +266,12 @@ public final class SlabSolver {
     /** Tiles in which the momentum of the air, at most rho V^2 and left out of the model, is not small. */
     private static Set<String> momentumDoubts(State on, AirState air) {
         Set<String> out = new LinkedHashSet<>();
+        double[] all = on.network.spread(on.at, on.rest);
         for (Devices.TileLink l : on.built.tileLinks()) {
             if (!on.network.reached(l.from())) continue;
             double area = Math.PI * l.tile().diameter() * l.tile().diameter() / 4;
-            double speed = on.network.linkFlow(l.link(), on.at, on.rest) / area;
-            double vacuum = Math.min(Math.abs(on.pressure(l.from())), Math.abs(on.pressure(l.to())));
+            double speed = on.network.spreadFlow(l.link()) / area;
+            double vacuum = Math.min(Math.abs(all[l.from()]), Math.abs(all[l.to()]));
             if (air.density() * speed * speed > MOMENTUM_DOUBTFUL * vacuum)
                 out.add("In tile \"" + l.tile().id() + "\" the air moves so fast that its momentum, which the model leaves"
                         + " out, may change the vacuum along it by more than " + Math.round(100 * MOMENTUM_DOUBTFUL)

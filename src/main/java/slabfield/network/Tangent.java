@@ -32,7 +32,8 @@ public final class Tangent {
         this.fanOn = fanOn;
         this.places = places;
         this.house = house;
-        guess = Guess.of(house.state().network(), house.state().at(), house.state().rest());
+        guess = Guess.of(house.state().network(), house.state().at(), house.state().rest())
+                .withDiscs(house.layer(), house.state().built().discNode());
     }
 
     /**

@@ -66,6 +66,7 @@ final class WallCores {
         int tops = net.addAccount(wall.id() + ": block tops", Kind.ROOM);
         int inside = net.addAccount(wall.id() + ": inside face", Kind.ROOM);
         int outside = net.addAccount(wall.id() + ": outside face", Kind.OUTDOORS);
+        net.nextPart();
         List<Pieces.Piece> pieces = Pieces.cut(wall.path().points(), grid);
         int[] nodes = new int[pieces.size()];
         for (int k = 0; k < nodes.length; k++) {

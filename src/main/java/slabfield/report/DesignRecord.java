@@ -142,8 +142,11 @@ final class DesignRecord {
 
     /** Energy and, where the user gave prices, money. */
     private String cost(House house, YearlyCost cost) {
-        String energy = "A year: fans " + kilowattHours(n, cost.fanEnergy()) + " kWh; heat for the room air drawn out, at most "
-                + kilowattHours(n, cost.heatMost()) + " kWh.";
+        String energy = (cost.fanEnergy().isPresent()
+                ? "A year: fans use " + kilowattHours(n, cost.fanEnergy()) + " kWh. " : "No power of the fan is given, so its energy in a year was not worked out. ")
+                + (cost.heatMost().isPresent()
+                ? "Heat for the room air drawn out: at most " + kilowattHours(n, cost.heatMost()) + " kWh a year."
+                : "Heat for the room air drawn out was not worked out: the climate has neither degree days nor bins.");
         if (house.tariff().isEmpty() || cost.fanCost().isEmpty()) return energy + " No price is given, so no cost.";
         return energy + " Fans cost " + n.plain(cost.fanCost(), 2) + " " + house.tariff().get().currency() + " a year at the price given.";
     }

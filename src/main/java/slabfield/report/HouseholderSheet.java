@@ -2,7 +2,6 @@ package slabfield.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slabfield.model.House;
@@ -32,7 +31,7 @@ final class HouseholderSheet {
         part(out, "What was done", done());
         part(out, "Is it working?", working());
         part(out, "When do I test for radon?", testing());
-        part(out, "Is it safe?", safety());
+        part(out, "What about flue gas and carbon monoxide?", safety());
         part(out, "What does it cost?", cost());
         part(out, "Whom do I call?", record.detail(JobField.CALL).map(c -> c + ".").orElse("Nobody is named yet: ask your contractor to fill this in.")
                 + " Keep this page with the house, and hand it to the next owner.");
@@ -71,8 +70,9 @@ final class HouseholderSheet {
                 .max();
         if (weakest.isEmpty()) return "";
         double vacuum = -weakest.getAsDouble();
-        return " Measured on that day: the pull under the floor was at least " + n.pressureText(vacuum) + " ("
-                + String.format(Locale.ROOT, "%.3f", Unit.INCH_OF_WATER.fromSi(vacuum)) + " inches of water; a drinking straw pulls hundreds of times as much).";
+        if (vacuum <= 0) return " Measured on that day: at one test hole there was NO pull under the floor: ask your contractor about it.";
+        return " Measured on that day: the pull under the floor was at least " + n.pressureText(vacuum) + " at every test hole read; it would lift"
+                + " water in a straw by " + n.plain(Unit.INCH_OF_WATER.fromSi(vacuum), 3) + " inches.";
     }
 
     private String testing() {
@@ -93,7 +93,9 @@ final class HouseholderSheet {
                 "No working carbon monoxide alarm on each floor: put one up now.");
         String draft = answer(Gate.COMBUSTION, "The record says that burners and fireplaces were looked for and tested for backdrafting.",
                 "Burners and fireplaces were NOT all tested for backdrafting: have it done before you rely on the system.");
-        String failed = record.openBeforeStartUp().isEmpty() ? "" : " " + String.join(" ", record.openBeforeStartUp());
+        int open = record.openBeforeCompletion().size();
+        String failed = open == 0 ? "" : " The record is still OPEN, with " + (open == 1 ? "one thing" : open + " things")
+                + " not done or not answered: ask your contractor which.";
         return draft + " " + alarm + failed + " If a flue smells or a burner's flame rolls out: fan off, windows open, everybody out, call for help.";
     }
 
@@ -112,6 +114,6 @@ final class HouseholderSheet {
                     ? ", about " + n.plain(c.fanCost(), 0) + " " + house.tariff().get().currency() + " at the price given."
                     : "; multiply by the price on your bill.";
             return energy + money + " It also draws some heated air out of the house.";
-        })).orElse("Not worked out: no fan is named.");
+        })).orElse("Not worked out for this page.");
     }
 }

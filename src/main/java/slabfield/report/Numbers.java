@@ -90,6 +90,10 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
         return marked(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString());
     }
 
+    String scientific(double value, int decimals) {
+        return marked(String.format(Locale.ROOT, "%." + decimals + "e", value));
+    }
+
     String plain(OptionalDouble value, int decimals) {
         return plain(value.orElse(Double.NaN), decimals);
     }

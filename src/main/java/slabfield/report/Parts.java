@@ -47,7 +47,7 @@ final class Parts {
         List<Block.Field> fields = new ArrayList<>();
         fields.add(new Block.Field("Fill", fill(s.layer().fill(), numbers)));
         for (Zone zone : s.layer().zones()) fields.add(new Block.Field("Fill of \"" + zone.id() + "\"", fill(zone.fill(), numbers)));
-        fields.add(new Block.Field("Leak through native soil", s.soilLeakance() == 0 ? "none assumed" : scientific(s.soilLeakance()) + " m/(s Pa)"));
+        fields.add(new Block.Field("Leak through native soil", s.soilLeakance() == 0 ? "none assumed" : numbers.scientific(s.soilLeakance(), 2) + " m/(s Pa)"));
         fields.add(new Block.Field("Outdoors against the room", numbers.pressureText(s.outdoorPressure())));
         fields.add(new Block.Field("Air", s.air().temperature().isPresent() || s.air().altitude().isPresent()
                 ? numbers.temperature(s.air().temperature().orElse(293.15)) + ", " + numbers.tape(s.air().altitude().orElse(0)) + " above the sea"
@@ -64,12 +64,8 @@ final class Parts {
     }
 
     private static String fill(Fill fill, Numbers numbers) {
-        return fill.word().words() + ", " + numbers.pipe(fill.thickness()) + " thick, permeability " + scientific(fill.permeability()) + " m2"
+        return fill.word().words() + ", " + numbers.pipe(fill.thickness()) + " thick, permeability " + numbers.scientific(fill.permeability(), 2) + " m2"
                 + (fill.assumed() ? " (assumed from the word; real fills of one name differ by ten times and more)" : " (given)");
-    }
-
-    private static String scientific(double value) {
-        return String.format(Locale.ROOT, "%.2e", value);
     }
 
     /** Model, grid, input: what somebody needs to find the same numbers again. */
@@ -84,7 +80,7 @@ final class Parts {
                         new Block.Field("Input, SHA-256", hash.substring(0, 32) + " " + hash.substring(32)),
                         new Block.Field("Grid", grid.columns() + " by " + grid.rows() + " cells of " + numbers.pipe(grid.width()) + " by " + numbers.pipe(grid.height())),
                         new Block.Field("Solve", "converged in " + c.iterations() + " steps; air in and out differ by "
-                                + String.format(Locale.ROOT, "%.0e", Math.abs(c.massBalance())) + " of the flow"))),
+                                + numbers.scientific(Math.abs(c.massBalance()), 0) + " of the flow"))),
                 new Block.Bullets(List.of(
                         "Steady flow in one layer, seen from above. Gusts, and how long the field takes to settle, are not in it.",
                         "A footing, an opening or a pipe trench that nobody drew is not there.",

@@ -38,7 +38,7 @@ final class TestRecord {
 
     private void stage(List<Block> out, Job.Read read) {
         Stage stage = read.stage();
-        out.add(new Block.Heading(1, Parts.capital(stage.kind().words()) + ": " + stage.id()));
+        out.add(new Block.Heading(1, heading(stage)));
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("When", stage.time().isEmpty() ? Parts.NOT_SAID : stage.time());
         facts.put("House", stage.asDrawn() ? "as drawn" : changes(stage));
@@ -55,6 +55,12 @@ final class TestRecord {
                     if (!c.remarks().isEmpty()) out.add(new Block.Bullets(c.remarks()));
                 },
                 () -> out.add(Block.text("The house as it stood in this stage could not be solved; there is no prediction for it.")));
+    }
+
+    /** Kind and name of a stage, once where they are the same words. */
+    private static String heading(Stage stage) {
+        String kind = Parts.capital(stage.kind().words());
+        return kind.equalsIgnoreCase(stage.id()) ? kind : kind + ": " + stage.id();
     }
 
     private static String changes(Stage stage) {

@@ -7,13 +7,10 @@ package slabfield.solve;
  */
 public final class KeptFactor {
     /** Steps that cost about as much as a new factor. */
-    private static final int MOST_STEPS = 8;
-
-    /** How far a forecast of the residual may miss the goal before a solve is given up. */
-    private static final double SLACK = 100;
+    private static final int MOST_STEPS = 10;
 
     private final SymmetricMatrix matrix;
-    private final PanelCholesky factor;
+    private final RoomyFactor factor;
     private final double[] r;
     private final double[] z;
     private final double[] d;
@@ -22,11 +19,13 @@ public final class KeptFactor {
 
     /**
      * @param matrix whose values change between solves and whose pattern does not
-     * @param order elimination order
+     * @param factor that has taken up the matrix, and takes up no other while this is in use; if it still holds the factor of
+     *     a like one before, that is tried first
      */
-    public KeptFactor(SymmetricMatrix matrix, int[] order) {
+    public KeptFactor(SymmetricMatrix matrix, RoomyFactor factor) {
         this.matrix = matrix;
-        factor = new PanelCholesky(matrix, order);
+        this.factor = factor;
+        made = factor.isFactored();
         int n = matrix.size();
         r = new double[n];
         z = new double[n];
@@ -77,7 +76,7 @@ public final class KeptFactor {
             if (now <= goal) return true;
             // Not worth going on where the steps left cannot bring it down far enough at the pace so far.
             double pace = Math.pow(Math.sqrt(now) / before, 1.0 / (k + 1));
-            if (!(Math.sqrt(now) * Math.pow(pace, MOST_STEPS - k - 1) <= SLACK * Math.sqrt(goal))) return false;
+            if (!(Math.sqrt(now) * Math.pow(pace, MOST_STEPS - k - 1) <= Math.sqrt(goal))) return false;
             factor.solve(r, z);
             double next = dot(r, z), b = next / rz;
             rz = next;

@@ -52,15 +52,18 @@ public final class SymmetricMatrix implements LinearOperator {
      * @throws IllegalArgumentException where the pattern has no such entry
      */
     public int slot(int i, int j) {
-        if (i == j) {
-            return slot(i);
-        }
-        int row = Math.min(i, j);
-        int k = row < 0 ? -1 : Arrays.binarySearch(column, start[row], start[row + 1], Math.max(i, j));
+        int k = i == j ? slot(i) : Math.min(i, j) < 0 ? -1 : find(i, j);
         if (k < 0) {
             throw new IllegalArgumentException("nodes " + i + " and " + j + " are not coupled in this pattern");
         }
-        return size + k;
+        return k;
+    }
+
+    /** Slot of the entry of two different nodes, or -1 where the pattern has none. */
+    int find(int i, int j) {
+        int row = Math.min(i, j);
+        int k = Arrays.binarySearch(column, start[row], start[row + 1], Math.max(i, j));
+        return k < 0 ? -1 : size + k;
     }
 
     /** Sets every value to 0. */

@@ -112,6 +112,14 @@ class ChartTest {
     }
 
     @Test
+    void theBarOfAProbabilityHasQuarters() {
+        Figure figure = new ProbabilityFigure(SOLVED, evenOdds(), "x", "", LOOK);
+        RecordingCanvas canvas = new RecordingCanvas(500, figure.height(Figures.scrap(), 500));
+        figure.draw(canvas);
+        assertThat(canvas.texts()).containsSubsequence("100", "75", "50", "25", "0");
+    }
+
+    @Test
     void anAxisHoldsItsValuesAndRoundTicks() {
         Axis axis = Axis.around("flow", true, 3, 47);
         assertThat(axis.low()).isZero();

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -168,6 +169,31 @@ class PlanSheetsTest {
         assertThat(onLeft.distanceTo(onRight)).isLessThan(1e-9);
         var below = sheets.tiles().get(sheets.columns());
         assertThat(left.view().plan(200, left.room().bottom() - edge).distanceTo(below.view().plan(200, below.room().top() + edge))).isLessThan(1e-9);
+    }
+
+    /** A wall that goes over two sheets has its length on both, clear of the match line. */
+    @Test
+    void aWallOverTwoSheetsHasItsLengthOnBoth() throws IOException {
+        PlanSheets sheets = sheets(house(18, 5), PlanScale.ONE_TO_50, Paper.A4);
+        String length = sheets.tape().apply(18);
+        Box room = sheets.tiles().get(0).room().inset(6 * Paper.MILLIMETRE);
+        try (PDDocument document = Loader.loadPDF(sheets.pdf())) {
+            for (int page = 1; page <= sheets.tiles().size(); page++) {
+                List<Box> found = new ArrayList<>();
+                PDFTextStripper stripper = new PDFTextStripper() {
+                    @Override
+                    protected void writeString(String text, List<TextPosition> places) {
+                        if (!text.contains(length)) return;
+                        TextPosition first = places.get(0), last = places.get(places.size() - 1);
+                        found.add(new Box(first.getXDirAdj(), first.getYDirAdj(), last.getXDirAdj() + last.getWidthDirAdj(), last.getYDirAdj()));
+                    }
+                };
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                stripper.getText(document);
+                assertThat(found).as("sheet %s", page).isNotEmpty().allMatch(room::holds);
+            }
+        }
     }
 
     /** Two circles about the corners meet at the hole; of the two places, the one inside. */

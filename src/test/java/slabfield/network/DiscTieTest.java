@@ -66,4 +66,26 @@ class DiscTieTest {
             last = flow;
         }
     }
+
+    /** One found before in another cell, at the same place within it, is the same tie. */
+    @Test
+    void isFoundOnceForAllCells() {
+        var grid = new slabfield.field.Grid(0.3, -1, 0.1, 0.12, 40, 40);
+        var found = new java.util.HashMap<DiscTie.Round, DiscTie>();
+        for (double[] cell : new double[][] {{20, 21}, {25, 9}, {20, 30}})
+            for (double radius : new double[] {0.03, 0.15}) {
+                double x = 0.3 + (cell[0] + 0.3) * 0.1, y = -1 + (cell[1] + 0.8) * 0.12;
+                DiscTie looked = DiscTie.of(grid, x, y, radius, found), made = new DiscTie(grid, x, y, radius);
+                assertThat(looked.inside).hasSameSizeAs(made.inside);
+                for (int k = 0; k < made.inside.size(); k++) assertThat(looked.inside.get(k)).isEqualTo(made.inside.get(k));
+                assertThat(looked.links).hasSameSizeAs(made.links);
+                for (int k = 0; k < made.links.size(); k++) {
+                    DiscTie.Link a = looked.links.get(k), b = made.links.get(k);
+                    assertThat(new int[] {a.column(), a.row(), a.fromColumn(), a.fromRow()})
+                            .isEqualTo(new int[] {b.column(), b.row(), b.fromColumn(), b.fromRow()});
+                    assertThat(a.conductance()).isCloseTo(b.conductance(), within(1e-6 * b.conductance()));
+                }
+            }
+        assertThat(found).hasSize(2);
+    }
 }

@@ -19,7 +19,7 @@ import slabfield.network.SlabSolver;
 
 /**
  * One heavy job in a process of its own, whose memory the caller sets. Prints a row of a table: job, heap allowed and used,
- * time. {@code hall N}: a square hall of N times N cells of 10 cm; {@code objects N}: a house with N openings, holes and
+ * time. {@code hall N}: a square hall on mixed fill of N times N cells of 10 cm; {@code stone-hall N}: one on clean stone; {@code objects N}: a house with N openings, holes and
  * footings; {@code row N}: N houses, one after the other.
  */
 final class LoadRun {
@@ -31,7 +31,8 @@ final class LoadRun {
         int n = Integer.parseInt(args[1]);
         long start = System.nanoTime();
         String job = switch (args[0]) {
-            case "hall" -> hall(n);
+            case "hall" -> hall(n, "mixed");
+            case "stone-hall" -> hall(n, "clean stone");
             case "objects" -> objects(n);
             default -> row(n);
         };
@@ -43,10 +44,10 @@ final class LoadRun {
         return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
     }
 
-    private static String hall(int side) throws ScenarioProblems {
+    private static String hall(int side, String fill) throws ScenarioProblems {
         double metres = side / 10.0;
-        solve(ScenarioReader.read(house(metres, "10 cm", "", ""), "hall"));
-        return String.format(Locale.ROOT, "a hall of %.0f m x %.0f m, %,d cells", metres, metres, (long) side * side);
+        solve(ScenarioReader.read(house(metres, "10 cm", "", "").replace("clean stone", fill), "hall"));
+        return String.format(Locale.ROOT, "a hall of %.0f m x %.0f m on %s, %,d cells", metres, metres, fill, (long) side * side);
     }
 
     /** A third each of penetrations, holes and short footings, on a lattice. */

@@ -11,7 +11,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -30,6 +32,8 @@ import slabfield.figure.Paper;
 import slabfield.io.InputHash;
 import slabfield.io.ScenarioReader;
 import slabfield.model.Scenario;
+import slabfield.model.Stage;
+import slabfield.model.StageKind;
 import slabfield.network.SlabSolver;
 import slabfield.quantity.Unit;
 import slabfield.safety.Answer;
@@ -128,6 +132,42 @@ class ReportPdfTest {
         assertThat(text(pdf(empty, ReportKind.HOUSEHOLDER))).contains("is UNANSWERED on the record");
     }
 
+    /** The page never says more than the record does. */
+    @Test
+    void theHouseholderIsToldWhatIsOpen() throws IOException {
+        Job noAlarm = job(full.record()
+                .with(Gate.CO_ALARM, new GateAnswer(Answer.NO, "A. B.", START, ""))
+                .with(Gate.COMBUSTION, new GateAnswer(Answer.NOT_PRESENT, "A. B.", START, "")));
+        String text = text(pdf(noAlarm, ReportKind.HOUSEHOLDER));
+        assertThat(text).contains("No working carbon monoxide alarm").contains("there is no burner, fireplace or attached garage");
+        assertThat(text).contains("The record is still OPEN, with " + noAlarm.record().openBeforeCompletion().size() + " things");
+        assertThat(text).doesNotContain("safe");
+    }
+
+    /** A positive reading in a hole is no pull at all. */
+    @Test
+    void theHouseholderIsToldOfAHoleWithoutPull() throws IOException {
+        assertThat(text(pdf(startUp(-20, 0.3), ReportKind.HOUSEHOLDER))).contains("at one test hole there was NO pull").doesNotContain("at least");
+        assertThat(text(pdf(startUp(-20, -4.2), ReportKind.HOUSEHOLDER))).contains("at least 4.2 Pa at every test hole read").contains("0.017 inches");
+    }
+
+    private Job startUp(double... fanOn) {
+        List<Stage.HoleReading> read = new ArrayList<>();
+        for (int i = 0; i < fanOn.length; i++)
+            read.add(new Stage.HoleReading(
+                    solved.scenario().testHoles().get(i).id(), OptionalDouble.empty(), OptionalDouble.of(fanOn[i]), OptionalDouble.empty(),
+                    OptionalDouble.empty(), ""));
+        Stage stage = new Stage("start", StageKind.START_UP, Map.of(), Map.of(), read, List.of(), "", "");
+        return new Job(solved, List.of(new Job.Read(stage, Optional.empty())), Optional.empty(), full.record(), full.provenance());
+    }
+
+    /** A year's line says what was not worked out instead of showing a dash. */
+    @Test
+    void whatWasNotWorkedOutIsSaid() throws IOException {
+        Job sized = Jobs.of(solved, full.record(), full.provenance(), true, Progress.NONE);
+        assertThat(text(pdf(sized, ReportKind.DESIGN))).contains("Heat for the room air drawn out was not worked out").doesNotContain("– kWh");
+    }
+
     @Test
     void aRecordHasBookmarksStructureAndLanguage() throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf(full, ReportKind.values()))) {
@@ -157,6 +197,7 @@ class ReportPdfTest {
         Numbers german = new Numbers(Unit.PASCAL, Unit.LITRE_PER_SECOND, Unit.METRE, Locale.GERMANY);
         assertThat(german.pressureText(-4.25)).isEqualTo("−4,3 Pa");
         assertThat(german.tape(3.817)).isEqualTo("3,82 m");
+        assertThat(german.scientific(1.5e-8, 2)).isEqualTo("1,50e-08");
         assertThat(german.pressure(Double.NaN)).isEqualTo(Numbers.NONE);
     }
 

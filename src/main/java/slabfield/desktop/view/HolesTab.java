@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -97,16 +98,14 @@ final class HolesTab extends VBox {
     private void columns() {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
-                Parts.column("Hole", 54, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 88, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 88, r -> number(r.measured())),
-                Parts.numbers("Difference" + unit, 92, r -> number(r.difference())),
-                Parts.numbers("\u00b1 Band" + unit, 74, r -> number(r.band())),
-                Parts.column("Verdict", 172, HoleRow::verdict),
-                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 114, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
-                Parts.column("Found", 102, HoleRow::found),
-                Parts.column("Place (x, y)", 124,
-                        r -> bench.units().length(r.at().x()) + ", " + bench.units().length(r.at().y())));
+                Parts.column("Hole", 46, HoleRow::hole),
+                Parts.numbers("Predicted" + unit, 86, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 86, r -> number(r.measured())),
+                Parts.numbers("Differs" + unit, 78, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 72, r -> number(r.band())),
+                Parts.column("Verdict", 164, HoleRow::verdict),
+                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 116, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.column("Found", 110, HoleRow::found));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 
@@ -144,11 +143,12 @@ final class HolesTab extends VBox {
     }
 
     /** A row that stands out where reading and prediction disagree. */
-    private static final class Row extends TableRow<HoleRow> {
+    private final class Row extends TableRow<HoleRow> {
         @Override
         protected void updateItem(HoleRow row, boolean empty) {
             super.updateItem(row, empty);
             pseudoClassStateChanged(OFF, !empty && row != null && row.off());
+            setTooltip(empty || row == null ? null : new Tooltip(row.hole() + " at " + bench.units().place(row.at())));
         }
     }
 }

@@ -3,6 +3,7 @@ package slabfield.desktop.view;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ChangeListener;
@@ -99,7 +100,8 @@ public final class MainView {
             @Override
             public void changed(ObservableValue<? extends Image> o, Image was, Image is) {
                 map.key().removeListener(this);
-                then.run();
+                if (bench.solving().picture().get().solved().isPresent()) Platform.runLater(then);
+                else map.key().addListener(this);
             }
         });
     }

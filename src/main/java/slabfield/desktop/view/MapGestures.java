@@ -34,6 +34,7 @@ final class MapGestures {
     private final ViewPort port;
     private final ObjectProperty<Optional<Point>> probe;
     private final ContextMenu menu = new ContextMenu();
+    private final PerFrame frame = new PerFrame();
     private boolean panning;
     private boolean panned;
     private boolean space;
@@ -46,12 +47,13 @@ final class MapGestures {
         this.drawing = bench.drawing();
         this.port = port;
         this.probe = probe;
-        pane.setOnMouseMoved(this::moved);
+        pane.setOnMouseMoved(e -> frame.next(() -> moved(e)));
         pane.setOnMouseExited(e -> {
+            frame.flush();
             if (!pane.isFocused()) probe.set(Optional.empty());
         });
         pane.setOnMousePressed(this::pressed);
-        pane.setOnMouseDragged(this::dragged);
+        pane.setOnMouseDragged(e -> frame.next(() -> dragged(e)));
         pane.setOnMouseReleased(this::released);
         pane.setOnContextMenuRequested(this::stateMenu);
         pane.setOnScroll(e -> {
@@ -92,6 +94,7 @@ final class MapGestures {
     }
 
     private void pressed(MouseEvent e) {
+        frame.flush();
         pane.requestFocus();
         menu.hide();
         lastX = e.getX();
@@ -117,6 +120,7 @@ final class MapGestures {
     }
 
     private void released(MouseEvent e) {
+        frame.flush();
         if (!panning) {
             drawing.release(pointer(e));
             if (e.getClickCount() == 2 && e.isStillSincePress() && !drawing.doubleClick(pointer(e))) port.fit();
@@ -154,6 +158,7 @@ final class MapGestures {
     }
 
     private void key(KeyEvent e) {
+        frame.flush();
         if (e.isShortcutDown() || e.isAltDown()) return;
         int many = e.isShiftDown() ? FAST : 1;
         boolean selecting = drawing.tool().get() == Tool.SELECT;

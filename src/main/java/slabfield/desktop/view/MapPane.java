@@ -3,6 +3,7 @@ package slabfield.desktop.view;
 import java.util.List;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
@@ -41,6 +42,7 @@ final class MapPane extends Region {
     private final ViewPort port = new ViewPort();
     private final MapPainter painter;
     private final LiveField live;
+    private final LiveLayers over;
     private final TracedPicture traced;
     private final ImageView map = new ImageView();
     private final Canvas overlay = new Canvas();
@@ -51,6 +53,8 @@ final class MapPane extends Region {
     private final ObjectProperty<Image> key = new SimpleObjectProperty<>();
     private final DimensionField dimensionField;
     private List<MapOverlay.Shown> dimensions = List.of();
+    private final Runnable beforeFrame = this::beforeFrame;
+    private boolean stale;
     private final PauseTransition beforeStamp = new PauseTransition(BEFORE_STAMP);
     private PlanView painted = port.view().get();
     private boolean anotherHouse;
@@ -61,6 +65,7 @@ final class MapPane extends Region {
         this.sight = sight;
         this.painter = new MapPainter(runner, this::show);
         this.live = new LiveField(bench, port, runner, this::drawOverlay);
+        this.over = new LiveLayers(bench, port, runner);
         this.traced = new TracedPicture(bench, port);
         this.dimensionField = new DimensionField(bench, this);
         getStyleClass().add("map");
@@ -78,7 +83,10 @@ final class MapPane extends Region {
         ring.setMouseTransparent(true);
         ring.visibleProperty().bind(focusedProperty());
         map.visibleProperty().bind(live.field().imageProperty().isNull());
-        getChildren().addAll(map, live.field(), live.house(), traced.view(), overlay, reading, stamp, dimensionField, ring);
+        over.all().forEach(v -> v.visibleProperty().bind(live.field().imageProperty().isNotNull()));
+        getChildren().addAll(map, live.field());
+        getChildren().addAll(over.all());
+        getChildren().addAll(traced.view(), overlay, reading, stamp, dimensionField, ring);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure, or what is chosen. N selects the next suction point."
@@ -112,7 +120,7 @@ final class MapPane extends Region {
             if (anotherHouse) port.house(bounds(is));
             anotherHouse = false;
             if (!bench.solving().dragging().get()) repaint();
-            else if (bench.moves().selected().get().isEmpty()) live.paintHouse();
+            else if (bench.moves().selected().get().isEmpty()) over.paintHouse();
             drawOverlay();
         });
         bench.solving().picture().addListener((o, was, is) -> {
@@ -123,7 +131,10 @@ final class MapPane extends Region {
             drawOverlay();
         });
         bench.solving().dragging().addListener((o, was, is) -> {
-            if (is) live.begin();
+            if (is) {
+                live.begin();
+                over.begin(sight.layers().get());
+            }
             restamp();
             drawOverlay();
         });
@@ -135,17 +146,22 @@ final class MapPane extends Region {
         });
         bench.look().style().addListener((o, was, is) -> drawOverlay());
         sight.layers().addListener((o, was, is) -> {
-            if (!bench.solving().dragging().get()) repaint();
+            if (bench.solving().dragging().get()) over.show(is);
+            else repaint();
         });
         focusedProperty().addListener((o, was, is) -> drawOverlay());
         probe.addListener((o, was, is) -> drawOverlay());
         port.view().addListener((o, was, is) -> {
             place();
-            live.end();
+            endLive();
             traced.place();
             dimensionField.close();
             repaint();
             drawOverlay();
+        });
+        sceneProperty().addListener((o, was, is) -> {
+            if (was != null) was.removePreLayoutPulseListener(beforeFrame);
+            if (is != null) is.addPreLayoutPulseListener(beforeFrame);
         });
         beforeStamp.setOnFinished(e -> stamp());
         describe();
@@ -197,13 +213,18 @@ final class MapPane extends Region {
     }
 
     private void show(MapPainter.Painted now) {
-        if (!bench.solving().dragging().get()) live.end();
+        if (!bench.solving().dragging().get()) endLive();
         painted = now.wanted().view();
         paintedWidth = now.wanted().width();
         map.setImage(now.map());
         map.setViewport(new Rectangle2D(0, 0, now.map().getWidth(), now.map().getHeight()));
         key.set(now.key());
         place();
+    }
+
+    private void endLive() {
+        live.end();
+        over.end();
     }
 
     /** Puts the image where it belongs in the present view, which may have moved on since it was painted. */
@@ -236,19 +257,30 @@ final class MapPane extends Region {
                     case SOLVING -> dragging ? "following on a coarse grid" : shown ? "OUT OF DATE: solving" : "solving";
                     case UP_TO_DATE -> picture.quick() ? "following on a coarse grid" : "";
                 };
-        boolean stale = shown && picture.state() != Solving.State.UP_TO_DATE && !dragging;
-        map.setOpacity(stale ? 0.55 : 1);
+        boolean old = shown && picture.state() != Solving.State.UP_TO_DATE && !dragging;
+        map.setOpacity(old ? 0.55 : 1);
+        if (!words.equals(stamp.getText())) requestLayout();
         stamp.setText(words);
         stamp.setVisible(!words.isEmpty());
         stamp.pseudoClassStateChanged(PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
-        requestLayout();
     }
 
     private void describe() {
         setAccessibleText(Headline.summary(bench.solving().picture().get(), bench.units()));
     }
 
+    /** Draws what lies above the map, once before the next frame whatever asked for it. */
     private void drawOverlay() {
+        stale = true;
+        Platform.requestNextPulse();
+    }
+
+    private void beforeFrame() {
+        if (stale) paintOverlay();
+    }
+
+    private void paintOverlay() {
+        stale = false;
         dimensions = MapOverlay.draw(overlay, port, bench, isFocused() ? probe.get() : Optional.empty(), live.targets());
         Sketch sketch = bench.drawing().sketch().get();
         Optional<SuctionPoint> dragged = bench.solving().dragging().get()

@@ -11,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.see.Sight;
@@ -22,6 +23,8 @@ import slabfield.figure.Profile;
 final class MarksTab extends BorderPane {
     /** How far a hole may stand from the line to be shown at it [m]. */
     private static final double REACH = 0.5;
+    /** While the map follows a drag the profile is drawn no more often than this. */
+    private static final Duration LEAST = Duration.millis(80);
 
     private final Workbench bench;
     private final Sight sight;
@@ -42,11 +45,12 @@ final class MarksTab extends BorderPane {
         scroll.setPrefWidth(330);
         setRight(scroll);
         sight.cut().addListener((o, was, is) -> draw());
+        Throttle drawn = new Throttle(LEAST, this::draw), listed = new Throttle(LEAST, this::list);
         bench.solving().picture().addListener((o, was, is) -> {
-            if (was.result() != is.result()) draw();
+            if (was.result() != is.result()) drawn.ask();
         });
         bench.look().style().addListener((o, was, is) -> draw());
-        sight.rows().addListener((ListChangeListener<Sight.PinRow>) c -> list());
+        sight.rows().addListener((ListChangeListener<Sight.PinRow>) c -> listed.ask());
         draw();
         list();
     }

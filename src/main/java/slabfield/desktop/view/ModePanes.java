@@ -49,6 +49,7 @@ final class ModePanes {
             case HOUSE -> house;
             case COMPARE -> new ComparePane(guide, painting);
             case READINGS -> new ReadingsPane(guide);
+            case FINDINGS -> new FindingsPane(guide, painting);
             case LEARN -> new LearnPane(guide, painting, files::saveSheet);
         };
     }

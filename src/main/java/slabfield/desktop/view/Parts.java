@@ -23,7 +23,7 @@ final class Parts {
     /** Heights of a table's head and of a row in window.css, and of a scroll bar [em]. */
     private static final double HEAD = 3.1;
     private static final double ROW = 1.85;
-    private static final double BAR = 1.2;
+    private static final double BAR = 1.7;
 
     private Parts() {}
 

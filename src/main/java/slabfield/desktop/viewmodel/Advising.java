@@ -52,7 +52,12 @@ public final class Advising {
 
     /** Does to the house what a suggestion says; a step that can be undone. */
     public void apply(Suggestion suggestion) {
-        Measure measure = withFreeName(suggestion.measure());
+        apply(suggestion.measure());
+    }
+
+    /** Does a measure to the house; a step that can be undone. */
+    public void apply(Measure proposed) {
+        Measure measure = withFreeName(proposed);
         document.edit(Edit.of(measure.words(), measure::apply));
     }
 

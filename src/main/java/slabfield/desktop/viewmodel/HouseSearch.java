@@ -14,14 +14,15 @@ import slabfield.field.Progress;
 import slabfield.model.Scenario;
 
 /**
- * Long work on the house as it stands, in the background. A change of the house ends the work, or marks what it found.
+ * Long work on the house as it stands, in the background. A change of the house ends the work and marks
+ * what it found, until the change is undone.
  *
  * @param <T> what it finds
  */
 public final class HouseSearch<T> {
     /** The work. */
-    interface Work<T> {
-        T run(Scenario scenario, Progress progress);
+    public interface Work<T> {
+        T run(Scenario scenario, Progress progress) throws Exception;
     }
 
     /**
@@ -32,7 +33,7 @@ public final class HouseSearch<T> {
      * @param noun what it is called, such as "search"
      * @param again how to ask for it again, a sentence
      */
-    record Phrases(String first, String underWay, String noun, String again) {}
+    public record Phrases(String first, String underWay, String noun, String again) {}
 
     private final Document document;
     private final Work<T> work;
@@ -45,10 +46,11 @@ public final class HouseSearch<T> {
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper();
     private Optional<TaskRunner.Task> running = Optional.empty();
+    private Optional<Scenario> of = Optional.empty();
     private long asked;
 
     /** @param summary what is said about something found */
-    HouseSearch(Document document, Work<T> work, TaskRunner runner, Phrases phrases, Function<T, String> summary) {
+    public HouseSearch(Document document, Work<T> work, TaskRunner runner, Phrases phrases, Function<T, String> summary) {
         this.document = document;
         this.work = work;
         this.runner = runner;
@@ -65,11 +67,15 @@ public final class HouseSearch<T> {
     private void changed() {
         if (searching.get()) stop("The house was changed, so the " + phrases.noun() + " was ended. " + phrases.again());
         if (found.get().isEmpty()) return;
-        outOfDate.set(true);
-        message.set("The house was changed since: these numbers are out of date. " + phrases.again());
+        outOfDate.set(!of.equals(Optional.of(document.scenario().get())));
+        message.set(outOfDate.get() ? old() : summary.apply(found.get().get()));
     }
 
-    /** What the last work found; empty before that and while new work is under way. */
+    private String old() {
+        return "The house was changed since: these numbers are out of date. " + phrases.again();
+    }
+
+    /** What the last work found, kept while new work is under way; empty before that. */
     public ReadOnlyObjectProperty<Optional<T>> found() {
         return found.getReadOnlyProperty();
     }
@@ -97,7 +103,7 @@ public final class HouseSearch<T> {
      *
      * @param without what to say where the house has no suction point
      */
-    void start(String without) {
+    public void start(String without) {
         running.ifPresent(TaskRunner.Task::cancel);
         Scenario scenario = document.scenario().get();
         if (scenario.suctionPoints().isEmpty()) {
@@ -105,14 +111,13 @@ public final class HouseSearch<T> {
             return;
         }
         long number = ++asked;
-        forget();
         searching.set(true);
         progress.set(-1);
         message.set(phrases.underWay() + ".");
         running = Optional.of(runner.run(watch -> work.run(scenario, watch), new TaskRunner.Outcome<>() {
             @Override
             public void done(T value) {
-                if (number == asked) landed(value);
+                if (number == asked) landed(scenario, value);
             }
 
             @Override
@@ -128,17 +133,20 @@ public final class HouseSearch<T> {
     }
 
     private void forget() {
-        found.set(Optional.empty());
+        of = Optional.empty();
         outOfDate.set(false);
+        found.set(Optional.empty());
     }
 
     private void stepped(int done, int total) {
         progress.set(total > 0 ? Math.max(progress.get(), Math.min(1, (double) done / total)) : -1);
-        message.set(phrases.underWay() + ": " + Math.round(100 * Math.max(0, progress.get())) + " % done.");
+        message.set(total <= 0 ? phrases.underWay() + "." : phrases.underWay() + ": " + Math.round(100 * Math.max(0, progress.get())) + " % done.");
     }
 
-    private void landed(T value) {
+    private void landed(Scenario house, T value) {
         searching.set(false);
+        of = Optional.of(house);
+        outOfDate.set(false);
         found.set(Optional.of(value));
         message.set(summary.apply(value));
     }
@@ -153,6 +161,6 @@ public final class HouseSearch<T> {
         running.ifPresent(TaskRunner.Task::cancel);
         running = Optional.empty();
         searching.set(false);
-        message.set(words);
+        message.set(found.get().isPresent() && outOfDate.get() ? words + " " + old() : words);
     }
 }

@@ -18,14 +18,10 @@ import slabfield.network.SlabSolver.Extent;
 
 /**
  * Keeps a prediction for the document. Every change cancels the solve under way and starts another; a result lands only
- * if nothing was asked for since. While the user drags, solves on a coarse grid follow one another without being
- * cancelled, so that the map moves along; the solve of the whole follows when the drag ends.
+ * if nothing was asked for since. While the user drags, solves on a coarse grid follow one another ({@link Following}), so
+ * that the map moves along; the solve of the whole follows when the drag ends.
  */
 public final class Solving {
-    /** Smallest cell while dragging [m]. */
-    public static final double QUICK_CELL = 0.2;
-
-    private static final int QUICK_CELLS = 4000;
     private static final Convergence NOT_YET =
             new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN);
 
@@ -65,12 +61,13 @@ public final class Solving {
 
     private final Document document;
     private final Solver solver;
+    private Solver next;
     private final TaskRunner runner;
     private final BooleanProperty dragging = new SimpleBooleanProperty();
+    private final Following following;
     private final ReadOnlyObjectWrapper<Picture> picture;
     private final ReadOnlyObjectWrapper<List<Problem>> problems = new ReadOnlyObjectWrapper<>(List.of());
     private Optional<TaskRunner.Task> running = Optional.empty();
-    private boolean quickUnderWay;
     private boolean anotherHouse;
     private long asked;
     private long shown;
@@ -78,11 +75,14 @@ public final class Solving {
     public Solving(Document document, Solver solver, TaskRunner runner) {
         this.document = document;
         this.solver = solver;
+        this.next = solver;
         this.runner = runner;
         this.picture = new ReadOnlyObjectWrapper<>(planOnly());
+        this.following = new Following(solver, runner, this::followed, (number, drawn, reason) -> {
+            if (dragging.get() && number > shown) show(number, true, number == asked, unsolved(drawn, reason));
+        });
         document.opened().addListener((o, was, is) -> {
             anotherHouse = true;
-            quickUnderWay = false;
             dragging.set(false);
         });
         document.scenario().addListener((o, was, is) -> changed());
@@ -111,21 +111,38 @@ public final class Solving {
         changed();
     }
 
+    /** As {@link #start()}, by a solver that may know the answer already. */
+    public void start(Solver first) {
+        next = first;
+        changed();
+        next = solver;
+    }
+
     private void changed() {
         asked++;
-        if (dragging.get() && quickUnderWay) return;
+        if (dragging.get() && !anotherHouse) {
+            running.ifPresent(TaskRunner.Task::cancel);
+            Picture old = picture.get();
+            if (old.current().isPresent()) picture.set(new Picture(old.result(), State.SOLVING, false, ""));
+            following.want(asked, document.scenario().get());
+            return;
+        }
+        following.stop();
         Picture last = anotherHouse ? planOnly() : picture.get();
         anotherHouse = false;
         List<Problem> found = ScenarioCheck.problems(document.scenario().get());
-        if (!found.equals(problems.get())) problems.set(found);
+        tell(found);
         if (!found.isEmpty()) {
             running.ifPresent(TaskRunner.Task::cancel);
-            quickUnderWay = false;
             picture.set(new Picture(last.result(), State.FAILED, last.quick(), reason(found)));
             return;
         }
         picture.set(new Picture(last.result(), State.SOLVING, last.quick(), ""));
         solve();
+    }
+
+    private void tell(List<Problem> found) {
+        if (!found.equals(problems.get())) problems.set(found);
     }
 
     private static String reason(List<Problem> found) {
@@ -136,40 +153,39 @@ public final class Solving {
 
     private void solve() {
         running.ifPresent(TaskRunner.Task::cancel);
-        boolean quick = dragging.get();
-        quickUnderWay = quick;
         long number = asked;
-        Scenario drawn = document.scenario().get();
-        Scenario scenario = quick ? drawn.withCellSize(quickCell(drawn)) : drawn;
-        Extent extent = quick ? Extent.FAN_ON_ONLY : Extent.FULL;
-        running = Optional.of(runner.run(progress -> solver.solve(scenario, extent, progress), new TaskRunner.Outcome<>() {
+        Scenario scenario = document.scenario().get();
+        Solver now = next;
+        running = Optional.of(runner.run(progress -> now.solve(scenario, Extent.FULL, progress), new TaskRunner.Outcome<>() {
             @Override
             public void done(Result result) {
-                landed(number, quick, result);
+                if (number == asked) show(number, false, true, result);
             }
 
             @Override
             public void failed(Throwable reason) {
-                String words = reason instanceof OutOfMemoryError
-                        ? "There is not enough memory for this grid; give the scenario larger cells."
-                        : "The solve failed: " + reason.getMessage();
-                landed(number, quick, new Result.Unsolved(scenario, NOT_YET, words));
+                if (number == asked) show(number, false, true, unsolved(scenario, reason));
             }
         }));
     }
 
-    /** The coarsest of the scenario's own cell, {@link #QUICK_CELL} and what keeps the number of cells small [m]. */
-    static double quickCell(Scenario scenario) {
-        double area = Shapes.union(scenario.slabs()).getEnvelope().getArea();
-        return Math.max(Math.max(QUICK_CELL, scenario.cellSize()), Math.sqrt(area / QUICK_CELLS));
+    private static Result unsolved(Scenario scenario, Throwable reason) {
+        String words = reason instanceof OutOfMemoryError
+                ? "There is not enough memory for this grid; give the scenario larger cells."
+                : "The solve failed: " + reason.getMessage();
+        return new Result.Unsolved(scenario, NOT_YET, words);
     }
 
-    private void landed(long number, boolean quick, Result result) {
-        boolean newest = number == asked;
-        boolean follows = quick && dragging.get() && number > shown;
-        if (quick && dragging.get()) quickUnderWay = false;
-        if (newest || follows) show(number, quick, newest, result);
-        if (quick && dragging.get() && !newest) changed();
+    /** A house of a drag is solved; the newest may be another by now, but the map moves along. */
+    private void followed(Following.Step step) {
+        if (!dragging.get() || step.number() <= shown) return;
+        boolean newest = step.number() == asked;
+        tell(step.problems());
+        if (step.result().isPresent()) show(step.number(), true, newest, step.result().get());
+        else {
+            shown = step.number();
+            picture.set(new Picture(picture.get().result(), State.FAILED, picture.get().quick(), reason(step.problems())));
+        }
     }
 
     private void show(long number, boolean quick, boolean newest, Result result) {

@@ -4,7 +4,7 @@ import slabfield.figure.Bounds;
 import slabfield.model.Point;
 
 /** Small pieces of sentences that several models write. */
-final class Words {
+public final class Words {
     private static final String[][] PARTS = {
         {"lower left", "lower middle", "lower right"},
         {"middle left", "middle", "middle right"},
@@ -14,7 +14,7 @@ final class Words {
     private Words() {}
 
     /** A part of a whole in whole percents; 0 and 100 only where they are meant. */
-    static String percent(double part) {
+    public static String percent(double part) {
         if (Double.isNaN(part)) return "unknown";
         if (part > 0 && part < 0.005) return "below 1 %";
         if (part < 1 && part > 0.995) return "above 99 %";
@@ -22,7 +22,7 @@ final class Words {
     }
 
     /** In which ninth of the plan a place lies, such as "upper left". */
-    static String part(Bounds plan, Point at) {
+    public static String part(Bounds plan, Point at) {
         return PARTS[third((at.y() - plan.bottom()) / plan.height())][third((at.x() - plan.left()) / plan.width())];
     }
 
@@ -30,7 +30,8 @@ final class Words {
         return along < 1.0 / 3 ? 0 : along < 2.0 / 3 ? 1 : 2;
     }
 
-    static String count(int n, String one, String many) {
+    /** A number with its noun. */
+    public static String count(int n, String one, String many) {
         return n == 1 ? "1 " + one : n + " " + many;
     }
 }

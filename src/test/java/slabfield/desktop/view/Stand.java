@@ -67,7 +67,7 @@ final class Stand implements AutoCloseable {
                     List.of(new Example("house.json", scenario)), new Forgetful(),
                     new Workbench.Runners(runner("solve"), runner("compare"), runner("advise"), runner("size")));
             Stage stage = new Stage();
-            Guide guide = new Guide(bench, new Forgetful(), new Guide.Runners(runner("trace"), runner("options"), runner("lessons")));
+            Guide guide = new Guide(bench, new Forgetful(), new Guide.Runners(runner("trace"), runner("options"), runner("lessons"), runner("find")));
             MainView view = new MainView(stage, guide, runner("paint"));
             stage.setWidth(width);
             stage.setHeight(height);
@@ -162,7 +162,12 @@ final class Stand implements AutoCloseable {
     }
 
     void await(String what, BooleanSupplier until) {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+        await(what, until, PATIENCE);
+    }
+
+    /** @param patience [s] */
+    void await(String what, BooleanSupplier until, long patience) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(patience);
         while (!fx(until::getAsBoolean)) {
             if (System.nanoTime() > end) throw new AssertionError("waited in vain until " + what);
             pause(20);
@@ -218,8 +223,8 @@ final class Stand implements AutoCloseable {
     }
 
     /** Moves the mouse; to be called on the thread of the screen. */
-    void moveNow(Point place) {
-        robot.mouseMove(screen(place));
+    void moveNow(MapPane map, Point place) {
+        robot.mouseMove(map.localToScreen(map.port().x(place), map.port().y(place)));
     }
 
     void moveTo(Point place) {
@@ -266,6 +271,17 @@ final class Stand implements AutoCloseable {
             robot.keyRelease(code);
         });
         pulses(1);
+    }
+
+    /** A key together with the one for shortcuts. */
+    void shortcut(KeyCode code) {
+        run(() -> {
+            robot.keyPress(KeyCode.CONTROL);
+            robot.keyPress(code);
+            robot.keyRelease(code);
+            robot.keyRelease(KeyCode.CONTROL);
+        });
+        pulses(2);
     }
 
     /** Types digits, small letters, points and spaces. */

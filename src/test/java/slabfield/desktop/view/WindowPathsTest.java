@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,8 @@ import slabfield.desktop.viewmodel.Hands;
 import slabfield.desktop.viewmodel.SketchedHouse;
 import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.Tool;
+import slabfield.desktop.viewmodel.see.Sight;
+import slabfield.field.AirPaths;
 import slabfield.io.ExampleScenarios;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
@@ -26,6 +29,8 @@ import slabfield.model.ScenarioCheck;
 
 /** The main path of each user through the real window, with the mouse and keys of the system. */
 class WindowPathsTest {
+    private static final boolean PICTURES = Boolean.getBoolean("slabfield.pictures");
+
     @BeforeAll
     static void screen() {
         Stand.needsScreen();
@@ -168,6 +173,36 @@ class WindowPathsTest {
             assertThat(ScenarioCheck.problems(drawn)).isEmpty();
             stand.settle();
             assertThat(stand.bench.solving().picture().get().state()).isEqualTo(Solving.State.UP_TO_DATE);
+        }
+    }
+
+    /** While a suction point is dragged the arrows, a pin and the profile move along with the map, and the map says that it is coarse. */
+    @Test
+    void whatLiesOverTheMapFollowsADrag() {
+        try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
+            stand.settle();
+            Point at = Stand.fx(() -> stand.bench.document().scenario().get().suctionPoints().get(0).at());
+            Stand.run(() -> {
+                stand.guide.sight().flow().set(Sight.Flow.ARROWS);
+                stand.guide.sight().pin(new Point(at.x() + 1.5, at.y()));
+            });
+            stand.await("the air is followed", () -> stand.guide.sight().paths().get().isPresent());
+            String before = Stand.fx(() -> stand.guide.sight().rows().get(0).value());
+            AirPaths air = Stand.fx(() -> stand.guide.sight().paths().get().orElseThrow());
+            stand.moveTo(at);
+            stand.press();
+            for (int i = 1; i <= 6; i++) stand.moveTo(new Point(at.x() - 0.15 * i, at.y()));
+            List<Node> map = Stand.fx(() -> List.copyOf(stand.map().getChildrenUnmodifiable()));
+            stand.await("the arrows follow", () -> stand.guide.sight().paths().get().orElseThrow() != air);
+            stand.await("the arrows are painted", () -> ((ImageView) map.get(2)).getImage() != null);
+            stand.await("the pin is painted", () -> ((ImageView) map.get(4)).getImage() != null);
+            assertThat(Stand.fx(() -> stand.guide.sight().rows().get(0).value())).isNotEqualTo(before);
+            assertThat(Stand.fx(() -> map.stream().filter(javafx.scene.control.Label.class::isInstance)
+                    .map(l -> ((javafx.scene.control.Label) l).getText()).toList())).contains("following on a coarse grid");
+            if (PICTURES) stand.save(java.nio.file.Path.of("target/pictures/drag.png"), java.util.Optional.empty());
+            stand.release();
+            stand.settle();
+            stand.await("the whole map is back", () -> ((ImageView) map.get(2)).getImage() == null && ((ImageView) map.get(1)).getImage() == null);
         }
     }
 }

@@ -19,11 +19,15 @@ class SolvingTest {
     private final Bench.Held held = new Bench.Held();
     private final List<Extent> extents = new ArrayList<>();
     private final List<Scenario> asked = new ArrayList<>();
+    private Runnable whileSolving = () -> {};
     private final Solving solving = new Solving(
             document,
             (s, extent, progress) -> {
                 extents.add(extent);
                 asked.add(s);
+                Runnable meanwhile = whileSolving;
+                whileSolving = () -> {};
+                meanwhile.run();
                 return s.target().vacuum() == 99
                         ? new Result.Unsolved(s, new Convergence(Convergence.Ending.STALLED, 1, 1, 1), "it did not settle")
                         : SlabSolver.solve(s, extent, progress);
@@ -108,18 +112,64 @@ class SolvingTest {
         target(12);
         target(13);
         assertThat(held.waiting).as("one at a time").hasSize(1);
+        assertThat(picture().current()).as("the old map is no longer that of the drawing").isEmpty();
         held.finishOne();
-        assertThat(shownTarget()).as("follows though newer places wait").isEqualTo(11);
+        assertThat(shownTarget()).as("the newest, not those between").isEqualTo(13);
         assertThat(picture().quick()).isTrue();
-        assertThat(picture().state()).isEqualTo(Solving.State.SOLVING);
-        held.finishOne();
-        assertThat(shownTarget()).as("the newest, not the one between").isEqualTo(13);
-        assertThat(extents).containsExactly(Extent.FULL, Extent.FAN_ON_ONLY, Extent.FAN_ON_ONLY);
+        assertThat(picture().state()).isEqualTo(Solving.State.UP_TO_DATE);
+        assertThat(extents).containsExactly(Extent.FULL, Extent.FAN_ON_ONLY);
         solving.dragging().set(false);
         held.finishOne();
         assertThat(extents).endsWith(Extent.FULL);
         assertThat(picture().quick()).isFalse();
         assertThat(picture().current()).isPresent();
+    }
+
+    /** While one place is solved the next waits for its turn already, and the map moves though it is behind. */
+    @Test
+    void theNextPlaceOfADragWaitsBehindTheOneUnderWay() {
+        solving.dragging().set(true);
+        target(11);
+        whileSolving = () -> {
+            target(12);
+            target(13);
+            assertThat(held.waiting).as("the one behind").hasSize(1);
+        };
+        held.finishOne();
+        assertThat(shownTarget()).isEqualTo(11);
+        assertThat(picture().state()).isEqualTo(Solving.State.SOLVING);
+        assertThat(picture().quick()).isTrue();
+        held.finishOne();
+        assertThat(shownTarget()).isEqualTo(13);
+        assertThat(held.waiting).isEmpty();
+    }
+
+    @Test
+    void aPlaceOfADragThatCannotBeIsSaidAndTheNextOneIsSolved() {
+        solving.dragging().set(true);
+        Scenario house = document.scenario().get();
+        document.edit(Edit.of("away", s -> s.withSuctionPoint("S1", p -> p.movedTo(new slabfield.model.Point(50, 50)))));
+        held.finishOne();
+        assertThat(picture().state()).isEqualTo(Solving.State.FAILED);
+        assertThat(solving.problems().get()).isNotEmpty();
+        assertThat(picture().solved()).as("the last map stays").isPresent();
+        document.edit(Edit.of("back", s -> house));
+        held.finishOne();
+        assertThat(picture().state()).isEqualTo(Solving.State.UP_TO_DATE);
+        assertThat(solving.problems().get()).isEmpty();
+    }
+
+    @Test
+    void aSecondDragIsFollowedThoughTheFirstEndedBeforeItsTurn() {
+        solving.dragging().set(true);
+        target(11);
+        solving.dragging().set(false);
+        held.waiting.removeFirst();
+        solving.dragging().set(true);
+        target(12);
+        while (!held.waiting.isEmpty()) held.finishOne();
+        assertThat(shownTarget()).isEqualTo(12);
+        assertThat(picture().quick()).isTrue();
     }
 
     @Test
@@ -136,8 +186,6 @@ class SolvingTest {
 
     @Test
     void theCoarseGridIsNeverFinerThanTheScenariosOwn() {
-        assertThat(Solving.quickCell(Bench.house())).isEqualTo(0.25);
-        assertThat(Solving.quickCell(Bench.house().withCellSize(0.05))).isEqualTo(Solving.QUICK_CELL);
         solving.dragging().set(true);
         target(11);
         held.finishOne();

@@ -1,6 +1,7 @@
 package slabfield.desktop.viewmodel.guide;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import javafx.beans.property.ObjectProperty;
@@ -10,6 +11,8 @@ import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.compare.Options;
 import slabfield.desktop.viewmodel.compare.Variants;
+import slabfield.desktop.viewmodel.find.Findings;
+import slabfield.desktop.viewmodel.find.Picture;
 import slabfield.desktop.viewmodel.lesson.Course;
 import slabfield.desktop.viewmodel.lesson.Lessons;
 import slabfield.desktop.viewmodel.lesson.Practice;
@@ -29,6 +32,7 @@ public final class Guide {
         HOUSE("House"),
         COMPARE("Compare"),
         READINGS("Readings"),
+        FINDINGS("Findings"),
         LEARN("Learn");
 
         private final String words;
@@ -48,8 +52,9 @@ public final class Guide {
      * @param traces of the air
      * @param options of variants and measures
      * @param lessons of lessons' houses
+     * @param finds of what readings tell
      */
-    public record Runners(TaskRunner traces, TaskRunner options, TaskRunner lessons) {}
+    public record Runners(TaskRunner traces, TaskRunner options, TaskRunner lessons, TaskRunner finds) {}
 
     private static final String PRACTICE_HOUSE = "far-sump.json";
 
@@ -63,6 +68,7 @@ public final class Guide {
     private final Previews previews;
     private final Course course;
     private final Practice practice;
+    private final Findings findings;
 
     public Guide(Workbench bench, ScoreBook scores, Runners runners) {
         this.bench = bench;
@@ -75,7 +81,10 @@ public final class Guide {
         course = new Course(Lessons.all(), ExampleScenarios::lesson, bench.units(), scores, inSession(), runners.lessons());
         practice = new Practice(
                 ExampleScenarios.lesson(PRACTICE_HOUSE).withName("Practice house"), bench.units(), scores, inSession(), runners.lessons(), new Random());
+        findings = new Findings(bench, inSession(), runners.finds(), runners.options());
+        findings.layer().addListener((o, was, is) -> sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
         mode.addListener((o, was, is) -> {
+            findings.watched().set(is == Mode.FINDINGS);
             options.watched().set(is == Mode.COMPARE);
             if (is == Mode.LEARN && course.solved().get().isEmpty()) course.begin();
         });
@@ -116,6 +125,10 @@ public final class Guide {
 
     public Previews previews() {
         return previews;
+    }
+
+    public Findings findings() {
+        return findings;
     }
 
     public Course course() {

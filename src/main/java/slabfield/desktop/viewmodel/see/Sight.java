@@ -44,7 +44,9 @@ public final class Sight {
     public enum Show {
         PRESSURE("pressure"),
         ORIGIN("air origin"),
-        MEASURED("measured");
+        MEASURED("measured"),
+        /** What was last looked at under Findings. */
+        FINDING("finding");
 
         private final String words;
 
@@ -111,11 +113,13 @@ public final class Sight {
     private final ObservableList<Pin> pins = FXCollections.observableArrayList();
     private final ObservableList<PinRow> rows = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<Profile>> cut = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<List<PlanLayer>> finding = new SimpleObjectProperty<>(List.of());
     private final ReadOnlyObjectWrapper<List<PlanLayer>> layers = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<AirPaths>> paths = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Traced> traced = Optional.empty();
     private Optional<Result> asked = Optional.empty();
     private Optional<TaskRunner.Task> running = Optional.empty();
+    private boolean busy;
     private int pinned;
 
     public Sight(Workbench bench, Tracer tracer, TaskRunner runner) {
@@ -130,6 +134,7 @@ public final class Sight {
         flow.addListener((o, was, is) -> update());
         doubts.addListener((o, was, is) -> update());
         cut.addListener((o, was, is) -> update());
+        finding.addListener((o, was, is) -> update());
         pins.addListener((ListChangeListener<Pin>) c -> update());
         update();
     }
@@ -137,6 +142,11 @@ public final class Sight {
     /** What the colours show. */
     public ObjectProperty<Show> show() {
         return show;
+    }
+
+    /** Layers of what was last looked at under Findings, with a foot of their own; empty for none. */
+    public ObjectProperty<List<PlanLayer>> finding() {
+        return finding;
     }
 
     /** How the moving air is drawn. */
@@ -194,6 +204,7 @@ public final class Sight {
         running.ifPresent(TaskRunner.Task::cancel);
         traced = Optional.empty();
         asked = Optional.empty();
+        busy = false;
         paths.set(Optional.empty());
         pinned = 0;
         pins.clear();
@@ -206,22 +217,28 @@ public final class Sight {
     }
 
     private void update() {
-        if (bench.solving().dragging().get()) return;
         Solving.Picture picture = bench.solving().picture().get();
         if (needsPaths()) picture.solved().ifPresent(this::follow);
         rows.setAll(pins.stream().map(p -> row(p, picture.result())).toList());
         layers.set(laid(picture.result()));
     }
 
-    /** Follows the air of a prediction, once; what was followed before stays until then. */
+    /**
+     * Follows the air of a prediction, once; what was followed before stays until then. In a drag the next one waits until
+     * the one under way is done, so that the air moves along too.
+     */
     private void follow(Result.Solved solved) {
         if (asked.filter(a -> a == solved).isPresent()) return;
+        if (busy && bench.solving().dragging().get()) return;
         asked = Optional.of(solved);
         running.ifPresent(TaskRunner.Task::cancel);
+        busy = true;
         running = Optional.of(runner.run(progress -> tracer.trace(solved.scenario(), progress), new TaskRunner.Outcome<>() {
             @Override
             public void done(Optional<AirPaths> found) {
-                if (asked.filter(a -> a == solved).isEmpty() || found.isEmpty()) return;
+                if (asked.filter(a -> a == solved).isEmpty()) return;
+                busy = false;
+                if (found.isEmpty()) return;
                 traced = Optional.of(new Traced(solved, found.get()));
                 paths.set(found);
                 update();
@@ -229,13 +246,16 @@ public final class Sight {
 
             @Override
             public void failed(Throwable reason) {
-                if (asked.filter(a -> a == solved).isPresent()) paths.set(Optional.empty());
+                if (asked.filter(a -> a == solved).isEmpty()) return;
+                busy = false;
+                paths.set(Optional.empty());
             }
         }));
     }
 
     private List<PlanLayer> laid(Result result) {
         MapStyle style = bench.look().style().get();
+        if (show.get() == Show.FINDING && !finding.get().isEmpty()) return finding.get();
         List<PlanLayer> out = new ArrayList<>();
         Optional<Result.Solved> solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
         Optional<Stage> stage = bench.readings().stage().get();

@@ -48,9 +48,11 @@ public final class JobStages {
     public JobStages(Workbench bench, Supplier<LocalDateTime> clock) {
         this.bench = bench;
         this.clock = clock;
-        bench.document().scenario().addListener((o, was, is) -> update());
+        bench.document().scenario().addListener((o, was, is) -> {
+            if (!bench.solving().dragging().get()) update();
+        });
         bench.solving().picture().addListener((o, was, is) -> {
-            if (is.state() != Solving.State.SOLVING) update();
+            if (is.state() != Solving.State.SOLVING && !bench.solving().dragging().get()) update();
         });
         bench.checklist().record().addListener((o, was, is) -> update());
         bench.document().file().addListener((o, was, is) -> update());

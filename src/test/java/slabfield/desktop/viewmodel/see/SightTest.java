@@ -10,21 +10,26 @@ import slabfield.desktop.viewmodel.Bench;
 import slabfield.desktop.viewmodel.Edit;
 import slabfield.desktop.viewmodel.InLineRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.find.Findings;
+import slabfield.desktop.viewmodel.find.Picture;
 import slabfield.desktop.viewmodel.see.Sight.Flow;
 import slabfield.desktop.viewmodel.see.Sight.Show;
 import slabfield.figure.DoubtLayer;
 import slabfield.figure.FlowArrows;
 import slabfield.figure.MapFoot;
 import slabfield.figure.MarksLayer;
+import slabfield.figure.MaskLayer;
 import slabfield.figure.MeasuredLayer;
 import slabfield.figure.OriginLayer;
 import slabfield.figure.PlanLayer;
 import slabfield.figure.Profile;
 import slabfield.figure.Streamlines;
+import slabfield.figure.ValueLayer;
 import slabfield.model.Point;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
 import slabfield.network.AirTracing;
+import slabfield.network.SlabSolver;
 
 class SightTest {
     private final Workbench bench = Bench.workbench(Bench.withStages(Bench.house(), List.of(Bench.stage("first", Map.of(), -30))));
@@ -97,6 +102,28 @@ class SightTest {
         bench.document().open(Bench.house(), Optional.empty());
         assertThat(sight.pins()).isEmpty();
         assertThat(sight.cut().get()).isEmpty();
+        assertThat(kinds()).containsExactly(MapFoot.class);
+    }
+
+    @Test
+    void aFindingLiesOverTheMapWithItsStampAndGoesWithItsHouse() {
+        bench.solving().start();
+        Findings findings = new Findings(bench, SlabSolver::solve, new InLineRunner(), new InLineRunner());
+        findings.layer().addListener((o, was, is) -> sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
+        findings.watched().set(true);
+        findings.page().set(findings.pages().stream().filter(p -> p.title().equals("Placement")).findFirst().orElseThrow());
+        sight.show().set(Show.FINDING);
+        assertThat(kinds()).as("nothing found yet").containsExactly(MapFoot.class);
+        findings.page().get().jobs().get(0).start().run();
+        findings.watched().set(false);
+        assertThat(kinds()).containsExactly(ValueLayer.class, MaskLayer.class, MarksLayer.class, MapFoot.class);
+        List<PlanLayer> before = sight.layers().get();
+        bench.seal("sump", SealState.SEALED);
+        assertThat(sight.layers().get()).as("laid anew, as out of date").isNotEqualTo(before);
+        sight.show().set(Show.PRESSURE);
+        assertThat(kinds()).containsExactly(MapFoot.class);
+        sight.show().set(Show.FINDING);
+        bench.document().open(Bench.house(), Optional.empty());
         assertThat(kinds()).containsExactly(MapFoot.class);
     }
 }

@@ -5,29 +5,22 @@ import slabfield.field.Grid;
 import slabfield.solve.ConjugateGradients;
 import slabfield.solve.GridOperator;
 import slabfield.solve.GridWithDevices;
-import slabfield.solve.IterationResult;
-import slabfield.solve.KeptFactor;
 import slabfield.solve.NestedDissection;
 import slabfield.solve.SymmetricMatrix;
 import slabfield.solve.Watch;
 import slabfield.solve.Workers;
 
 /**
- * Solves a network's Newton system: conjugate gradients with a multigrid cycle on the layer's grid, to which the devices
- * are tied by block elimination; small networks, and those on which that stalls, by a sparse factor.
+ * Solves a large network's Newton system: conjugate gradients with a multigrid cycle on the layer's grid, to which the devices
+ * are tied by block elimination.
  *
  * <p>The five-point operator of the cycle holds the layer's own links and leaks; a device passes a cell's leak to a fixed
  * pressure on through its tie in series, and a link between two devices whose main cells are neighbours adds to the link
  * between these, its own resistance in series with both ties.
  */
-final class DirectOrGrid {
-    /** Up to this many unknowns a factor by panels takes no longer than the cycles, and needs no good guess of the devices' part. */
-    private static final int MOST_DIRECT = 60_000;
-
+final class CycledGrid implements LayerFlow.Curvature {
     private static final int MOST_ITERATIONS = 60;
 
-    private final SymmetricMatrix matrix;
-    private final double[][] places;
     private final int cells;
     private final int[] cellOf;
     private final int columns;
@@ -51,17 +44,14 @@ final class DirectOrGrid {
     private final int[] linkA;
     private final int[] linkB;
     private final double[] linkSlope;
-    private KeptFactor direct;
-    private boolean gridFails;
     /** Whether coefficients were added since the preconditioner was made. */
     private boolean changed;
 
-    DirectOrGrid(Network network, LayerGrid layer, SymmetricMatrix matrix) {
-        this.matrix = matrix;
+    CycledGrid(Network network, LayerGrid layer, SymmetricMatrix matrix) {
         Grid g = layer.grid;
         columns = g.columns();
         cells = network.cellUnknowns();
-        places = network.places();
+        double[][] places = network.places();
         cellOf = new int[cells];
         boolean[] active = new boolean[g.cells()];
         for (int u = 0; u < cells; u++) {
@@ -119,12 +109,27 @@ final class DirectOrGrid {
         Arrays.fill(deviceValues, 0);
     }
 
+    @Override
+    public void link(int a, int b, double h) {
+        gridLink(Math.min(a, b), Math.abs(a - b) == 1, h);
+    }
+
+    @Override
+    public void cross(int c, int a, int b, double h) {
+        // The cycle's operator has no links across corners.
+    }
+
+    @Override
+    public void diagonal(int a, double h) {
+        gridLeak(a, h);
+    }
+
     /** Adds to the link from a cell to the one at its right, or else to the one above it. */
-    void gridLink(int cell, boolean right, double h) {
+    private void gridLink(int cell, boolean right, double h) {
         (right ? grid.east() : grid.north())[cell] += h;
     }
 
-    void gridLeak(int cell, double h) {
+    private void gridLeak(int cell, double h) {
         grid.leak()[cell] += h;
     }
 
@@ -139,20 +144,15 @@ final class DirectOrGrid {
         if (Math.min(a, b) < 0 && cell >= 0 && cell < cells) gridLeak(cellOf[cell], slope);
     }
 
+    /** False where it stalls, or a part is not positive definite. */
     boolean solve(double[] right, double[] step, double tolerance) {
-        if (matrix.size() > MOST_DIRECT && !gridFails) {
-            if (changed) {
-                passOn();
-                if (!preconditioner.update()) return false;
-                changed = false;
-            }
-            Arrays.fill(step, 0);
-            IterationResult result = gradients.solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE);
-            if (result.hasConverged()) return true;
-            gridFails = true;
+        if (changed) {
+            passOn();
+            if (!preconditioner.update()) return false;
+            changed = false;
         }
-        if (direct == null) direct = new KeptFactor(matrix, NestedDissection.order(matrix, places[0], places[1]));
-        return direct.solve(right, step, tolerance);
+        Arrays.fill(step, 0);
+        return gradients.solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE).hasConverged();
     }
 
     /** Lays on the grid what devices pass on between cells and to fixed pressures. */

@@ -1,0 +1,77 @@
+package slabfield.network;
+
+import slabfield.field.CellKind;
+import slabfield.field.Grid;
+import slabfield.field.Progress;
+import slabfield.model.Scenario;
+import slabfield.solve.Newton;
+
+/**
+ * Where the solve of a house starts that has no like one before it: at a rough answer on cells some times as wide (nested
+ * iteration; Hackbusch 1985). From rest, laws that rise with a root take Newton's method several steps more.
+ */
+final class CoarseStart {
+    private static final double TIMES = 3;
+    /** A grid with fewer cells is solved from rest as quickly. */
+    private static final int FROM = 4000;
+    /** Relative residual that is good enough. */
+    private static final double ROUGH = 0.01;
+
+    private CoarseStart() {}
+
+    /**
+     * @param built of the house on its own layer, not closed yet
+     * @param layer its own
+     */
+    static Guess of(Scenario scenario, Devices.Built built, LayerGrid layer, boolean fanOn, Progress progress) {
+        if (layer.grid.cells() < FROM) return Guess.NONE;
+        double cell = TIMES * Math.max(layer.grid.width(), layer.grid.height());
+        Scenario wide = scenario.withCellSize(cell);
+        LayerGrid coarse = new LayerGrid(wide, SlabSolver.airOf(wide));
+        Devices.addDiscs(wide, coarse);
+        coarse.isolateDiscs();
+        Devices.Built there = Devices.build(wide, coarse, SlabSolver.airOf(wide), fanOn);
+        Network network = there.network();
+        network.close();
+        double[] at = new double[network.size()], rest = new double[at.length];
+        if (at.length == 0) return Guess.NONE;
+        Newton.solve(network, at, rest, (k, residual) -> residual < ROUGH || progress.isCancelled());
+        Guess rough = Guess.of(network, at, rest).withDiscs(coarse, there.discNode());
+        return new Guess(cells(rough, coarse, layer), devices(rough, network, built.network()));
+    }
+
+    private static double[] cells(Guess rough, LayerGrid coarse, LayerGrid fine) {
+        Grid g = fine.grid, wide = coarse.grid;
+        double[] out = new double[g.cells()];
+        for (int c = 0; c < out.length; c++) {
+            if (fine.kind[c] == CellKind.OUTSIDE) continue;
+            double x = g.x(c % g.columns()), y = g.y(c / g.columns());
+            out[c] = rough.at(coarse, x, y, wide.index(wide.column(x), wide.row(y)));
+        }
+        return out;
+    }
+
+    /** Each gets the pressure between the two nearest devices of the same part of the house. */
+    private static double[] devices(Guess rough, Network coarse, Network fine) {
+        int n = fine.cells(), m = coarse.cells();
+        double[] out = new double[fine.nodes() - n];
+        for (int d = 0; d < out.length; d++) {
+            double least = Double.POSITIVE_INFINITY, next = least, near = 0, far = 0;
+            for (int e = 0; e < rough.devices().length; e++) {
+                if (coarse.part(m + e) != fine.part(n + d)) continue;
+                double distance = Math.hypot(coarse.x(m + e) - fine.x(n + d), coarse.y(m + e) - fine.y(n + d));
+                if (distance < least) {
+                    next = least;
+                    far = near;
+                    least = distance;
+                    near = rough.devices()[e];
+                } else if (distance < next) {
+                    next = distance;
+                    far = rough.devices()[e];
+                }
+            }
+            out[d] = least > 0 && next < Double.POSITIVE_INFINITY ? (near * next + far * least) / (next + least) : near;
+        }
+        return out;
+    }
+}
