@@ -1,7 +1,6 @@
 package slabfield.solve;
 
 import java.util.Arrays;
-import slabfield.solve.IterationResult.Ending;
 
 /**
  * Conjugate gradients with a multigrid preconditioner for a {@link GridOperator}; also that preconditioner by itself, for

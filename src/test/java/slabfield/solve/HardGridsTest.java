@@ -1,0 +1,140 @@
+package slabfield.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slabfield.solve.IterationResult.Ending;
+
+/** Grids on which a plain V-cycle is slow: barriers a cell wide with doors, pads cut out beside them, and conductances at random. */
+class HardGridsTest {
+    private static final int SIDE = 192;
+
+    /** Conductances from cells' transmissivities, by harmonic means, with a leak of 9 / n^2 on the unit square. */
+    private static GridOperator grid(double[] t, boolean[] active) {
+        int n = SIDE;
+        double[] east = new double[n * n];
+        double[] north = new double[n * n];
+        double[] leak = new double[n * n];
+        Arrays.fill(leak, 9.0 / n / n);
+        for (int c = 0; c < n * n; c++) {
+            east[c] = c % n + 1 < n ? 2 * t[c] * t[c + 1] / (t[c] + t[c + 1]) : 0;
+            north[c] = c + n < n * n ? 2 * t[c] * t[c + n] / (t[c] + t[c + n]) : 0;
+        }
+        return new GridOperator(n, n, east, north, leak, active);
+    }
+
+    private static double[] stone() {
+        double[] t = new double[SIDE * SIDE];
+        Arrays.fill(t, 1);
+        return t;
+    }
+
+    /** Strips in both directions, 1e-4 as transmissive, each with two doors, and pads cut out at random. */
+    private static GridOperator strips(long seed) {
+        int n = SIDE;
+        var random = new Random(seed);
+        double[] t = stone();
+        boolean[] active = new boolean[n * n];
+        Arrays.fill(active, true);
+        for (int strip = 11; strip < n; strip += 23) {
+            int upright = random.nextInt(n - 9);
+            int level = random.nextInt(n - 9);
+            for (int i = 0; i < n; i++) {
+                if (i < level || i >= level + 7) {
+                    t[strip * n + i] = 1e-4;
+                }
+                if (i < upright || i >= upright + 7) {
+                    t[i * n + strip + 6] = 1e-4;
+                }
+            }
+        }
+        for (int pad = 0; pad < 60; pad++) {
+            int from = random.nextInt(n - 12);
+            int row = random.nextInt(n - 12);
+            int width = 1 + random.nextInt(11);
+            for (int j = row; j < row + 1 + random.nextInt(11); j++) {
+                Arrays.fill(active, j * n + from, j * n + from + width, false);
+            }
+        }
+        return grid(t, active);
+    }
+
+    private static int iterations(GridOperator grid, int threads) {
+        double[] b = new double[grid.size()];
+        for (int c = 0; c < b.length; c++) {
+            b[c] = grid.active()[c] && c % 4999 == 77 ? -1 : 0;
+        }
+        double[] x = new double[b.length];
+        try (var team = new Workers(threads)) {
+            var result = new GridMultigrid(grid, team).solve(b, x, 1e-8, 100, Watch.NONE);
+            assertThat(result.ending()).isEqualTo(Ending.CONVERGED);
+            double[] y = new double[b.length];
+            grid.apply(x, y);
+            double missed = 0;
+            double norm = 0;
+            for (int c = 0; c < b.length; c++) {
+                missed += (b[c] - y[c]) * (b[c] - y[c]);
+                norm += b[c] * b[c];
+            }
+            assertThat(Math.sqrt(missed / norm)).isLessThan(1.01e-8);
+            return result.iterations();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1,1", "2,2", "3,3", "4,1"})
+    void stripsWithDoorsAndPadsTakeAtMostFifteenIterations(long seed, int threads) {
+        assertThat(iterations(strips(seed), threads)).isLessThanOrEqualTo(15);
+    }
+
+    @Test
+    void cellsAtRandomOverFourDecadesTakeAtMostTwentyIterations() {
+        double[] t = new Random(7).doubles(SIDE * SIDE).map(v -> Math.pow(10, -4 * v)).toArray();
+        boolean[] active = new boolean[t.length];
+        Arrays.fill(active, true);
+        assertThat(iterations(grid(t, active), 2)).isLessThanOrEqualTo(20);
+    }
+
+    /** So little leak that single precision cannot hold a step: a wall one cell wide parts two rooms that are all but sealed. */
+    @ParameterizedTest
+    @CsvSource({"60", "61", "62", "63"})
+    void anAllButSealedGridTakesFewIterations(int wall) {
+        int n = SIDE;
+        double[] t = stone();
+        for (int j = 0; j < n; j++) {
+            t[j * n + wall] = 1e-6;
+        }
+        boolean[] active = new boolean[n * n];
+        Arrays.fill(active, true);
+        GridOperator grid = grid(t, active);
+        Arrays.fill(grid.leak(), 1e-9);
+        assertThat(iterations(grid, 1)).isLessThanOrEqualTo(15);
+    }
+
+    @Test
+    void aRoomIsFoundWhereItIsClosedAndNotThroughADoor() {
+        int n = SIDE;
+        double[] t = stone();
+        for (int k = 40; k <= 60; k++) {
+            t[40 * n + k] = 1e-5;
+            t[60 * n + k] = 1e-5;
+            t[k * n + 40] = 1e-5;
+            t[k * n + 60] = 1e-5;
+        }
+        boolean[] active = new boolean[n * n];
+        Arrays.fill(active, true);
+        short[][] rooms = RoomFinder.find(grid(t, active), new RedBlackGrid(n, n));
+        assertThat(rooms[51][51]).isPositive();
+        assertThat(rooms[42][60]).isEqualTo(rooms[51][51]);
+        assertThat(rooms[41][51]).as("the wall").isNotEqualTo(rooms[51][51]);
+        assertThat(rooms[11][11]).as("outside").isNotEqualTo(rooms[51][51]);
+
+        t[40 * n + 50] = 1;
+        rooms = RoomFinder.find(grid(t, active), new RedBlackGrid(n, n));
+        assertThat(rooms[51][51]).isEqualTo(rooms[11][11]);
+    }
+}
