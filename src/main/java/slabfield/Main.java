@@ -16,7 +16,8 @@ public final class Main {
 
     /** No word at all, or one file alone, as file managers start a program. */
     private static boolean isForTheWindow(String[] args) {
-        return args.length == 0 || args.length == 1 && args[0].endsWith(".json") && Files.isRegularFile(Path.of(args[0]));
+        return args.length == 0
+                || args.length == 1 && args[0].endsWith(".json") && Files.isRegularFile(Path.of(args[0]));
     }
 
     /** Pictures are drawn without a display, whether there is one or not. */

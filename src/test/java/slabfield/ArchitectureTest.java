@@ -1,13 +1,13 @@
 package slabfield;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.Configuration.consideringOnlyDependenciesInAnyPackage;
 import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -73,17 +73,19 @@ class ArchitectureTest {
 
     @Test
     void everyBoxHasAClass() throws IOException {
-        assertThat(boxes()).isNotEmpty().allSatisfy((name, box) -> assertThat(PACKAGES)
-                .as("packages in box %s", name)
-                .anyMatch(box::matches));
+        assertThat(boxes())
+                .isNotEmpty()
+                .allSatisfy((name, box) ->
+                        assertThat(PACKAGES).as("packages in box %s", name).anyMatch(box::matches));
     }
 
     @Test
     void everyPackageHasABox() throws IOException {
         Collection<PackageMatcher> boxes = boxes().values();
-        assertThat(PACKAGES).isNotEmpty().allSatisfy(name -> assertThat(boxes)
-                .as("boxes of package %s", name)
-                .anyMatch(box -> box.matches(name)));
+        assertThat(PACKAGES)
+                .isNotEmpty()
+                .allSatisfy(name ->
+                        assertThat(boxes).as("boxes of package %s", name).anyMatch(box -> box.matches(name)));
     }
 
     /** An arrow that nobody uses would let a later import pass unseen. */
@@ -107,17 +109,19 @@ class ArchitectureTest {
 
     /** Each library stays where it is needed; the toolkits above all. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "javafx..               | slabfield.desktop..",
-        "java.awt..             | slabfield.figure.. slabfield.desktop.view..",
-        "javax.imageio..        | slabfield.figure..",
-        "org.apache.pdfbox..    | slabfield.figure.. slabfield.report..",
-        "javax.swing..          |",
-        "picocli..              | slabfield.cli..",
-        "com.fasterxml..        | slabfield.io.. slabfield.cli.. slabfield.validation..",
-        "org.ejml..             | slabfield.solve..",
-        "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.. slabfield.siting.. slabfield.desktop.viewmodel.."
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "javafx..               | slabfield.desktop..",
+                "java.awt..             | slabfield.figure.. slabfield.desktop.view..",
+                "javax.imageio..        | slabfield.figure..",
+                "org.apache.pdfbox..    | slabfield.figure.. slabfield.report..",
+                "javax.swing..          |",
+                "picocli..              | slabfield.cli..",
+                "com.fasterxml..        | slabfield.io.. slabfield.cli.. slabfield.validation..",
+                "org.ejml..             | slabfield.solve..",
+                "org.locationtech.jts.. | slabfield.model.. slabfield.network.. slabfield.advice.. slabfield.siting.. slabfield.desktop.viewmodel.."
+            })
     void libraryStaysInItsPackages(String library, String packages) {
         String[] allowed = packages == null ? new String[] {} : packages.split(" ");
         noClasses()

@@ -28,7 +28,8 @@ class DocsTest {
     private static final Pattern NAME = Pattern.compile("`([A-Z](?=\\w*[a-z])\\w{2,})((?:\\.\\w+)*)`");
 
     private static final Pattern LINK = Pattern.compile("]\\(([^)\\s]+)\\)");
-    private static final Set<String> WRITES = Set.of("--png", "--svg", "--pdf", "--json", "--csv", "--grid", "--write", "--out");
+    private static final Set<String> WRITES =
+            Set.of("--png", "--svg", "--pdf", "--json", "--csv", "--grid", "--write", "--out");
     private static final Path README = Path.of("README.md");
     private static final Path DECISIONS = Path.of("docs", "decisions");
 
@@ -65,7 +66,10 @@ class DocsTest {
     @ParameterizedTest
     @MethodSource("documents")
     void everyNameOfTheCodeExists(Path document) {
-        assertThat(NAME.matcher(text(document)).results().filter(n -> !exists(n)).map(MatchResult::group))
+        assertThat(NAME.matcher(text(document))
+                        .results()
+                        .filter(n -> !exists(n))
+                        .map(MatchResult::group))
                 .as("names in %s without a class or member", document)
                 .isEmpty();
     }
@@ -79,7 +83,8 @@ class DocsTest {
     }
 
     private static boolean declares(String source, String member) {
-        return Pattern.compile("\\b(class|record|interface|enum|[\\w\\[\\]>]+) " + member + "\\s*[({=]|^    " + member + "\\(",
+        return Pattern.compile(
+                        "\\b(class|record|interface|enum|[\\w\\[\\]>]+) " + member + "\\s*[({=]|^    " + member + "\\(",
                         Pattern.MULTILINE)
                 .matcher(source)
                 .find();
@@ -108,12 +113,15 @@ class DocsTest {
 
     @Test
     void theReadmeListsEveryVerbAndShowsEachInUse() {
-        List<String> verbs = Stream.of(CommandLineFace.class.getAnnotation(Command.class).subcommands())
+        List<String> verbs = Stream.of(
+                        CommandLineFace.class.getAnnotation(Command.class).subcommands())
                 .map(verb -> verb.getAnnotation(Command.class).name())
                 .toList();
-        assertThat(verbs).isNotEmpty().allSatisfy(verb -> assertThat(text(README))
-                .contains("| `" + verb + "` |")
-                .containsPattern("java -jar target/slabfield\\.jar " + verb + "\\b"));
+        assertThat(verbs)
+                .isNotEmpty()
+                .allSatisfy(verb -> assertThat(text(README))
+                        .contains("| `" + verb + "` |")
+                        .containsPattern("java -jar target/slabfield\\.jar " + verb + "\\b"));
     }
 
     static Stream<String> commands() {
@@ -133,11 +141,14 @@ class DocsTest {
                 .map(m -> m.group(1) != null ? m.group(1) : m.group(2))
                 .toArray(String[]::new);
         for (int i = 1; i < words.length; i++)
-            if (WRITES.contains(words[i - 1])) words[i] = folder.resolve(words[i]).toString();
+            if (WRITES.contains(words[i - 1]))
+                words[i] = folder.resolve(words[i]).toString();
         PrintStream terminal = System.out;
         System.setOut(new PrintStream(OutputStream.nullOutputStream()));
         try {
-            assertThat(CommandLineFace.run(words)).as("exit code of %s", command).isZero();
+            assertThat(CommandLineFace.run(words))
+                    .as("exit code of %s", command)
+                    .isZero();
         } finally {
             System.setOut(terminal);
         }
@@ -166,7 +177,8 @@ class DocsTest {
                 .results()
                 .map(m -> Integer.valueOf(m.group(1) != null ? m.group(1) : m.group(2)))
                 .toList();
-        assertThat(numbers).isEqualTo(Stream.iterate(1, n -> n + 1).limit(numbers.size()).toList());
+        assertThat(numbers)
+                .isEqualTo(Stream.iterate(1, n -> n + 1).limit(numbers.size()).toList());
         assertThat(numbers).hasSizeGreaterThan(20);
     }
 }

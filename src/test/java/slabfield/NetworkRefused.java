@@ -32,8 +32,10 @@ final class NetworkRefused {
     private static final class Hook extends SecurityManager {
         @Override
         public void checkPermission(Permission permission) {
-            boolean network = permission instanceof java.net.SocketPermission || permission instanceof java.net.URLPermission
-                    || permission instanceof java.net.NetPermission && !permission.getName().equals("specifyStreamHandler");
+            boolean network = permission instanceof java.net.SocketPermission
+                    || permission instanceof java.net.URLPermission
+                    || permission instanceof java.net.NetPermission
+                            && !permission.getName().equals("specifyStreamHandler");
             if (network) refuse(permission.toString());
         }
 
@@ -44,7 +46,10 @@ final class NetworkRefused {
 
         /** Java's fonts ask for the machine's own name, which is part of a file's name. */
         private static boolean isOwnNameForFonts(int port) {
-            return port == -1 && StackWalker.getInstance().walk(frames -> frames.anyMatch(f -> f.getClassName().equals("sun.font.FcFontConfiguration")));
+            return port == -1
+                    && StackWalker.getInstance()
+                            .walk(frames ->
+                                    frames.anyMatch(f -> f.getClassName().equals("sun.font.FcFontConfiguration")));
         }
 
         @Override

@@ -31,9 +31,19 @@ class NoNetworkTest {
     /** The only use of an address is that of a style sheet inside the program, as text. */
     @Test
     void noClassOpensAConnection() {
-        noClasses().should().dependOnClassesThat(resideInAPackage("java.net..").and(com.tngtech.archunit.base.DescribedPredicate.not(assignableTo(URL.class)))).check(CLASSES);
-        noClasses().should().dependOnClassesThat(resideInAPackage("javax.net..")).check(CLASSES);
-        noClasses().should().dependOnClassesThat(assignableTo(NetworkChannel.class)).check(CLASSES);
+        noClasses()
+                .should()
+                .dependOnClassesThat(resideInAPackage("java.net..")
+                        .and(com.tngtech.archunit.base.DescribedPredicate.not(assignableTo(URL.class))))
+                .check(CLASSES);
+        noClasses()
+                .should()
+                .dependOnClassesThat(resideInAPackage("javax.net.."))
+                .check(CLASSES);
+        noClasses()
+                .should()
+                .dependOnClassesThat(assignableTo(NetworkChannel.class))
+                .check(CLASSES);
         for (String opening : List.of("openStream", "openConnection", "getContent"))
             noClasses().should().callMethod(URL.class, opening).check(CLASSES);
     }
@@ -45,18 +55,28 @@ class NoNetworkTest {
         assertThat(said("lookup")).as("the hook itself").contains("NETWORK USED: ");
         String house = Path.of("scenarios", "tight-sand-loop.json").toString();
         String all = said(
-                "solve " + house + " --cell 40cm --json " + folder.resolve("a.json") + " --csv " + folder.resolve("a.csv") + " --png "
-                        + folder.resolve("a.png") + " --width 400",
-                "check " + house, "compare " + house, "checklist " + house, "examples --write " + folder.resolve("houses"),
-                "flow --diameter 3in --velocity-pressure 12Pa", "size scenarios/two-points-one-riser.json", "completion", "--version");
+                "solve " + house + " --cell 40cm --json " + folder.resolve("a.json") + " --csv "
+                        + folder.resolve("a.csv") + " --png " + folder.resolve("a.png") + " --width 400",
+                "check " + house,
+                "compare " + house,
+                "checklist " + house,
+                "examples --write " + folder.resolve("houses"),
+                "flow --diameter 3in --velocity-pressure 12Pa",
+                "size scenarios/two-points-one-riser.json",
+                "completion",
+                "--version");
         assertThat(all.lines().filter(l -> l.contains("NETWORK USED: "))).isEmpty();
         assertThat(all.lines().filter(l -> l.startsWith("exit "))).hasSize(9).containsOnly("exit 0");
     }
 
     private static String said(String... commands) throws IOException, InterruptedException {
         List<String> line = new java.util.ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Djava.security.manager=allow", "-Xmx512m", "-cp",
-                System.getProperty("java.class.path"), NetworkRefused.class.getName()));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Djava.security.manager=allow",
+                "-Xmx512m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                NetworkRefused.class.getName()));
         line.addAll(List.of(commands));
         Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
         process.getOutputStream().close();

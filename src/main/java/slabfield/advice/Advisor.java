@@ -76,7 +76,13 @@ public final class Advisor {
                 .mapToObj(k -> {
                     After a = after.get(k).get();
                     return new Suggestion(
-                            measures.get(k), base.coverage(), a.coverage(), base.flows(), a.flows(), watts, a.watts(),
+                            measures.get(k),
+                            base.coverage(),
+                            a.coverage(),
+                            base.flows(),
+                            a.flows(),
+                            watts,
+                            a.watts(),
                             Optional.empty());
                 })
                 .sorted(ORDER)
@@ -96,14 +102,17 @@ public final class Advisor {
         Trials trials = new Trials(progress, covers.size());
         record After(List<Result.Hole> holes, double exhaust) {}
         List<Scenario> houses = covers.stream().map(c -> c.apply(scenario)).toList();
-        List<Optional<After>> after = trials.solve(houses, s -> new After(s.holes(), s.flows().exhaust()));
+        List<Optional<After>> after =
+                trials.solve(houses, s -> new After(s.holes(), s.flows().exhaust()));
         List<TestCover> out = new ArrayList<>();
         for (int k = 0; k < covers.size(); k++) {
             if (after.get(k).isEmpty()) continue;
             After a = after.get(k).get();
             List<TestCover.Change> holes = IntStream.range(0, a.holes().size())
                     .mapToObj(h -> new TestCover.Change(
-                            a.holes().get(h).id(), base.holes().get(h).fanOn(), a.holes().get(h).fanOn()))
+                            a.holes().get(h).id(),
+                            base.holes().get(h).fanOn(),
+                            a.holes().get(h).fanOn()))
                     .toList();
             out.add(new TestCover(covers.get(k), holes, base.flows().exhaust(), a.exhaust()));
         }

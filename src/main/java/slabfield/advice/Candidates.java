@@ -40,6 +40,7 @@ final class Candidates {
 
     /** Distance between places tried for a break, and from a barrier's face at which the pressures are compared [m]. */
     private static final double ALONG = 0.5;
+
     private static final double BESIDE = 0.2;
 
     private final Scenario scenario;
@@ -77,8 +78,14 @@ final class Candidates {
 
     private List<Measure> seals() {
         List<Measure> out = new ArrayList<>();
-        List<String> openings = scenario.openings().stream().filter(Measure::worthSealing).map(Opening::id).toList();
-        List<String> tops = scenario.blockWalls().stream().filter(Candidates::openTops).map(BlockWall::id).toList();
+        List<String> openings = scenario.openings().stream()
+                .filter(Measure::worthSealing)
+                .map(Opening::id)
+                .toList();
+        List<String> tops = scenario.blockWalls().stream()
+                .filter(Candidates::openTops)
+                .map(BlockWall::id)
+                .toList();
         openings.forEach(o -> out.add(new Measure.SealOpening(o)));
         tops.forEach(w -> out.add(new Measure.SealTops(w)));
         int all = openings.size() + tops.size();
@@ -113,7 +120,8 @@ final class Candidates {
             if (!t.waterFilled().isEmpty()) out.add(new Measure.EmptyTile(t.id()));
             for (SuctionPoint s : scenario.suctionPoints())
                 if (s.tile().isEmpty())
-                    out.add(new Measure.TeeIntoTile(s.id(), t.id(), t.path().at(t.path().nearest(s.at()))));
+                    out.add(new Measure.TeeIntoTile(
+                            s.id(), t.id(), t.path().at(t.path().nearest(s.at()))));
         }
         return out;
     }
@@ -168,12 +176,15 @@ final class Candidates {
     private boolean drawnBy(InstalledFan fan) {
         return scenario.suctionPoints().stream()
                         .allMatch(s -> s.source() instanceof Source.Branch
-                                || s.source() instanceof Source.Fan f && f.curve().equals(fan.curve()))
-                && scenario.equipment().risers().stream().allMatch(r -> r.curve().equals(fan.curve()));
+                                || s.source() instanceof Source.Fan f
+                                        && f.curve().equals(fan.curve()))
+                && scenario.equipment().risers().stream()
+                        .allMatch(r -> r.curve().equals(fan.curve()));
     }
 
     private boolean hasPipe() {
         return scenario.suctionPoints().stream()
-                .anyMatch(s -> s.source() instanceof Source.Fan f && !f.run().isEmpty() || s.source() instanceof Source.Branch);
+                .anyMatch(s -> s.source() instanceof Source.Fan f && !f.run().isEmpty()
+                        || s.source() instanceof Source.Branch);
     }
 }

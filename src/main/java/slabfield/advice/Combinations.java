@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import slabfield.field.Progress;
-import slabfield.field.Result;
 import slabfield.model.Scenario;
 
 /**
@@ -29,6 +28,7 @@ public record Combinations(List<CombinedPlan> strongest, List<CombinedPlan> thri
 
     /** A step that gains less ends a chain: vacuum [Pa], or part of the room air. */
     private static final double LEAST_GAIN = Suggestion.NOTICEABLE;
+
     private static final double LEAST_SAVING = 0.01;
 
     private static final int PER_STEP = 150;
@@ -53,8 +53,12 @@ public record Combinations(List<CombinedPlan> strongest, List<CombinedPlan> thri
         again.addAll(Frontier.of(tried).best());
         Map<List<Measure>, CombinedPlan> fine = solved(scenario, again, trials);
         return new Combinations(
-                strong.stream().flatMap(p -> Optional.ofNullable(fine.get(p.measures())).stream()).toList(),
-                thrifty.stream().flatMap(p -> Optional.ofNullable(fine.get(p.measures())).stream()).toList(),
+                strong.stream()
+                        .flatMap(p -> Optional.ofNullable(fine.get(p.measures())).stream())
+                        .toList(),
+                thrifty.stream()
+                        .flatMap(p -> Optional.ofNullable(fine.get(p.measures())).stream())
+                        .toList(),
                 Frontier.of(List.copyOf(fine.values())));
     }
 
@@ -80,7 +84,8 @@ public record Combinations(List<CombinedPlan> strongest, List<CombinedPlan> thri
     private static List<CombinedPlan> oneMore(Scenario base, CombinedPlan now, Trials trials) {
         List<List<Measure>> lists = new Candidates(Advisor.solved(now.house()))
                 .all(trials).stream().map(now::and).toList();
-        List<Scenario> houses = lists.stream().map(l -> CombinedPlan.applied(base, l)).toList();
+        List<Scenario> houses =
+                lists.stream().map(l -> CombinedPlan.applied(base, l)).toList();
         List<Optional<CombinedPlan>> plans = trials.solve(houses, s -> CombinedPlan.of(List.of(), s));
         return IntStream.range(0, plans.size())
                 .filter(i -> plans.get(i).isPresent())
@@ -103,17 +108,21 @@ public record Combinations(List<CombinedPlan> strongest, List<CombinedPlan> thri
         return tried.stream()
                 .filter(CombinedPlan::meets)
                 .min(Comparator.comparingDouble(p -> p.flows().fromRoom()))
-                .filter(p -> p.flows().fromRoom() <= (1 - LEAST_SAVING) * now.flows().fromRoom());
+                .filter(p ->
+                        p.flows().fromRoom() <= (1 - LEAST_SAVING) * now.flows().fromRoom());
     }
 
     /** The plans on the scenario's own grid, by their measures. */
     private static Map<List<Measure>, CombinedPlan> solved(Scenario scenario, List<CombinedPlan> plans, Trials trials) {
-        List<List<Measure>> lists = plans.stream().map(CombinedPlan::measures).distinct().toList();
-        List<Scenario> houses = lists.stream().map(l -> CombinedPlan.applied(scenario, l)).toList();
+        List<List<Measure>> lists =
+                plans.stream().map(CombinedPlan::measures).distinct().toList();
+        List<Scenario> houses =
+                lists.stream().map(l -> CombinedPlan.applied(scenario, l)).toList();
         List<Optional<CombinedPlan>> answers = trials.solve(houses, s -> CombinedPlan.of(List.of(), s));
         Map<List<Measure>, CombinedPlan> out = new LinkedHashMap<>();
         for (int i = 0; i < lists.size(); i++)
-            if (answers.get(i).isPresent()) out.put(lists.get(i), named(lists.get(i), answers.get(i).get()));
+            if (answers.get(i).isPresent())
+                out.put(lists.get(i), named(lists.get(i), answers.get(i).get()));
         return out;
     }
 }

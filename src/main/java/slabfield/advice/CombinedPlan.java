@@ -23,8 +23,7 @@ public record CombinedPlan(
     }
 
     static CombinedPlan of(List<Measure> measures, Result.Solved solved) {
-        return new CombinedPlan(
-                measures, solved.scenario(), solved.coverage(), solved.flows(), Advisor.watts(solved));
+        return new CombinedPlan(measures, solved.scenario(), solved.coverage(), solved.flows(), Advisor.watts(solved));
     }
 
     /** What to do, for a person. */

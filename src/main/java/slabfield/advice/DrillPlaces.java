@@ -73,7 +73,9 @@ public final class DrillPlaces {
 
     /** True where a place may be drilled. */
     public boolean allows(Point place) {
-        return !free.isEmpty() && free.distance(Shapes.point(place)) < TOUCH && scenario.plan().mayDrill(place);
+        return !free.isEmpty()
+                && free.distance(Shapes.point(place)) < TOUCH
+                && scenario.plan().mayDrill(place);
     }
 
     /**

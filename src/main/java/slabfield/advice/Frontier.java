@@ -31,7 +31,8 @@ public record Frontier(List<CombinedPlan> best, List<CombinedPlan> dominated, bo
 
     /** Sorts plans; of plans that cost the same the first is kept. */
     public static Frontier of(List<CombinedPlan> plans) {
-        boolean byPower = !plans.isEmpty() && plans.stream().allMatch(p -> p.watts().isPresent());
+        boolean byPower =
+                !plans.isEmpty() && plans.stream().allMatch(p -> p.watts().isPresent());
         List<Cost> costs = plans.stream().map(p -> cost(p, byPower)).toList();
         List<CombinedPlan> best = new ArrayList<>(), dominated = new ArrayList<>();
         Set<Cost> seen = new HashSet<>();

@@ -68,7 +68,9 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
         Random random = new Random(seed);
         return new Houses(
                 scenario,
-                Stream.generate(() -> drawn(scenario, unknowns, random)).limit(count).toList(),
+                Stream.generate(() -> drawn(scenario, unknowns, random))
+                        .limit(count)
+                        .toList(),
                 Basis.ASSUMPTIONS);
     }
 
@@ -83,7 +85,9 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
     public static Houses of(Ensemble ensemble) {
         return new Houses(
                 ensemble.fit().house(),
-                ensemble.members().stream().map(m -> new Member(m.house(), m.modelFactor())).toList(),
+                ensemble.members().stream()
+                        .map(m -> new Member(m.house(), m.modelFactor()))
+                        .toList(),
                 Basis.READINGS);
     }
 

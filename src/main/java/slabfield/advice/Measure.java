@@ -110,7 +110,8 @@ public sealed interface Measure {
                             .map(o -> chosen.contains(o.id()) && worthSealing(o) ? o.with(seal) : o)
                             .toList())
                     .withBlockWalls(before.blockWalls().stream()
-                            .map(w -> chosen.contains(w.id()) && w.tops().fraction() < seal.fraction() ? w.with(seal) : w)
+                            .map(w ->
+                                    chosen.contains(w.id()) && w.tops().fraction() < seal.fraction() ? w.with(seal) : w)
                             .toList());
         }
 

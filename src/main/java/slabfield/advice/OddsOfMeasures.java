@@ -23,7 +23,8 @@ final class OddsOfMeasures {
     /** What is kept of a solve. */
     private record State(double weakest, double exhaust, double fromRoom) {
         static State of(Result.Solved s) {
-            return new State(s.coverage().weakest(), s.flows().exhaust(), s.flows().fromRoom());
+            return new State(
+                    s.coverage().weakest(), s.flows().exhaust(), s.flows().fromRoom());
         }
 
         State times(double modelFactor) {
@@ -62,7 +63,9 @@ final class OddsOfMeasures {
                 .toList();
         OddsOfMeasures odds = new OddsOfMeasures(houses, table);
         return IntStream.range(0, measures.size())
-                .mapToObj(k -> odds.odds(k, suggestions.get(k)).map(suggestions.get(k)::with).orElse(suggestions.get(k)))
+                .mapToObj(k -> odds.odds(k, suggestions.get(k))
+                        .map(suggestions.get(k)::with)
+                        .orElse(suggestions.get(k)))
                 .toList();
     }
 
@@ -73,15 +76,33 @@ final class OddsOfMeasures {
         List<Optional<State>> best = table.get(0);
         if (rows.isEmpty() || best.get(0).isEmpty() || best.get(measure + 1).isEmpty()) return Optional.empty();
         State before = best.get(0).get(), after = best.get(measure + 1).get();
-        double[] weakestBefore = column(rows, 0, State::weakest, before.weakest(), s.before().weakest());
-        double[] weakestAfter = column(rows, measure + 1, State::weakest, after.weakest(), s.after().weakest());
-        double[] roomBefore = column(rows, 0, State::fromRoom, before.fromRoom(), s.flowsBefore().fromRoom());
-        double[] roomAfter = column(rows, measure + 1, State::fromRoom, after.fromRoom(), s.flowsAfter().fromRoom());
-        double[] exhaust = column(rows, measure + 1, State::exhaust, after.exhaust(), s.flowsAfter().exhaust());
+        double[] weakestBefore =
+                column(rows, 0, State::weakest, before.weakest(), s.before().weakest());
+        double[] weakestAfter = column(
+                rows, measure + 1, State::weakest, after.weakest(), s.after().weakest());
+        double[] roomBefore = column(
+                rows, 0, State::fromRoom, before.fromRoom(), s.flowsBefore().fromRoom());
+        double[] roomAfter = column(
+                rows,
+                measure + 1,
+                State::fromRoom,
+                after.fromRoom(),
+                s.flowsAfter().fromRoom());
+        double[] exhaust = column(
+                rows,
+                measure + 1,
+                State::exhaust,
+                after.exhaust(),
+                s.flowsAfter().exhaust());
         return Optional.of(new Suggestion.Odds(
-                Range.of(weakestBefore), Range.of(weakestAfter), Range.of(difference(weakestAfter, weakestBefore)),
-                Range.of(exhaust), Range.of(difference(roomBefore, roomAfter)),
-                meeting(weakestBefore, s.before().target()), meeting(weakestAfter, s.after().target()), rows.size(),
+                Range.of(weakestBefore),
+                Range.of(weakestAfter),
+                Range.of(difference(weakestAfter, weakestBefore)),
+                Range.of(exhaust),
+                Range.of(difference(roomBefore, roomAfter)),
+                meeting(weakestBefore, s.before().target()),
+                meeting(weakestAfter, s.after().target()),
+                rows.size(),
                 houses.basis()));
     }
 

@@ -27,7 +27,8 @@ public record Range(double low, double middle, double high) {
      * @param values at least one; NaN, from a house that was not solved, is left out; not changed
      */
     public static Range of(double[] values) {
-        double[] sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        double[] sorted =
+                Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
         if (sorted.length == 0) return new Range(Double.NaN, Double.NaN, Double.NaN);
         return new Range(at(sorted, (1 - HELD) / 2), at(sorted, 0.5), at(sorted, (1 + HELD) / 2));
     }

@@ -57,8 +57,9 @@ final class SuctionPlaces {
     List<Measure> elsewhere(int keptOfEach) {
         List<Measure> out = new ArrayList<>();
         for (SuctionPoint point : scenario.suctionPoints()) {
-            Scenario without = scenario.withSuctionPoints(
-                    scenario.suctionPoints().stream().filter(s -> !s.equals(point)).toList());
+            Scenario without = scenario.withSuctionPoints(scenario.suctionPoints().stream()
+                    .filter(s -> !s.equals(point))
+                    .toList());
             for (Point p : best(without, point, point.pit(), keptOfEach))
                 if (p.distanceTo(point.at()) >= APART) out.add(new Measure.MoveSuction(point.id(), p));
         }

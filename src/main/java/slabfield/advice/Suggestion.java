@@ -39,7 +39,13 @@ public record Suggestion(
             Result.Flows flowsBefore,
             Result.Flows flowsAfter) {
         this(
-                measure, before, after, flowsBefore, flowsAfter, OptionalDouble.empty(), OptionalDouble.empty(),
+                measure,
+                before,
+                after,
+                flowsBefore,
+                flowsAfter,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 Optional.empty());
     }
 

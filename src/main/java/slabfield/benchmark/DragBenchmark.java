@@ -33,7 +33,14 @@ final class DragBenchmark {
         double strength = best(many, k -> kernel.strengthen(1)), solve = best(many, k -> kernel.solveOnce());
         double factor = best(repetitions, k -> kernel.refactor());
         return String.format(
-                Locale.ROOT, "| %d | %.3f | %.2f | %.4f | %.2f | %.1f | %.0e |", side, move, fetch, strength, solve, factor,
+                Locale.ROOT,
+                "| %d | %.3f | %.2f | %.4f | %.2f | %.1f | %.0e |",
+                side,
+                move,
+                fetch,
+                strength,
+                solve,
+                factor,
                 kernel.error(from + 1));
     }
 
@@ -52,8 +59,10 @@ final class DragBenchmark {
         Scenario house = WholeHouse.withCells(cell);
         SuctionPoint point = house.suctionPoints().get(0);
         Source.Fan fan = (Source.Fan) point.source();
-        IntFunction<Scenario> byCell = k -> moved(house, point, cell * (k % MOVES)), byThird = k -> moved(house, point, cell / 3 * (k % MOVES));
-        IntFunction<Scenario> byFan = k -> house.withSuctionPoint(point.id(), s -> s.drawnBy(stronger(fan, 1 + 0.02 * (k % 5))));
+        IntFunction<Scenario> byCell = k -> moved(house, point, cell * (k % MOVES)),
+                byThird = k -> moved(house, point, cell / 3 * (k % MOVES));
+        IntFunction<Scenario> byFan =
+                k -> house.withSuctionPoint(point.id(), s -> s.drawnBy(stronger(fan, 1 + 0.02 * (k % 5))));
         SolveSession session = new SolveSession();
         for (int k = 0; k < 5 * repetitions; k++) solve(session, byThird.apply(k));
         String times = times(session, byCell) + times(session, byThird) + times(session, byFan);
@@ -74,17 +83,24 @@ final class DragBenchmark {
     }
 
     private static void solve(SolveSession session, Scenario house) {
-        if (!session.solve(house, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE).convergence().converged())
-            throw new IllegalStateException("the house of the benchmark has an answer");
+        if (!session.solve(house, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE)
+                .convergence()
+                .converged()) throw new IllegalStateException("the house of the benchmark has an answer");
     }
 
     private static Scenario moved(Scenario house, SuctionPoint point, double by) {
-        return house.withSuctionPoint(point.id(), s -> s.movedTo(new Point(point.at().x() + by, point.at().y())));
+        return house.withSuctionPoint(
+                point.id(),
+                s -> s.movedTo(new Point(point.at().x() + by, point.at().y())));
     }
 
     private static Source stronger(Source.Fan fan, double times) {
         return new Source.Fan(
-                new Source.FanCurve(fan.curve().flows(), fan.curve().rises().stream().map(r -> times * r).toList()), fan.run(), fan.discharge());
+                new Source.FanCurve(
+                        fan.curve().flows(),
+                        fan.curve().rises().stream().map(r -> times * r).toList()),
+                fan.run(),
+                fan.discharge());
     }
 
     /** Solves one after the other in a session, the pit a cell further each time. */
@@ -102,7 +118,9 @@ final class DragBenchmark {
 
     /** Placement maps. */
     static void maps(int times) {
-        var question = new PlacementMap.Question(new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
-        for (int k = 0; k < times; k++) PlacementMap.of(WholeHouse.withCells(0.1), question, Progress.NONE).orElseThrow();
+        var question = new PlacementMap.Question(
+                new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
+        for (int k = 0; k < times; k++)
+            PlacementMap.of(WholeHouse.withCells(0.1), question, Progress.NONE).orElseThrow();
     }
 }

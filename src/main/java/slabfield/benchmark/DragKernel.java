@@ -80,7 +80,8 @@ public final class DragKernel {
     /** Fetches the responses of all nodes near a column's middle, and says how many are at hand then. */
     public int keepAround(int column) {
         List<Integer> nodes = new ArrayList<>();
-        for (int j = -AROUND; j <= AROUND; j++) for (int i = -AROUND; i <= AROUND; i++) nodes.add((side / 2 + j) * side + column + i);
+        for (int j = -AROUND; j <= AROUND; j++)
+            for (int i = -AROUND; i <= AROUND; i++) nodes.add((side / 2 + j) * side + column + i);
         responses.keep(nodes.stream().mapToInt(k -> k).toArray());
         return responses.kept();
     }
@@ -132,7 +133,8 @@ public final class DragKernel {
         int count = 0;
         for (int j = -reach; j <= reach; j++)
             for (int i = -reach; i <= reach; i++) {
-                boolean near = inside(i, j) || inside(i + 1, j) || inside(i - 1, j) || inside(i, j + 1) || inside(i, j - 1);
+                boolean near =
+                        inside(i, j) || inside(i + 1, j) || inside(i - 1, j) || inside(i, j + 1) || inside(i, j - 1);
                 number[(j + reach) * wide + i + reach] = near ? count : -1;
                 if (near) nodes[count++] = (side / 2 + j) * side + column + i;
             }

@@ -42,7 +42,14 @@ final class FactorBenchmark {
             fill = factor.fill();
         }
         return String.format(
-                Locale.ROOT, "| %d | %.1f | %.1f | %.1f | %.2f | %.3f | %.1f |", side, best[0], best[1], best[2], best[3], best[4],
+                Locale.ROOT,
+                "| %d | %.1f | %.1f | %.1f | %.2f | %.3f | %.1f |",
+                side,
+                best[0],
+                best[1],
+                best[2],
+                best[3],
+                best[4],
                 (double) fill / n);
     }
 }

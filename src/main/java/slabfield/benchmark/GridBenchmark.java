@@ -52,7 +52,16 @@ public final class GridBenchmark {
      * @param heap in use, the problem's own arrays included [byte]
      */
     record Measurement(
-            int n, int threads, int cells, double residual, int iterations, double setUp, double solve, double stencil, long own, long heap) {
+            int n,
+            int threads,
+            int cells,
+            double residual,
+            int iterations,
+            double setUp,
+            double solve,
+            double stencil,
+            long own,
+            long heap) {
         double total() {
             return setUp + solve;
         }
@@ -66,7 +75,17 @@ public final class GridBenchmark {
                     Locale.ROOT,
                     "{\"n\":%d,\"threads\":%d,\"relativeResidual\":%.2e,\"iterations\":%d,\"setup_s\":%.6f,\"solve_s\":%.6f,"
                             + "\"total_s\":%.6f,\"stencil_s\":%.7f,\"workUnits\":%.1f,\"solverHeap_MB\":%d,\"peakHeap_MB\":%d}",
-                    n, threads, residual, iterations, setUp, solve, total(), stencil, workUnits(), own >> 20, heap >> 20);
+                    n,
+                    threads,
+                    residual,
+                    iterations,
+                    setUp,
+                    solve,
+                    total(),
+                    stencil,
+                    workUnits(),
+                    own >> 20,
+                    heap >> 20);
         }
     }
 
@@ -101,7 +120,16 @@ public final class GridBenchmark {
             cells += active ? 1 : 0;
         }
         return new Measurement(
-                operator.columns(), team.count(), cells, result.residual(), result.iterations(), setUp, best - setUp, pass, heap - before, heap);
+                operator.columns(),
+                team.count(),
+                cells,
+                result.residual(),
+                result.iterations(),
+                setUp,
+                best - setUp,
+                pass,
+                heap - before,
+                heap);
     }
 
     private static long heapInUse() {

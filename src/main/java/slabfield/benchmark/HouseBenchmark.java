@@ -38,7 +38,8 @@ final class HouseBenchmark {
 
     static Measurement measure(String name, Scenario scenario, int repetitions) {
         SuctionPoint first = scenario.suctionPoints().get(0);
-        var question = new PlacementMap.Question(new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
+        var question = new PlacementMap.Question(
+                new SuctionPoint.Pit(0.15), new Source.Pressure(-200), PlacementMap.USUAL_SPACING);
         double cold = Double.POSITIVE_INFINITY, warm = cold, map = cold;
         int steps = 0, warmSteps = 0, places = 0, cells = 0;
         for (int k = 0; k < repetitions; k++) {
@@ -47,7 +48,9 @@ final class HouseBenchmark {
             Result result = session.solve(scenario, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
             cold = Math.min(cold, (System.nanoTime() - start) * 1e-9);
             steps = result.convergence().iterations();
-            Point to = new Point(first.at().x() + scenario.cellSize() * (k % 2 == 0 ? 1 : -1), first.at().y());
+            Point to = new Point(
+                    first.at().x() + scenario.cellSize() * (k % 2 == 0 ? 1 : -1),
+                    first.at().y());
             Scenario moved = scenario.withSuctionPoint(first.id(), s -> s.movedTo(to));
             start = System.nanoTime();
             result = session.solve(moved, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
@@ -55,16 +58,27 @@ final class HouseBenchmark {
             warmSteps = result.convergence().iterations();
             if (result instanceof Result.Solved s) cells = s.field().grid().cells();
             start = System.nanoTime();
-            PlacementMap found = PlacementMap.of(scenario, question, Progress.NONE).orElseThrow();
+            PlacementMap found =
+                    PlacementMap.of(scenario, question, Progress.NONE).orElseThrow();
             map = Math.min(map, (System.nanoTime() - start) * 1e-9);
-            places = (int) java.util.Arrays.stream(found.weakest()).filter(v -> !Double.isNaN(v)).count();
+            places = (int) java.util.Arrays.stream(found.weakest())
+                    .filter(v -> !Double.isNaN(v))
+                    .count();
         }
         return new Measurement(name, cells, cold, steps, warm, warmSteps, map, places);
     }
 
     static String row(Measurement m) {
         return String.format(
-                Locale.ROOT, "| %s | %d | %.0f (%d) | %.0f (%d) | %d | %.0f |", m.name, m.cells, 1e3 * m.cold, m.steps,
-                1e3 * m.warm, m.warmSteps, m.places, 1e3 * m.map);
+                Locale.ROOT,
+                "| %s | %d | %.0f (%d) | %.0f (%d) | %d | %.0f |",
+                m.name,
+                m.cells,
+                1e3 * m.cold,
+                m.steps,
+                1e3 * m.warm,
+                m.warmSteps,
+                m.places,
+                1e3 * m.map);
     }
 }

@@ -20,8 +20,18 @@ import slabfield.solve.Workers;
  * {@code solver}, {@code grid} (name of the problem file without ending), {@code threads} and {@code total_s}.
  */
 public final class PerformanceReport {
-    private static final List<String> GRIDS =
-            List.of("cell128", "cell256", "cell512", "cell1024", "cell2048", "hardA", "hardB", "hardC", "hardC2", "hardC3", "hardC4");
+    private static final List<String> GRIDS = List.of(
+            "cell128",
+            "cell256",
+            "cell512",
+            "cell1024",
+            "cell2048",
+            "hardA",
+            "hardB",
+            "hardC",
+            "hardC2",
+            "hardC3",
+            "hardC4");
     private static final int[] SIDES = {64, 128, 256};
 
     private static final String GRID_SECTION = "## The grid solver";
@@ -57,17 +67,24 @@ public final class PerformanceReport {
         var system = ManagementFactory.getOperatingSystemMXBean();
         line("# Performance");
         line("");
-        line("Every figure on this page comes from a run of `slabfield.benchmark.PerformanceReport`; DEVELOPERS.md has the command.");
-        line("Times are the best of some repetitions, in milliseconds. Where the load is above the number of processors they are too long,");
+        line(
+                "Every figure on this page comes from a run of `slabfield.benchmark.PerformanceReport`; DEVELOPERS.md has the command.");
+        line(
+                "Times are the best of some repetitions, in milliseconds. Where the load is above the number of processors they are too long,");
         line("and only ratios within one row mean much.");
         line("");
         line("- Machine: %s, %d processors, %s", processor(), system.getAvailableProcessors(), system.getArch());
-        line("- Java %s, heap at most %d MB", Runtime.version(), Runtime.getRuntime().maxMemory() >> 20);
+        line(
+                "- Java %s, heap at most %d MB",
+                Runtime.version(), Runtime.getRuntime().maxMemory() >> 20);
         line("");
     }
 
     private void run() {
-        line("Run of %s, %d repetitions, load when it began %.1f.", LocalDate.now(), repetitions,
+        line(
+                "Run of %s, %d repetitions, load when it began %.1f.",
+                LocalDate.now(),
+                repetitions,
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         line("");
     }
@@ -90,22 +107,35 @@ public final class PerformanceReport {
         line(GRID_SECTION);
         line("");
         run();
-        line("Set-up and solve from zero to a true relative residual of 1e-8. An iteration is one of preconditioned conjugate gradients,");
-        line("however much its cycle does. A work unit is one pass of the five-point operator in the same run. Bytes a cell: heap that");
-        line("the solver holds after the solve, over active cells; in brackets with the problem, its right-hand side and answer.");
+        line(
+                "Set-up and solve from zero to a true relative residual of 1e-8. An iteration is one of preconditioned conjugate gradients,");
+        line(
+                "however much its cycle does. A work unit is one pass of the five-point operator in the same run. Bytes a cell: heap that");
+        line(
+                "the solver holds after the solve, over active cells; in brackets with the problem, its right-hand side and answer.");
         if (!peers.isEmpty()) {
             line("");
-            line("The other solver, %s, ran over the same files on the same machine right before and after this run, to the same residual",
-                    peers.stream().map(l -> value(l, "solver")).distinct().sorted().reduce((x, y) -> x + ", " + y).orElse(""));
+            line(
+                    "The other solver, %s, ran over the same files on the same machine right before and after this run, to the same residual",
+                    peers.stream()
+                            .map(l -> value(l, "solver"))
+                            .distinct()
+                            .sorted()
+                            .reduce((x, y) -> x + ", " + y)
+                            .orElse(""));
             line("and with as many threads or processes; the least of its times counts.");
         }
         line("");
-        line("cell: an L of stone with a quadrant of sand, two strips one cell wide with a door each. hardA: blocks of 7 by 7 cells over");
-        line("four decades. hardB: every cell by itself over four decades. hardC, C2, C3, C4: ten strips each way, four doors in each, and");
-        line("200 pads cut out, from four seeds. Where plain V-cycles turn out slow, the solver goes over to a K-cycle with two");
+        line(
+                "cell: an L of stone with a quadrant of sand, two strips one cell wide with a door each. hardA: blocks of 7 by 7 cells over");
+        line(
+                "four decades. hardB: every cell by itself over four decades. hardC, C2, C3, C4: ten strips each way, four doors in each, and");
+        line(
+                "200 pads cut out, from four seeds. Where plain V-cycles turn out slow, the solver goes over to a K-cycle with two");
         line("smoothings, whose iterations cost more, and takes closed rooms out.");
         line("");
-        line("| grid | threads | iterations | set-up | solve | total | work units | bytes a cell | fastest other solver | ratio |");
+        line(
+                "| grid | threads | iterations | set-up | solve | total | work units | bytes a cell | fastest other solver | ratio |");
         line("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         double[] bandwidth = new double[3];
         List<String> scaling = new ArrayList<>();
@@ -117,13 +147,28 @@ public final class PerformanceReport {
             for (int threads = 1; threads <= 2; threads++)
                 try (var team = new Workers(threads)) {
                     if (bandwidth[threads] == 0) bandwidth[threads] = Bandwidth.triad(team, 10);
-                    var m = GridBenchmark.measure(problem, team, Math.max(3, repetitions * 512 / Math.max(512, problem.operator().columns())));
+                    var m = GridBenchmark.measure(
+                            problem,
+                            team,
+                            Math.max(
+                                    3,
+                                    repetitions
+                                            * 512
+                                            / Math.max(512, problem.operator().columns())));
                     totals[threads] = m.total();
                     passes[threads] = m.stencil();
                     OptionalDouble peer = peer(name, threads);
                     line(
-                            "| %s | %d | %d | %.2f | %.2f | %.2f | %.0f | %.0f (%.0f) | %s | %s |", name, threads, m.iterations(), 1e3 * m.setUp(),
-                            1e3 * m.solve(), 1e3 * m.total(), m.workUnits(), (double) m.own() / m.cells(), (double) m.heap() / m.cells(),
+                            "| %s | %d | %d | %.2f | %.2f | %.2f | %.0f | %.0f (%.0f) | %s | %s |",
+                            name,
+                            threads,
+                            m.iterations(),
+                            1e3 * m.setUp(),
+                            1e3 * m.solve(),
+                            1e3 * m.total(),
+                            m.workUnits(),
+                            (double) m.own() / m.cells(),
+                            (double) m.heap() / m.cells(),
                             peer.isPresent() ? String.format(Locale.ROOT, "%.2f", 1e3 * peer.getAsDouble()) : "not run",
                             peer.isPresent() ? String.format(Locale.ROOT, "%.2f", m.total() / peer.getAsDouble()) : "");
                 }
@@ -131,7 +176,9 @@ public final class PerformanceReport {
                     Locale.ROOT, "| %s | %.2f | %.2f |", name, totals[1] / totals[2], passes[1] / passes[2]));
         }
         line("");
-        line("Two threads against one. Memory bandwidth (triad): %.1f GB/s with one thread, %.1f GB/s with two, so a solve that", bandwidth[1] * 1e-9, bandwidth[2] * 1e-9);
+        line(
+                "Two threads against one. Memory bandwidth (triad): %.1f GB/s with one thread, %.1f GB/s with two, so a solve that",
+                bandwidth[1] * 1e-9, bandwidth[2] * 1e-9);
         line("only waits for memory gains %.2f times.", bandwidth[2] / bandwidth[1]);
         line("");
         line("| grid | solve, times faster | five-point pass, times faster |");
@@ -142,7 +189,8 @@ public final class PerformanceReport {
 
     private OptionalDouble peer(String grid, int threads) {
         return peers.stream()
-                .filter(l -> value(l, "grid").equals(grid) && value(l, "threads").equals(Integer.toString(threads)))
+                .filter(l ->
+                        value(l, "grid").equals(grid) && value(l, "threads").equals(Integer.toString(threads)))
                 .mapToDouble(l -> Double.parseDouble(value(l, "total_s")))
                 .min();
     }
@@ -156,7 +204,8 @@ public final class PerformanceReport {
         line(FACTOR_SECTION);
         line("");
         run();
-        line("Five-point grids. A further column of the inverse is what one more place costs in a placement map, before it is judged.");
+        line(
+                "Five-point grids. A further column of the inverse is what one more place costs in a placement map, before it is judged.");
         line("");
         line("| side | order | analyse | factor | one solve | a column in a batch of 64 | entries of L a node |");
         line("| ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
@@ -168,16 +217,21 @@ public final class PerformanceReport {
         line("## Drags");
         line("");
         run();
-        line("An N x N grid whose laws are linear, and a held pit of %d cells on it. *Move*: the whole field after the pit has moved by a cell,", DragBenchmark.PIT);
-        line("from kept responses that are at hand. *Fetch and move*: the same where those of the cells newly under or beside the pit must be");
-        line("taken from the kept factor first. *Strength*: the field after the pit is held lower. *Error*: largest difference to a new factor of");
+        line(
+                "An N x N grid whose laws are linear, and a held pit of %d cells on it. *Move*: the whole field after the pit has moved by a cell,",
+                DragBenchmark.PIT);
+        line(
+                "from kept responses that are at hand. *Fetch and move*: the same where those of the cells newly under or beside the pit must be");
+        line(
+                "taken from the kept factor first. *Strength*: the field after the pit is held lower. *Error*: largest difference to a new factor of");
         line("the changed grid, over the pit's pressure.");
         line("");
         line("| N | move | fetch and move | strength | one solve | new factor | error |");
         line("| ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         for (int side : new int[] {128, 256}) line("%s", DragBenchmark.row(side, repetitions));
         line("");
-        line("The invented house of 150 m2, all laws as they are, in one `SolveSession`, results read in full: the pit moved by a cell, by a");
+        line(
+                "The invented house of 150 m2, all laws as they are, in one `SolveSession`, results read in full: the pit moved by a cell, by a");
         line("third of a cell, and its fan changed. Median and best of %d.", DragBenchmark.MOVES);
         line("");
         line("| cells | moved by a cell | by a third of a cell | another fan |");
@@ -190,16 +244,22 @@ public final class PerformanceReport {
         line("## Whole houses");
         line("");
         run();
-        line("The scenarios to learn from, and an invented house of 150 m2 with inertial fill, tile, hollow walls on four sides, a joint, a");
-        line("sump and a fan; suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
+        line(
+                "The scenarios to learn from, and an invented house of 150 m2 with inertial fill, tile, hollow walls on four sides, a joint, a");
+        line(
+                "sump and a fan; suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
         line("tries a pit held at -200 Pa at every 20 cm.");
         line("");
         line("| scenario | cells | cold | warm | places | placement map |");
         line("| --- | ---: | ---: | ---: | ---: | ---: |");
         int times = Math.max(3, repetitions / 4);
-        line("%s", HouseBenchmark.row(HouseBenchmark.measure("everything at once, 150 m2", WholeHouse.withCells(0.1), times)));
+        line(
+                "%s",
+                HouseBenchmark.row(
+                        HouseBenchmark.measure("everything at once, 150 m2", WholeHouse.withCells(0.1), times)));
         try (var files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
                 line("%s", HouseBenchmark.row(HouseBenchmark.measure(file, times)));
         }
     }
@@ -208,10 +268,14 @@ public final class PerformanceReport {
         line("");
         line("### Where the time goes");
         line("");
-        line("Shares in percent for the invented house of 150 m2 with everything. A drag is meant to take 30 ms, a solve from nothing 100 ms and a");
-        line("map 500 ms; what is above that is above it for these parts. A drag needs about one new factor, as the inertial loss around the pit");
-        line("bends the curvature, and several solves with it; both are bound to one processor here. A map needs its samples because joint,");
-        line("tile and fill all bend, and each sample is a whole solve on wider cells; where spot openings alone bend it takes none.");
+        line(
+                "Shares in percent for the invented house of 150 m2 with everything. A drag is meant to take 30 ms, a solve from nothing 100 ms and a");
+        line(
+                "map 500 ms; what is above that is above it for these parts. A drag needs about one new factor, as the inertial loss around the pit");
+        line(
+                "bends the curvature, and several solves with it; both are bound to one processor here. A map needs its samples because joint,");
+        line(
+                "tile and fill all bend, and each sample is a whole solve on wider cells; where spot openings alone bend it takes none.");
         line("");
         shares("Drag", () -> DragBenchmark.drag(5 * repetitions));
         shares("From nothing", () -> DragBenchmark.cold(3 * repetitions));
@@ -221,6 +285,11 @@ public final class PerformanceReport {
     private void shares(String what, Runnable run) {
         run.run();
         var shares = Profile.of(run);
-        line("- %s: %s.", what, shares.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).collect(java.util.stream.Collectors.joining(", ")));
+        line(
+                "- %s: %s.",
+                what,
+                shares.entrySet().stream()
+                        .map(e -> e.getKey() + " " + e.getValue())
+                        .collect(java.util.stream.Collectors.joining(", ")));
     }
 }

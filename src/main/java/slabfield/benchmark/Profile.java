@@ -45,13 +45,15 @@ final class Profile {
         }
         Map<String, String> out = new LinkedHashMap<>();
         for (var e : seen.entrySet())
-            if (100 * e.getValue() >= looks) out.put(e.getKey(), String.format(Locale.ROOT, "%.0f", 100.0 * e.getValue() / looks));
+            if (100 * e.getValue() >= looks)
+                out.put(e.getKey(), String.format(Locale.ROOT, "%.0f", 100.0 * e.getValue() / looks));
         return out;
     }
 
     private static String part(StackTraceElement[] stack) {
         for (String[] p : PARTS)
-            if (Arrays.stream(stack).anyMatch(e -> (e.getClassName() + "." + e.getMethodName()).endsWith("." + p[0]))) return p[1];
+            if (Arrays.stream(stack).anyMatch(e -> (e.getClassName() + "." + e.getMethodName()).endsWith("." + p[0])))
+                return p[1];
         return "everything else";
     }
 }

@@ -68,8 +68,11 @@ final class StencilPass {
 
     private void row(int from, int to) {
         for (int q = from; q < to; q++) {
-            y[q] = diagonal[q] * x[q] - east[q] * x[q + 1] - east[q - 1] * x[q - 1]
-                    - north[q] * x[q + pitch] - north[q - pitch] * x[q - pitch];
+            y[q] = diagonal[q] * x[q]
+                    - east[q] * x[q + 1]
+                    - east[q - 1] * x[q - 1]
+                    - north[q] * x[q + pitch]
+                    - north[q - pitch] * x[q - pitch];
         }
     }
 }

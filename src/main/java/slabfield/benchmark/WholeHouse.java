@@ -34,20 +34,66 @@ final class WholeHouse {
 
     /** @param cell side [m] */
     static Scenario withCells(double cell) {
-        Slab slab = new Slab("slab", List.of(new Point(0, 0), new Point(LONG, 0), new Point(LONG, WIDE), new Point(0, WIDE)), List.of(), 0.1, true);
+        Slab slab = new Slab(
+                "slab",
+                List.of(new Point(0, 0), new Point(LONG, 0), new Point(LONG, WIDE), new Point(0, WIDE)),
+                List.of(),
+                0.1,
+                true);
         DrainTile tile = new DrainTile(
-                "tile", path(TILE_OFF, TILE_OFF, LONG - TILE_OFF, TILE_OFF, LONG - TILE_OFF, WIDE - TILE_OFF, TILE_OFF, WIDE - TILE_OFF), 0.102, 0.017,
-                2e-3, List.of(), List.of(), Optional.of("sump"));
-        Opening joint = new Opening("joint", OpeningKind.OTHER, new Opening.Perimeter("slab"), new Opening.Crack(5e-4, 0), Seal.of(SealState.OPEN));
+                "tile",
+                path(
+                        TILE_OFF,
+                        TILE_OFF,
+                        LONG - TILE_OFF,
+                        TILE_OFF,
+                        LONG - TILE_OFF,
+                        WIDE - TILE_OFF,
+                        TILE_OFF,
+                        WIDE - TILE_OFF),
+                0.102,
+                0.017,
+                2e-3,
+                List.of(),
+                List.of(),
+                Optional.of("sump"));
+        Opening joint = new Opening(
+                "joint",
+                OpeningKind.OTHER,
+                new Opening.Perimeter("slab"),
+                new Opening.Crack(5e-4, 0),
+                Seal.of(SealState.OPEN));
         Opening sump = new Opening(
-                "sump", OpeningKind.OTHER, new Opening.Spot(new Point(TILE_OFF, TILE_OFF), 0.1), new Opening.Orifice(1e-3, 0.61),
+                "sump",
+                OpeningKind.OTHER,
+                new Opening.Spot(new Point(TILE_OFF, TILE_OFF), 0.1),
+                new Opening.Orifice(1e-3, 0.61),
                 Seal.of(SealState.OPEN));
         Source fan = new Source.Fan(
-                new Source.FanCurve(List.of(0.0, 0.04, 0.08), List.of(420.0, 250.0, 0.0)), new Source.Pipe(0.1, 9, 3, 1.5, 1.5e-6), 0);
-        SuctionPoint point = new SuctionPoint("S1", new Point(6.05, 4.05), Optional.empty(), new SuctionPoint.Pit(0.15), fan, false);
+                new Source.FanCurve(List.of(0.0, 0.04, 0.08), List.of(420.0, 250.0, 0.0)),
+                new Source.Pipe(0.1, 9, 3, 1.5, 1.5e-6),
+                0);
+        SuctionPoint point =
+                new SuctionPoint("S1", new Point(6.05, 4.05), Optional.empty(), new SuctionPoint.Pit(0.15), fan, false);
         return new Scenario(
-                "house", "", "", Display.SI, List.of(slab), new Layer(Fill.of(0.1, 5e-8, 1500), List.of()), List.of(), List.of(tile), walls(),
-                List.of(joint, sump), 1e-6, -1, Air.STANDARD, List.of(point), List.of(), List.of(), Target.COMMON_PRACTICE, cell);
+                "house",
+                "",
+                "",
+                Display.SI,
+                List.of(slab),
+                new Layer(Fill.of(0.1, 5e-8, 1500), List.of()),
+                List.of(),
+                List.of(tile),
+                walls(),
+                List.of(joint, sump),
+                1e-6,
+                -1,
+                Air.STANDARD,
+                List.of(point),
+                List.of(),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                cell);
     }
 
     private static List<BlockWall> walls() {
@@ -55,8 +101,17 @@ final class WholeHouse {
         List<BlockWall> walls = new ArrayList<>();
         for (double[] e : ends)
             walls.add(new BlockWall(
-                    "wall " + (walls.size() + 1), path(e), BlockWall.USUAL_HEIGHT, Seal.of(SealState.COVERED), BlockWall.FULLY_OPEN_TOP_AREA,
-                    BlockWall.USUAL_JOINT, BlockWall.USUAL_FACE, BlockWall.USUAL_FACE, BlockWall.USUAL_ALONG, true, Optional.empty()));
+                    "wall " + (walls.size() + 1),
+                    path(e),
+                    BlockWall.USUAL_HEIGHT,
+                    Seal.of(SealState.COVERED),
+                    BlockWall.FULLY_OPEN_TOP_AREA,
+                    BlockWall.USUAL_JOINT,
+                    BlockWall.USUAL_FACE,
+                    BlockWall.USUAL_FACE,
+                    BlockWall.USUAL_ALONG,
+                    true,
+                    Optional.empty()));
         return walls;
     }
 

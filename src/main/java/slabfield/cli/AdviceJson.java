@@ -157,7 +157,10 @@ final class AdviceJson {
         }
         Grid g = map.grid();
         ObjectNode grid = root.putObject("grid");
-        grid.put("left_m", g.left()).put("bottom_m", g.bottom()).put("cellWidth_m", g.width()).put("cellHeight_m", g.height());
+        grid.put("left_m", g.left())
+                .put("bottom_m", g.bottom())
+                .put("cellWidth_m", g.width())
+                .put("cellHeight_m", g.height());
         grid.put("columns", g.columns()).put("rows", g.rows());
         cells(root.putArray("gain_nat_byCell"), map.gain());
         cells(root.putArray("share_byCell"), map.share());

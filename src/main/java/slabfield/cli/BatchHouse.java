@@ -1,11 +1,11 @@
 package slabfield.cli;
 
-import java.util.List;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slabfield.field.Progress;
@@ -90,7 +90,13 @@ record BatchHouse(Path out, boolean report, boolean fit) {
         if (!fit) return new Prepared(scenario, "");
         try {
             Fitted fitted = HouseFit.fit(scenario, Progress.NONE);
-            return new Prepared(fitted.house(), String.format(Locale.ROOT, "fitted to %d readings, chi-square %.3g", fitted.observations().size(), fitted.chiSquare()));
+            return new Prepared(
+                    fitted.house(),
+                    String.format(
+                            Locale.ROOT,
+                            "fitted to %d readings, chi-square %.3g",
+                            fitted.observations().size(),
+                            fitted.chiSquare()));
         } catch (NotFitted e) {
             return new Prepared(scenario, "not fitted: " + e.getMessage());
         }
@@ -99,21 +105,35 @@ record BatchHouse(Path out, boolean report, boolean fit) {
     private Row solved(String name, String key, Prepared prepared, JobRecord record, String input) throws IOException {
         Result result = SlabSolver.solve(prepared.scenario(), Progress.NONE);
         SafeFile.write(results(name), ResultWriter.json(result).getBytes(StandardCharsets.UTF_8));
-        if (result instanceof Result.Unsolved unsolved) return Row.without(name, key, Status.NOT_SOLVED, unsolved.reason());
+        if (result instanceof Result.Unsolved unsolved)
+            return Row.without(name, key, Status.NOT_SOLVED, unsolved.reason());
         Result.Solved solved = (Result.Solved) result;
         if (report) SafeFile.write(reports(name), pdf(solved, record, input));
         double target = solved.coverage().target();
-        int meeting = (int) solved.holes().stream().filter(h -> h.fanOn().isPresent() && -h.fanOn().getAsDouble() >= target).count();
+        int meeting = (int) solved.holes().stream()
+                .filter(h -> h.fanOn().isPresent() && -h.fanOn().getAsDouble() >= target)
+                .count();
         return new Row(
-                name, key, Status.SOLVED, solved.coverage().weakest(), solved.coverage().meeting(), solved.flows().exhaust(),
-                solved.flows().fromRoom(), meeting, solved.holes().size(), prepared.words(), "");
+                name,
+                key,
+                Status.SOLVED,
+                solved.coverage().weakest(),
+                solved.coverage().meeting(),
+                solved.flows().exhaust(),
+                solved.flows().fromRoom(),
+                meeting,
+                solved.holes().size(),
+                prepared.words(),
+                "");
     }
 
     private static byte[] pdf(Result.Solved solved, JobRecord record, String input) {
         Provenance from = new Provenance(CommandLineFace.Version.number(), input, Optional.empty());
         Numbers numbers = Numbers.of(solved.scenario().display(), Locale.ENGLISH);
         return ReportPdf.bytes(
-                Jobs.of(solved, record, from, true, Progress.NONE), List.of(ReportKind.values()), numbers,
+                Jobs.of(solved, record, from, true, Progress.NONE),
+                List.of(ReportKind.values()),
+                numbers,
                 numbers.imperial() ? Paper.LETTER : Paper.A4);
     }
 }

@@ -1,8 +1,8 @@
 package slabfield.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,8 +30,9 @@ import slabfield.io.BatchFile.Status;
         name = "batch",
         mixinStandardHelpOptions = true,
         header = "Solves many houses side by side, with results, reports and a summary in one folder.",
-        description = "%nEach house is written whole or not at all. A run that was stopped goes on where it was: a house whose input,"
-                + " program and options have not changed is not done again. The same files give the same bytes.%n",
+        description =
+                "%nEach house is written whole or not at all. A run that was stopped goes on where it was: a house whose input,"
+                        + " program and options have not changed is not done again. The same files give the same bytes.%n",
         footerHeading = "%nExample: a folder of houses, each with a report:%n",
         footer = "  slabfield batch my-houses --out results --report")
 final class BatchVerb implements Callable<Integer> {
@@ -41,13 +42,19 @@ final class BatchVerb implements Callable<Integer> {
     @Parameters(paramLabel = "FILES", arity = "1..*", description = "Scenario files, or folders of them.")
     private List<Path> places;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for the results; made if it is not there.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "Folder for the results; made if it is not there.")
     private Path out;
 
     @Option(names = "--report", description = "Write each house's report too.")
     private boolean report;
 
-    @Option(names = "--fit", description = "Fit each house to its readings first, where it has some, and go on with the fitted house.")
+    @Option(
+            names = "--fit",
+            description = "Fit each house to its readings first, where it has some, and go on with the fitted house.")
     private boolean fit;
 
     @Option(names = "--jobs", paramLabel = "N", description = "Houses at a time (as many as there are processors).")
@@ -69,7 +76,9 @@ final class BatchVerb implements Callable<Integer> {
         long kept = done.stream().filter(BatchHouse.Done::kept).count();
         face.out().print(new BatchPage(rows, kept).text());
         if (rows.stream().anyMatch(r -> r.status() == Status.UNREADABLE)) return Exit.WRONG_INPUT.code();
-        return rows.stream().anyMatch(r -> r.status() == Status.NOT_SOLVED) ? Exit.NOT_CONVERGED.code() : Exit.FINE.code();
+        return rows.stream().anyMatch(r -> r.status() == Status.NOT_SOLVED)
+                ? Exit.NOT_CONVERGED.code()
+                : Exit.FINE.code();
     }
 
     /** Files by the name of their results. */
@@ -80,7 +89,8 @@ final class BatchVerb implements Callable<Integer> {
             for (Path file : files(place)) {
                 String name = file.getFileName().toString().replaceAll("(?i)\\.json$", "");
                 Path other = houses.putIfAbsent(name, file);
-                if (other != null) problems.add(file + ": its results would be named as those of " + other + "; rename one of them.");
+                if (other != null)
+                    problems.add(file + ": its results would be named as those of " + other + "; rename one of them.");
             }
         if (houses.isEmpty()) problems.add("There is no scenario file in " + places + ".");
         if (!problems.isEmpty()) throw new Refusal(Exit.WRONG_INPUT, problems);
@@ -91,7 +101,8 @@ final class BatchVerb implements Callable<Integer> {
         if (!Files.isDirectory(place)) return List.of(place);
         try (Stream<Path> inside = Files.list(place)) {
             return inside.filter(Files::isRegularFile)
-                    .filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".json"))
+                    .filter(f ->
+                            f.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".json"))
                     .filter(f -> !f.getFileName().toString().endsWith(".record.json"))
                     .sorted()
                     .toList();
@@ -108,7 +119,8 @@ final class BatchVerb implements Callable<Integer> {
                 for (Path part : parts) Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw new Refusal(Exit.CANNOT_WRITE, "--out " + out + ": the folder cannot be made or written to; choose another.");
+            throw new Refusal(
+                    Exit.CANNOT_WRITE, "--out " + out + ": the folder cannot be made or written to; choose another.");
         }
     }
 

@@ -122,8 +122,10 @@ public final class CommandLineFace implements Callable<Integer> {
             err.println("The computer's memory is not enough for this: give a larger --cell or a smaller --width.");
             return Exit.WRONG_INPUT.code();
         } catch (UnsatisfiedLinkError e) {
-            err.println("A library of the system that Java's fonts need is missing, so no picture can be drawn. On Debian: "
-                    + "apt install fontconfig libfreetype6 libharfbuzz0b fonts-dejavu-core. (" + printable(e.getMessage()) + ")");
+            err.println(
+                    "A library of the system that Java's fonts need is missing, so no picture can be drawn. On Debian: "
+                            + "apt install fontconfig libfreetype6 libharfbuzz0b fonts-dejavu-core. ("
+                            + printable(e.getMessage()) + ")");
             return Exit.CANNOT_WRITE.code();
         } catch (StackOverflowError e) {
             return face.fault(e, err);
@@ -159,7 +161,8 @@ public final class CommandLineFace implements Callable<Integer> {
     private static String noSuchVerb(CommandLine root, UnmatchedArgumentException e) {
         String word = e.getUnmatched().get(0);
         if (word.startsWith("-")) return "There is no option \"" + word + "\" before a verb.";
-        return "There is no verb \"" + word + "\"; " + Nearest.hint(word, root.getSubcommands().keySet());
+        return "There is no verb \"" + word + "\"; "
+                + Nearest.hint(word, root.getSubcommands().keySet());
     }
 
     private int stopped(Exception e, CommandLine verb, ParseResult parsed) {
@@ -172,8 +175,9 @@ public final class CommandLineFace implements Callable<Integer> {
     }
 
     private int fault(Throwable e, PrintWriter err) {
-        err.println("This is a fault of Slabfield, not yours: please report it as a bug with the command and the file. ("
-                + printable(e.toString()) + (debug ? ")" : "; --debug shows where)"));
+        err.println(
+                "This is a fault of Slabfield, not yours: please report it as a bug with the command and the file. ("
+                        + printable(e.toString()) + (debug ? ")" : "; --debug shows where)"));
         if (debug) e.printStackTrace(err);
         return Exit.OUR_FAULT.code();
     }
@@ -221,7 +225,8 @@ public final class CommandLineFace implements Callable<Integer> {
         /** The commit that the jar was built from, where the build was told. */
         private static String build() {
             try (InputStream in = CommandLineFace.class.getResourceAsStream("/META-INF/MANIFEST.MF")) {
-                String build = in == null ? null : new Manifest(in).getMainAttributes().getValue("Slabfield-Build");
+                String build =
+                        in == null ? null : new Manifest(in).getMainAttributes().getValue("Slabfield-Build");
                 return build == null ? "" : " (build " + build + ")";
             } catch (IOException unreadable) {
                 return "";

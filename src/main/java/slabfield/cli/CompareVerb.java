@@ -39,7 +39,10 @@ final class CompareVerb implements Callable<Integer> {
     @Option(names = "--stage", paramLabel = "ID", description = "This stage alone.")
     private Optional<String> stage = Optional.empty();
 
-    @Option(names = "--json", paramLabel = "OUT", description = "Write the comparison as JSON; \"-\": to standard output.")
+    @Option(
+            names = "--json",
+            paramLabel = "OUT",
+            description = "Write the comparison as JSON; \"-\": to standard output.")
     private Optional<Path> json = Optional.empty();
 
     @Option(names = "--force", description = "Replace a file even if this program did not write it.")
@@ -68,8 +71,10 @@ final class CompareVerb implements Callable<Integer> {
                 .filter(s -> !s.holes().isEmpty() || !s.systems().isEmpty())
                 .toList();
         if (read.isEmpty())
-            throw new Refusal(Exit.WRONG_INPUT, stage.map(s -> "Stage \"" + s + "\" holds no readings.")
-                    .orElse("The scenario holds no readings to compare; put them under \"stages\"."));
+            throw new Refusal(
+                    Exit.WRONG_INPUT,
+                    stage.map(s -> "Stage \"" + s + "\" holds no readings.")
+                            .orElse("The scenario holds no readings to compare; put them under \"stages\"."));
         return read;
     }
 

@@ -26,27 +26,35 @@ final class CostPart {
         String currency = house.tariff().map(House.Tariff::currency).orElse("no tariff");
         page.part("A year of 365 days");
         Table table = new Table(
-                Table.words(""), Table.number("kWh"), Table.number("fuel"), Table.number(currency),
-                Table.number("kWh, all sealed"), Table.number(currency + ", all sealed"));
+                Table.words(""),
+                Table.number("kWh"),
+                Table.number("fuel"),
+                Table.number(currency),
+                Table.number("kWh, all sealed"),
+                Table.number(currency + ", all sealed"));
         row(table, "fans", YearlyCost::fanEnergy, YearlyCost::fanCost, false);
         row(table, "heat, at least (quadrature)", YearlyCost::heatLeast, YearlyCost::heatCostLeast, true);
         row(table, "heat, at most (all of it)", YearlyCost::heatMost, YearlyCost::heatCostMost, true);
         row(table, "together, at least", c -> OptionalDouble.empty(), YearlyCost::least, false);
         row(table, "together, at most", c -> OptionalDouble.empty(), YearlyCost::most, false);
         page.table(table);
-        house.heating().ifPresent(h -> page.text("Fuel in " + h.unit() + " of " + h.fuel() + ", efficiency "
-                + Shown.percent(h.efficiency()) + "."));
+        house.heating()
+                .ifPresent(h -> page.text("Fuel in " + h.unit() + " of " + h.fuel() + ", efficiency "
+                        + Shown.percent(h.efficiency()) + "."));
         page.text("Heat is for " + shown.flowText(now.roomAir()) + " of room air drawn out"
-                + sealed.map(s -> ", " + shown.flowText(s.roomAir()) + " once everything open is sealed").orElse("")
+                + sealed.map(s -> ", " + shown.flowText(s.roomAir()) + " once everything open is sealed")
+                        .orElse("")
                 + ". Cooling and drying are left out.");
         page.list(lacking());
     }
 
     private void row(Table table, String name, Value energy, Value cost, boolean fuel) {
         table.row(
-                name, Shown.kilowattHours(energy.of(now)),
+                name,
+                Shown.kilowattHours(energy.of(now)),
                 fuel ? Shown.plain(YearlyCost.fuel(house, energy.of(now)).orElse(Double.NaN), 0) : "-",
-                money(cost.of(now)), Shown.kilowattHours(sealed.map(energy::of).orElse(OptionalDouble.empty())),
+                money(cost.of(now)),
+                Shown.kilowattHours(sealed.map(energy::of).orElse(OptionalDouble.empty())),
                 money(sealed.map(cost::of).orElse(OptionalDouble.empty())));
     }
 
@@ -59,7 +67,8 @@ final class CostPart {
         if (now.fanEnergy().isEmpty()) out.add("No power is given for this fan (\"power\").");
         if (house.tariff().isEmpty()) out.add("No cost without your \"tariff\" under \"house\"; none is assumed.");
         if (house.heating().isEmpty()) out.add("No heating cost without your \"heating\" under \"house\".");
-        if (now.heatMost().isEmpty()) out.add("No heat without \"degreeDays\" or \"bins\" under \"house\".\"climate\".");
+        if (now.heatMost().isEmpty())
+            out.add("No heat without \"degreeDays\" or \"bins\" under \"house\".\"climate\".");
         if (now.addedLeast().isEmpty()) out.add("No lower bound of the heat without \"naturalFlow\" under \"house\".");
         return out;
     }

@@ -29,14 +29,19 @@ final class DiagnosePage {
                 Table.words("cause"), Table.number("probability"), Table.number("misfit"), Table.words("how"));
         for (Diagnosis.Weighed w : diagnosis.causes())
             if (w.probability() >= WORTH_SHOWING)
-                table.row(w.cause().words(), Shown.percent(w.probability()), misfit(w), w.explanation().words());
+                table.row(
+                        w.cause().words(),
+                        Shown.percent(w.probability()),
+                        misfit(w),
+                        w.explanation().words());
         page.part("Weighed against all readings").table(table);
         diagnosis.first().speaks().ifPresent(s -> page.text(speaks(s)));
         diagnosis.next().ifPresent(c -> next(page, c));
         if (!diagnosis.notes().isEmpty()) page.part("To know").list(diagnosis.notes());
-        page.text("Misfit: mean square of the readings' residuals in standard errors of meter and model; about 1 is what to"
-                + " expect. The probabilities hold among these causes alone; half of it is given to the house as drawn"
-                + " beforehand (an assumption).");
+        page.text(
+                "Misfit: mean square of the readings' residuals in standard errors of meter and model; about 1 is what to"
+                        + " expect. The probabilities hold among these causes alone; half of it is given to the house as drawn"
+                        + " beforehand (an assumption).");
         page.part(Page.SIGN);
         if (checklist) checklist(page);
         return page.cautioned();
@@ -45,11 +50,15 @@ final class DiagnosePage {
     private String answer() {
         Diagnosis.Weighed first = diagnosis.first();
         return switch (diagnosis.answer()) {
-            case TOLD -> "Most likely: " + first.cause().words() + " (" + Shown.percent(first.probability()) + "). "
-                    + capital(first.explanation().words()) + ": " + first.cause().sign() + ".";
-            case AS_DRAWN -> "The house as drawn explains the readings. A cause too weak to show in them is not excluded.";
-            case CANNOT_TELL -> "Can't tell: no cause reaches " + Shown.percent(Diagnoser.TOLD)
-                    + ", or none fits. Do the next check before anything is built on this.";
+            case TOLD ->
+                "Most likely: " + first.cause().words() + " (" + Shown.percent(first.probability()) + "). "
+                        + capital(first.explanation().words()) + ": "
+                        + first.cause().sign() + ".";
+            case AS_DRAWN ->
+                "The house as drawn explains the readings. A cause too weak to show in them is not excluded.";
+            case CANNOT_TELL ->
+                "Can't tell: no cause reaches " + Shown.percent(Diagnoser.TOLD)
+                        + ", or none fits. Do the next check before anything is built on this.";
         };
     }
 
@@ -60,7 +69,8 @@ final class DiagnosePage {
     private String speaks(Diagnosis.Speaks s) {
         Observation o = s.observation();
         boolean flow = o.what() == Observation.What.FLOW;
-        return "What speaks most for it: " + o.what().words() + " at \"" + o.place() + "\" in stage \"" + o.stage() + "\", "
+        return "What speaks most for it: " + o.what().words() + " at \"" + o.place() + "\" in stage \"" + o.stage()
+                + "\", "
                 + amount(o.measured(), flow) + " read, " + amount(s.explained(), flow) + " with the cause, "
                 + amount(s.drawn(), flow) + " at best without it.";
     }
@@ -76,8 +86,8 @@ final class DiagnosePage {
     private static void checklist(Page page) {
         page.part("What cannot be weighed");
         for (Checklist row : Checklist.all())
-            page.text((row.stop() ? "STOP. " : "") + row.pattern()).text("    " + row.cause() + " " + row.check() + " ("
-                    + row.reason() + ")");
+            page.text((row.stop() ? "STOP. " : "") + row.pattern())
+                    .text("    " + row.cause() + " " + row.check() + " (" + row.reason() + ")");
     }
 
     private String amount(double value, boolean flow) {

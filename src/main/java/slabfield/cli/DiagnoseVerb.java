@@ -18,8 +18,9 @@ import slabfield.model.Scenario;
         name = "diagnose",
         mixinStandardHelpOptions = true,
         header = "Weighs what could be wrong against the readings, and says which check would tell.",
-        description = "%nEvery cause is a changed house, fitted to the readings of all stages together. \"Can't tell\" is an"
-                + " answer: then the check comes first that would tell the two likeliest apart.%n",
+        description =
+                "%nEvery cause is a changed house, fitted to the readings of all stages together. \"Can't tell\" is an"
+                        + " answer: then the check comes first that would tell the two likeliest apart.%n",
         footerHeading = "%nExample: with the checklist of what cannot be weighed:%n",
         footer = "  slabfield diagnose house.json --checklist")
 final class DiagnoseVerb implements Callable<Integer> {
@@ -45,7 +46,10 @@ final class DiagnoseVerb implements Callable<Integer> {
         Diagnosis diagnosis = diagnose(drawn);
         if (json.isPresent()) Outputs.write(json.get(), DiagnoseJson.of(drawn, diagnosis), face.out());
         if (json.filter(Outputs.STANDARD::equals).isEmpty())
-            face.out().print(new DiagnosePage(drawn, diagnosis, checklist, face.units().over(drawn.display())).text());
+            face.out()
+                    .print(new DiagnosePage(
+                                    drawn, diagnosis, checklist, face.units().over(drawn.display()))
+                            .text());
         return Exit.FINE.code();
     }
 

@@ -57,7 +57,8 @@ final class ExamplesVerb implements Callable<Integer> {
             if (!Files.exists(file)) {
                 Outputs.write(file, example.bytes());
                 face.out().println("wrote " + file);
-            } else if (!holds(file, example.bytes())) left.add(file + " is there already and differs; it is left as it is.");
+            } else if (!holds(file, example.bytes()))
+                left.add(file + " is there already and differs; it is left as it is.");
         }
         if (!left.isEmpty()) throw new Refusal(Exit.CANNOT_WRITE, left);
     }

@@ -26,8 +26,9 @@ final class FigureOptions {
             names = "--dpi",
             paramLabel = "N",
             defaultValue = "200",
-            description = "Pixels per inch of the PNG, 50 to 1200; with --width it sets how large a page and its text are"
-                    + " (${DEFAULT-VALUE}).")
+            description =
+                    "Pixels per inch of the PNG, 50 to 1200; with --width it sets how large a page and its text are"
+                            + " (${DEFAULT-VALUE}).")
     private int dpi;
 
     @Option(
@@ -47,7 +48,8 @@ final class FigureOptions {
             names = "--locale",
             paramLabel = "PLACE",
             defaultValue = "en",
-            description = "Whose decimal mark numbers in figures and reports have, such as de or fr-CA (${DEFAULT-VALUE}).")
+            description =
+                    "Whose decimal mark numbers in figures and reports have, such as de or fr-CA (${DEFAULT-VALUE}).")
     private String locale;
 
     /** Refuses what lies outside the bounds. */
@@ -81,7 +83,9 @@ final class FigureOptions {
     }
 
     MapStyle style(Shown shown) {
-        MapStyle style = MapStyle.of(shown.forFigures().in(locale())).withFontScale(fontScale).withMonochrome(grey);
+        MapStyle style = MapStyle.of(shown.forFigures().in(locale()))
+                .withFontScale(fontScale)
+                .withMonochrome(grey);
         return vacuumOnly ? style.with(VacuumScale.Sense.VACUUM_ONLY, style.law()) : style;
     }
 }

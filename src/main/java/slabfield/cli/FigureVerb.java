@@ -33,8 +33,8 @@ import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Stage;
 import slabfield.network.SlabSolver;
-import slabfield.quantity.NotAQuantity;
 import slabfield.quantity.Dimension;
+import slabfield.quantity.NotAQuantity;
 import slabfield.quantity.Quantity;
 import slabfield.readings.Band;
 import slabfield.readings.Comparison;
@@ -45,15 +45,16 @@ import slabfield.report.Curves;
         name = "figure",
         mixinStandardHelpOptions = true,
         header = "Draws one figure of a house as PNG, SVG or PDF: map, difference, profile, parity and more.",
-        description = "%nThe ending of --out says which kind of file it is. Kinds:%n  map         the predicted pressure%n"
-                + "  difference  as drawn against everything sealed, or against a --stage, on one scale%n"
-                + "  profile     along a line --from --to, with the holes near it%n"
-                + "  parity      readings of a --stage over their predictions%n"
-                + "  system      the fan against pipe and slab%n"
-                + "  frontier    vacuum at the weakest place against the air drawn from the room, for every suggestion%n"
-                + "  power       vacuum held against fan power, for every fan with a known power%n"
-                + "  probability that the target is met at each place, after a fit to the readings%n"
-                + "  season      the vacuum held through the year, and the worst day%n",
+        description =
+                "%nThe ending of --out says which kind of file it is. Kinds:%n  map         the predicted pressure%n"
+                        + "  difference  as drawn against everything sealed, or against a --stage, on one scale%n"
+                        + "  profile     along a line --from --to, with the holes near it%n"
+                        + "  parity      readings of a --stage over their predictions%n"
+                        + "  system      the fan against pipe and slab%n"
+                        + "  frontier    vacuum at the weakest place against the air drawn from the room, for every suggestion%n"
+                        + "  power       vacuum held against fan power, for every fan with a known power%n"
+                        + "  probability that the target is met at each place, after a fit to the readings%n"
+                        + "  season      the vacuum held through the year, and the worst day%n",
         footerHeading = "%nExample: the readings of one stage over their predictions:%n",
         footer = "  slabfield figure house.json parity --stage \"before sealing\" --out parity.svg")
 final class FigureVerb implements Callable<Integer> {
@@ -81,7 +82,11 @@ final class FigureVerb implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "KIND", description = "What to draw, one of the kinds above.")
     private String kind;
 
-    @Option(names = "--out", required = true, paramLabel = "OUT", description = "File to write; ends in .png, .svg or .pdf.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "OUT",
+            description = "File to write; ends in .png, .svg or .pdf.")
     private Path out;
 
     @Option(names = "--stage", paramLabel = "ID", description = "Stage of readings.")
@@ -93,7 +98,11 @@ final class FigureVerb implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "X,Y", description = "Where it ends.")
     private Optional<String> to = Optional.empty();
 
-    @Option(names = "--beside", paramLabel = "LENGTH", converter = LengthReader.class, description = "How far from a profile holes may stand (1 m).")
+    @Option(
+            names = "--beside",
+            paramLabel = "LENGTH",
+            converter = LengthReader.class,
+            description = "How far from a profile holes may stand (1 m).")
     private Optional<Double> beside = Optional.empty();
 
     @Mixin
@@ -111,11 +120,13 @@ final class FigureVerb implements Callable<Integer> {
         Scenario scenario = ScenarioFile.read(file, face.standardInput());
         MapStyle style = look.style(face.units().over(scenario.display()));
         Figure figure = drawn(wanted, scenario, style);
-        Outputs.write(out, switch (ending) {
-            case "png" -> Figures.png(figure, look.width(), look.dpi());
-            case "svg" -> Figures.svg(figure, look.points()).getBytes(StandardCharsets.UTF_8);
-            default -> Figures.pdf(figure, look.points());
-        });
+        Outputs.write(
+                out,
+                switch (ending) {
+                    case "png" -> Figures.png(figure, look.width(), look.dpi());
+                    case "svg" -> Figures.svg(figure, look.points()).getBytes(StandardCharsets.UTF_8);
+                    default -> Figures.pdf(figure, look.points());
+                });
         return Exit.FINE.code();
     }
 
@@ -127,17 +138,27 @@ final class FigureVerb implements Callable<Integer> {
 
     private Figure drawn(Kind wanted, Scenario scenario, MapStyle style) throws Refusal {
         return switch (wanted) {
-            case MAP -> new MapFigure(solve(stage.isPresent() ? ScenarioFile.during(scenario, stage(scenario)) : scenario), style);
+            case MAP ->
+                new MapFigure(
+                        solve(stage.isPresent() ? ScenarioFile.during(scenario, stage(scenario)) : scenario), style);
             case DIFFERENCE -> difference(scenario, style);
             case PROFILE -> profile(scenario).figure(solve(scenario), beside.orElse(1.0), style);
             case PARITY -> parity(scenario, style);
-            case SYSTEM -> there(Curves.system(sizing(scenario), style), "no solve settled with a fan; draw a fan or list some.");
+            case SYSTEM ->
+                there(Curves.system(sizing(scenario), style), "no solve settled with a fan; draw a fan or list some.");
             case FRONTIER -> Curves.roomAir(scenario, solve(scenario), Advisor.suggest(scenario, Progress.NONE), style);
-            case POWER -> there(Curves.power(sizing(scenario), style), "no fan has a power; give \"watts\" in its curve under \"equipment\".");
+            case POWER ->
+                there(
+                        Curves.power(sizing(scenario), style),
+                        "no fan has a power; give \"watts\" in its curve under \"equipment\".");
             case PROBABILITY -> probability(scenario, style);
-            case SEASON -> there(
-                    Curves.season(sizing(scenario), face.units().over(scenario.display()).temperatureUnit(), style),
-                    "the year is not known; give \"bins\" under \"house\".\"climate\".");
+            case SEASON ->
+                there(
+                        Curves.season(
+                                sizing(scenario),
+                                face.units().over(scenario.display()).temperatureUnit(),
+                                style),
+                        "the year is not known; give \"bins\" under \"house\".\"climate\".");
         };
     }
 
@@ -154,16 +175,22 @@ final class FigureVerb implements Callable<Integer> {
 
     private Figure difference(Scenario scenario, MapStyle style) throws Refusal {
         if (stage.isEmpty())
-            return new DifferenceFigure(solve(scenario), solve(new Measure.SealAll().apply(scenario)), "everything open sealed", style);
+            return new DifferenceFigure(
+                    solve(scenario), solve(new Measure.SealAll().apply(scenario)), "everything open sealed", style);
         Stage at = stage(scenario);
         return new DifferenceFigure(
-                solve(ScenarioFile.during(scenario, at)), solve(scenario), "stage \"" + at.id() + "\" against as drawn", style);
+                solve(ScenarioFile.during(scenario, at)),
+                solve(scenario),
+                "stage \"" + at.id() + "\" against as drawn",
+                style);
     }
 
     private Figure parity(Scenario scenario, MapStyle style) throws Refusal {
         Stage at = stage(scenario);
         Comparison comparison = Comparison.of(scenario, at, solve(ScenarioFile.during(scenario, at)), Band.USUAL);
-        return there(Curves.parity(scenario.name(), comparison, style), "no hole of this stage has a reading and a prediction.");
+        return there(
+                Curves.parity(scenario.name(), comparison, style),
+                "no hole of this stage has a reading and a prediction.");
     }
 
     private static Figure probability(Scenario scenario, MapStyle style) throws Refusal {
@@ -171,10 +198,14 @@ final class FigureVerb implements Callable<Integer> {
             Ensemble ensemble = Ensemble.of(HouseFit.fit(scenario, Progress.NONE), Ensemble.USUAL, SEED, Progress.NONE);
             Outlook outlook = ensemble.outlook(UnaryOperator.identity(), Progress.NONE);
             double target = scenario.target().vacuum();
-            String what = "a vacuum of at least " + style.units().round(target) + " " + style.units().pressureSymbol();
+            String what = "a vacuum of at least " + style.units().round(target) + " "
+                    + style.units().pressureSymbol();
             return new ProbabilityFigure(
-                    outlook.forecasts().get(0).solved(), outlook.chanceOf(target), what,
-                    outlook.forecasts().size() + " houses that explain the readings about as well were solved; what none of them holds is"
+                    outlook.forecasts().get(0).solved(),
+                    outlook.chanceOf(target),
+                    what,
+                    outlook.forecasts().size()
+                            + " houses that explain the readings about as well were solved; what none of them holds is"
                             + " not in it.",
                     style);
         } catch (NotFitted e) {
@@ -202,7 +233,8 @@ final class FigureVerb implements Callable<Integer> {
         Point end = across ? new Point(all.right(), middle) : new Point(middle, all.top());
         if (from.isPresent()) begin = place("--from", from.get());
         if (to.isPresent()) end = place("--to", to.get());
-        if (!(begin.distanceTo(end) > 0)) throw new Refusal(Exit.WRONG_INPUT, "--from and --to are the same place; give two.");
+        if (!(begin.distanceTo(end) > 0))
+            throw new Refusal(Exit.WRONG_INPUT, "--from and --to are the same place; give two.");
         return new Profile(begin, end);
     }
 
@@ -210,7 +242,8 @@ final class FigureVerb implements Callable<Integer> {
         String[] parts = text.split(",");
         try {
             if (parts.length == 2)
-                return new Point(Quantity.parse(parts[0], Dimension.LENGTH), Quantity.parse(parts[1], Dimension.LENGTH));
+                return new Point(
+                        Quantity.parse(parts[0], Dimension.LENGTH), Quantity.parse(parts[1], Dimension.LENGTH));
         } catch (NotAQuantity e) {
             throw new Refusal(Exit.WRONG_INPUT, option + ": " + e.getMessage());
         }

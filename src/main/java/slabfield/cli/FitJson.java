@@ -34,10 +34,12 @@ final class FitJson {
         known.findings().forEach(f -> unknown(unknowns.addObject(), fit, f));
         ArrayNode ratios = root.putArray("ratios");
         for (Identifiability.Ratio r : known.ratios())
-            range(ratios.addObject()
-                    .put("of", id(fit, r.first()))
-                    .put("over", id(fit, r.second()))
-                    .put("value", r.value()), r.range());
+            range(
+                    ratios.addObject()
+                            .put("of", id(fit, r.first()))
+                            .put("over", id(fit, r.second()))
+                            .put("value", r.value()),
+                    r.range());
         ArrayNode groups = root.putArray("exchangeable");
         for (Identifiability.Group g : known.exchangeable()) {
             ArrayNode group = groups.addArray();
@@ -62,11 +64,16 @@ final class FitJson {
 
     private static void unknown(ObjectNode node, Fitted fit, Identifiability.Finding f) {
         Parameter p = fit.parameters().get(f.parameter());
-        node.put("id", p.id()).put("words", p.words()).put("unit", unit(p.kind())).put("standing", f.standing().words());
+        node.put("id", p.id())
+                .put("words", p.words())
+                .put("unit", unit(p.kind()))
+                .put("standing", f.standing().words());
         if (f.standing() == Identifiability.Standing.FOUND) node.put("value", fit.value(f.parameter()));
         else node.putNull("value");
         range(node, f.range());
-        node.put("drawn", p.prior().median()).put("priorSpread", p.prior().spread()).put("priorFrom", p.prior().source());
+        node.put("drawn", p.prior().median())
+                .put("priorSpread", p.prior().spread())
+                .put("priorFrom", p.prior().source());
         node.put("doubtLeft", fit.doubtLeft(f.parameter()));
     }
 
@@ -86,8 +93,12 @@ final class FitJson {
     private static void reading(ObjectNode node, Fitted.Residual r) {
         Observation o = r.observation();
         String unit = o.what() == Observation.What.FLOW ? "_m3_per_s" : "_Pa";
-        node.put("stage", o.stage()).put("place", o.place()).put("what", o.what().words());
-        node.put("measured" + unit, o.measured()).put("fitted" + unit, r.predicted()).put("offBy_deviations", r.deviations());
+        node.put("stage", o.stage())
+                .put("place", o.place())
+                .put("what", o.what().words());
+        node.put("measured" + unit, o.measured())
+                .put("fitted" + unit, r.predicted())
+                .put("offBy_deviations", r.deviations());
         node.put("upperBound", o.upperBound());
     }
 

@@ -22,7 +22,6 @@ final class FitPage {
     /** Distance up to which the two ways to tell the doubt agree as well as 80 houses can tell. */
     private static final double LAPLACE_HOLDS = 0.5;
 
-
     private final Fitted fit;
     private final Identifiability known;
     private final Optional<Ensemble> ensemble;
@@ -46,8 +45,10 @@ final class FitPage {
     String text() {
         Page page = new Page().title(fit.drawn().name());
         int readings = fit.observations().size();
-        page.value("Readings", readings + " numbers, explained to " + Shown.plain(Math.sqrt(fit.chiSquare() / readings), 1)
-                + " times what meter and model let expect");
+        page.value(
+                "Readings",
+                readings + " numbers, explained to " + Shown.plain(Math.sqrt(fit.chiSquare() / readings), 1)
+                        + " times what meter and model let expect");
         if (!fit.converged()) page.text("The search did not settle: the values below are the best so far.");
         found(page);
         if (!known.ratios().isEmpty() || !known.exchangeable().isEmpty())
@@ -60,69 +61,98 @@ final class FitPage {
 
     private void found(Page page) {
         Table table = new Table(
-                Table.words("unknown"), Table.number("found"), Table.number("90 % range"), Table.number("as drawn"),
+                Table.words("unknown"),
+                Table.number("found"),
+                Table.number("90 % range"),
+                Table.number("as drawn"),
                 Table.words("how it is known"));
         for (Identifiability.Finding f : known.findings()) {
             Parameter p = fit.parameters().get(f.parameter());
             if (!p.kind().sought()) continue;
             boolean number = f.standing() == Identifiability.Standing.FOUND;
             table.row(
-                    p.words(), number ? amount(p, fit.value(f.parameter())) : "-", range(p, f.range()),
-                    amount(p, p.prior().median()), f.standing().words());
+                    p.words(),
+                    number ? amount(p, fit.value(f.parameter())) : "-",
+                    range(p, f.range()),
+                    amount(p, p.prior().median()),
+                    f.standing().words());
         }
         page.part("What the readings say").table(table);
-        page.text("A number is given only where the readings fix it to a factor of " + Shown.plain(Identifiability.NUMBER, 0)
+        page.text("A number is given only where the readings fix it to a factor of "
+                + Shown.plain(Identifiability.NUMBER, 0)
                 + " either way; elsewhere the range alone counts. Leaks are multiples of what is drawn.");
     }
 
     private List<String> together() {
         List<String> ratios = known.ratios().stream()
                 .map(r -> {
-                    Parameter a = fit.parameters().get(r.first()), b = fit.parameters().get(r.second());
+                    Parameter a = fit.parameters().get(r.first()),
+                            b = fit.parameters().get(r.second());
                     double drawn = a.prior().median() / b.prior().median();
                     return capital(a.words()) + " over " + b.words() + " is " + plain(r.value() / drawn) + " ("
-                            + plain(r.range().low() / drawn) + " to " + plain(r.range().high() / drawn)
+                            + plain(r.range().low() / drawn) + " to "
+                            + plain(r.range().high() / drawn)
                             + ") times what is drawn; neither is known by itself.";
                 })
                 .toList();
         List<String> groups = known.exchangeable().stream()
                 .map(g -> "Explain the same readings, so that more of one means less of another: "
-                        + String.join("; ", g.members().stream().map(j -> fit.parameters().get(j).words()).toList()) + ".")
+                        + String.join(
+                                "; ",
+                                g.members().stream()
+                                        .map(j -> fit.parameters().get(j).words())
+                                        .toList()) + ".")
                 .toList();
         return Stream.concat(ratios.stream(), groups.stream()).toList();
     }
 
     private void explained(Page page) {
         Table table = new Table(
-                Table.words("stage"), Table.words("place"), Table.words("what"), Table.number("measured"),
-                Table.number("fitted"), Table.number("off by"));
+                Table.words("stage"),
+                Table.words("place"),
+                Table.words("what"),
+                Table.number("measured"),
+                Table.number("fitted"),
+                Table.number("off by"));
         boolean far = false;
         for (Fitted.Residual r : fit.residuals()) {
             Observation o = r.observation();
             boolean flow = o.what() == Observation.What.FLOW;
             far |= Math.abs(r.deviations()) > FAR;
             table.row(
-                    o.stage(), o.place(), o.what().words(), flow ? shown.flowText(o.measured()) : shown.pressureText(o.measured()),
+                    o.stage(),
+                    o.place(),
+                    o.what().words(),
+                    flow ? shown.flowText(o.measured()) : shown.pressureText(o.measured()),
                     flow ? shown.flowText(r.predicted()) : shown.pressureText(r.predicted()),
                     Shown.plain(r.deviations(), 1) + (Math.abs(r.deviations()) > FAR ? " !" : ""));
         }
         page.part("Readings and the fitted house").table(table);
         page.text("Off by: measured minus fitted, in standard deviations of meter, unrest and model. " + Page.SIGN);
         if (far)
-            page.text("Readings marked ! are not explained by any values of the unknowns: look at these holes again, or for"
-                    + " something that is not drawn.");
+            page.text(
+                    "Readings marked ! are not explained by any values of the unknowns: look at these holes again, or for"
+                            + " something that is not drawn.");
     }
 
     private void expected(Page page, Outlook o) {
         double target = fit.drawn().target().vacuum();
         page.part("As drawn, in " + o.forecasts().size() + " houses that explain the readings");
-        page.value("Weakest vacuum", shown.pressureText(o.weakest().median()) + " (" + pressures(o.weakest().interval(0.9)) + ")");
-        page.value("Meets everywhere", Shown.percent(o.chanceThatAllMeet(target)) + " likely, for "
-                + shown.givenPressure(target));
-        page.value("Exhaust", shown.flowText(o.exhaust().median()) + " (" + shown.flow(o.exhaust().interval(0.9).low()) + " to "
-                + shown.flow(o.exhaust().interval(0.9).high()) + ")");
-        ensemble.filter(e -> e.distanceFromLaplace() > LAPLACE_HOLDS).ifPresent(e -> page.text(
-                "The ranges of the unknowns above are rough: the houses lie otherwise than a bell curve."));
+        page.value(
+                "Weakest vacuum",
+                shown.pressureText(o.weakest().median()) + " ("
+                        + pressures(o.weakest().interval(0.9)) + ")");
+        page.value(
+                "Meets everywhere",
+                Shown.percent(o.chanceThatAllMeet(target)) + " likely, for " + shown.givenPressure(target));
+        page.value(
+                "Exhaust",
+                shown.flowText(o.exhaust().median()) + " ("
+                        + shown.flow(o.exhaust().interval(0.9).low()) + " to "
+                        + shown.flow(o.exhaust().interval(0.9).high()) + ")");
+        ensemble.filter(e -> e.distanceFromLaplace() > LAPLACE_HOLDS)
+                .ifPresent(e -> page.text(
+                        "The ranges of the unknowns above are rough: the houses lie otherwise than a bell curve."));
     }
 
     private String pressures(Interval i) {

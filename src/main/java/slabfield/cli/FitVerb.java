@@ -26,8 +26,9 @@ import slabfield.model.Scenario;
         name = "fit",
         mixinStandardHelpOptions = true,
         header = "Finds fill and leaks that explain the readings of all stages, and says what they cannot tell.",
-        description = "%nUnknown are every fill, every opening, wall tops and foot, the soil and suspected barriers. What"
-                + " you drew is where the search starts and what it leans on where the readings say nothing.%n",
+        description =
+                "%nUnknown are every fill, every opening, wall tops and foot, the soil and suspected barriers. What"
+                        + " you drew is where the search starts and what it leans on where the readings say nothing.%n",
         footerHeading = "%nExample: with the result as JSON:%n",
         footer = "  slabfield fit house.json --json found.json")
 final class FitVerb implements Callable<Integer> {
@@ -47,7 +48,8 @@ final class FitVerb implements Callable<Integer> {
             names = "--houses",
             paramLabel = "N",
             defaultValue = "80",
-            description = "How many houses that explain the readings to draw for the ranges (${DEFAULT-VALUE}); 0: none.")
+            description =
+                    "How many houses that explain the readings to draw for the ranges (${DEFAULT-VALUE}); 0: none.")
     private int houses;
 
     @Option(names = "--json", paramLabel = "OUT", description = "Write the result as JSON; \"-\": to standard output.")
@@ -62,14 +64,14 @@ final class FitVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         if (houses != 0 && houses < FEWEST)
-            throw new ParameterException(spec.commandLine(), "--houses " + houses + ": give 0 or a number from " + FEWEST + ".");
+            throw new ParameterException(
+                    spec.commandLine(), "--houses " + houses + ": give 0 or a number from " + FEWEST + ".");
         new Outputs().add("--json", json).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Fitted fit = fitted(drawn);
         Identifiability known = Identifiability.of(fit);
-        Optional<Ensemble> ensemble = houses == 0
-                ? Optional.empty()
-                : Optional.of(Ensemble.of(fit, houses, SEED, watch("house")));
+        Optional<Ensemble> ensemble =
+                houses == 0 ? Optional.empty() : Optional.of(Ensemble.of(fit, houses, SEED, watch("house")));
         Optional<Outlook> outlook = ensemble.map(e -> e.outlook(UnaryOperator.identity(), watch("solved")));
         if (json.isPresent()) Outputs.write(json.get(), FitJson.of(fit, known, outlook), face.out());
         Shown shown = face.units().over(drawn.display());

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.Model.CommandSpec;
 import slabfield.law.AirState;
 import slabfield.model.NominalPipe;
 import slabfield.quantity.Unit;
@@ -20,8 +20,9 @@ import slabfield.readings.PipeFlow;
         name = "flow",
         mixinStandardHelpOptions = true,
         header = "Turns a velocity or velocity pressure read in a pipe into a flow, with its uncertainty.",
-        description = "%nOne reading counts as taken on the pipe's axis; several velocity pressures, given one after the other,"
-                + " as a traverse.%n",
+        description =
+                "%nOne reading counts as taken on the pipe's axis; several velocity pressures, given one after the other,"
+                        + " as a traverse.%n",
         footerHeading = "%nExample: 12 Pa on the axis of a 3 in pipe at 1600 m:%n",
         footer = "  slabfield flow --nominal \"3 in\" --velocity-pressure \"12 Pa\" --altitude \"1600 m\"")
 final class FlowVerb implements Callable<Integer> {
@@ -37,32 +38,44 @@ final class FlowVerb implements Callable<Integer> {
     private Optional<String> nominal = Optional.empty();
 
     @Option(
-            names = "--diameter", paramLabel = "LENGTH", converter = LengthReader.class,
+            names = "--diameter",
+            paramLabel = "LENGTH",
+            converter = LengthReader.class,
             description = "Inside diameter, in place of --nominal.")
     private Optional<Double> diameter = Optional.empty();
 
     @Option(
-            names = "--velocity-pressure", paramLabel = "PRESSURE", converter = QuantityOption.OfPressure.class,
+            names = "--velocity-pressure",
+            paramLabel = "PRESSURE",
+            converter = QuantityOption.OfPressure.class,
             description = "As the pitot tube shows it; again for each place of a traverse.")
     private List<Double> pressures = List.of();
 
     @Option(
-            names = "--velocity", paramLabel = "SPEED", converter = QuantityOption.OfSpeed.class,
+            names = "--velocity",
+            paramLabel = "SPEED",
+            converter = QuantityOption.OfSpeed.class,
             description = "On the axis, from an anemometer that shows true velocity.")
     private Optional<Double> velocity = Optional.empty();
 
     @Option(
-            names = "--meter-step", paramLabel = "PRESSURE", converter = QuantityOption.OfPressure.class,
+            names = "--meter-step",
+            paramLabel = "PRESSURE",
+            converter = QuantityOption.OfPressure.class,
             description = "Smallest step of the meter's display (0.1 Pa).")
     private Optional<Double> step = Optional.empty();
 
     @Option(
-            names = "--temperature", paramLabel = "TEMP", converter = QuantityOption.OfTemperature.class,
+            names = "--temperature",
+            paramLabel = "TEMP",
+            converter = QuantityOption.OfTemperature.class,
             description = "Of the air in the pipe (20 C).")
     private Optional<Double> temperature = Optional.empty();
 
     @Option(
-            names = "--altitude", paramLabel = "LENGTH", converter = LengthReader.class,
+            names = "--altitude",
+            paramLabel = "LENGTH",
+            converter = LengthReader.class,
             description = "Above the sea (0 m).")
     private Optional<Double> altitude = Optional.empty();
 
@@ -70,8 +83,10 @@ final class FlowVerb implements Callable<Integer> {
     public Integer call() {
         double d = diameter();
         AirState air = air();
-        if (pressures.isEmpty() == velocity.isEmpty()) throw wrong("Give --velocity-pressure or --velocity, one of them.");
-        if (pressures.stream().anyMatch(p -> !(p > 0)) || velocity.filter(v -> !(v > 0)).isPresent())
+        if (pressures.isEmpty() == velocity.isEmpty())
+            throw wrong("Give --velocity-pressure or --velocity, one of them.");
+        if (pressures.stream().anyMatch(p -> !(p > 0))
+                || velocity.filter(v -> !(v > 0)).isPresent())
             throw wrong("A velocity or velocity pressure is above 0.");
         if (step.filter(s -> !(s > 0)).isPresent()) throw wrong("--meter-step is above 0.");
         Page page = new Page().title("Flow of a pipe of " + show(d, Unit.MILLIMETRE, 1) + " inside");
@@ -79,8 +94,9 @@ final class FlowVerb implements Callable<Integer> {
         if (pressures.size() > 1) traverse(page, d, air);
         else axis(page, d, air);
         page.value("Readable from", flows(PipeFlow.leastReadable(step.orElse(USUAL_STEP), d, air)) + ", to about 5 %");
-        page.text("Wanted before the reading: " + Shown.plain(PipeFlow.STRAIGHT_BEFORE, 1) + " diameters of straight pipe, behind it "
-                + Shown.plain(PipeFlow.STRAIGHT_BEHIND, 1) + " (common practice).");
+        page.text("Wanted before the reading: " + Shown.plain(PipeFlow.STRAIGHT_BEFORE, 1)
+                + " diameters of straight pipe, behind it " + Shown.plain(PipeFlow.STRAIGHT_BEHIND, 1)
+                + " (common practice).");
         face.out().print(page.cautioned());
         return Exit.FINE.code();
     }
@@ -90,13 +106,17 @@ final class FlowVerb implements Callable<Integer> {
                 .orElseGet(() -> PipeFlow.fromCentrePressure(pressures.get(0), step.orElse(USUAL_STEP), d, air));
         page.value("Flow", flows(flow.flow()));
         page.value("Between", flows(flow.least()) + " and " + flows(flow.most()));
-        page.text("The lower bound has the profile of a long straight pipe, the upper one 0.9 of the axis, as instruments' sheets"
-                + " have it. A traverse narrows this: " + places(d));
+        page.text(
+                "The lower bound has the profile of a long straight pipe, the upper one 0.9 of the axis, as instruments' sheets"
+                        + " have it. A traverse narrows this: " + places(d));
         double step0 = step.orElse(USUAL_STEP);
         if (velocity.isEmpty() && flow.flow() < PipeFlow.leastReadable(step0, d, air))
-            page.text(PipeFlow.testPipe(flow.flow(), step0, air)
-                    .map(p -> "This is below what the meter can tell. Put in a test length of " + p.word() + " pipe.")
-                    .orElse("This is below what the meter can tell, in any of the pipes known here; take a finer meter."));
+            page.text(
+                    PipeFlow.testPipe(flow.flow(), step0, air)
+                            .map(p -> "This is below what the meter can tell. Put in a test length of " + p.word()
+                                    + " pipe.")
+                            .orElse(
+                                    "This is below what the meter can tell, in any of the pipes known here; take a finer meter."));
     }
 
     private void traverse(Page page, double d, AirState air) {
@@ -109,12 +129,17 @@ final class FlowVerb implements Callable<Integer> {
     private static String places(double d) {
         LogLinearTraverse rule = LogLinearTraverse.SIX_PLACES;
         return "six places along each of two diameters at right angles, "
-                + String.join(", ", rule.places(d).stream().map(p -> Shown.plain(Unit.MILLIMETRE.fromSi(p), 0)).toList())
+                + String.join(
+                        ", ",
+                        rule.places(d).stream()
+                                .map(p -> Shown.plain(Unit.MILLIMETRE.fromSi(p), 0))
+                                .toList())
                 + " mm from the wall (log-linear rule, from memory).";
     }
 
     private static String flows(double flow) {
-        return show(flow, Unit.CFM, 1) + " = " + show(flow, Unit.LITRE_PER_SECOND, 1) + " = " + show(flow, Unit.CUBIC_METRE_PER_HOUR, 0);
+        return show(flow, Unit.CFM, 1) + " = " + show(flow, Unit.LITRE_PER_SECOND, 1) + " = "
+                + show(flow, Unit.CUBIC_METRE_PER_HOUR, 0);
     }
 
     private static String show(double si, Unit unit, int decimals) {

@@ -55,7 +55,10 @@ final class JsonPages {
         for (Comparison.SystemComparison s : c.systems()) {
             ObjectNode system = systems.addObject().put("id", s.suctionPoint());
             number(system, "measuredFlow_m3_per_s", s.measuredFlow());
-            number(system, "measuredFlowError_m3_per_s", s.flowRead().map(MeasuredFlow::standardError).orElse(Double.NaN));
+            number(
+                    system,
+                    "measuredFlowError_m3_per_s",
+                    s.flowRead().map(MeasuredFlow::standardError).orElse(Double.NaN));
             number(system, "predictedFlow_m3_per_s", s.predictedFlow());
             number(system, "flowBand_m3_per_s", s.flowBand());
             system.put("flowVerdict", s.flowVerdict().words());

@@ -13,7 +13,8 @@ record LeakMapPage(Scenario scenario, LeakMap map, Shown shown) {
         if (map.readingsSay()) places(page);
         else page.part("The readings do not say: no single leak that is not drawn explains them much better.");
         page.text("If there is just one leak more, it lies with 90 % in the likeliest "
-                + Shown.percent(map.region() / map.area()) + " of the slab. Check with smoke, or cover the spot and read again.");
+                + Shown.percent(map.region() / map.area())
+                + " of the slab. Check with smoke, or cover the spot and read again.");
         return page.cautioned();
     }
 
@@ -23,13 +24,21 @@ record LeakMapPage(Scenario scenario, LeakMap map, Shown shown) {
 
     private void places(Page page) {
         Table table = new Table(
-                Table.number("#"), Table.words("place"), Table.number("gain"), Table.number("air let in"),
+                Table.number("#"),
+                Table.words("place"),
+                Table.number("gain"),
+                Table.number("air let in"),
                 Table.words("drawn opening within 1 m"));
         int rank = 0;
         for (LeakMap.Place p : map.places())
             table.row(
-                    String.valueOf(++rank), shown.place(p.at()), number(p.gain()), shown.flow(p.flow()), p.nearest().orElse("-"));
-        page.part("Likely places, best first; air in " + shown.flowUnit().symbol() + " during the first stage").table(table);
+                    String.valueOf(++rank),
+                    shown.place(p.at()),
+                    number(p.gain()),
+                    shown.flow(p.flow()),
+                    p.nearest().orElse("-"));
+        page.part("Likely places, best first; air in " + shown.flowUnit().symbol() + " during the first stage")
+                .table(table);
         page.text("Gain: natural logarithm of how much more likely the readings are with the leak than without.");
     }
 }

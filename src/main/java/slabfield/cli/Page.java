@@ -9,9 +9,10 @@ final class Page {
     static final String SIGN = "Pressures: negative = soil under vacuum relative to the room.";
 
     /** Said at the end of every page. */
-    static final String CAUTION = "Caution: this is an aid, not a design approval, and it cannot judge combustion safety:"
-            + " test for backdrafting after start-up. A radon test alone shows success. Locate utilities and tensioned"
-            + " cables before coring.";
+    static final String CAUTION =
+            "Caution: this is an aid, not a design approval, and it cannot judge combustion safety:"
+                    + " test for backdrafting after start-up. A radon test alone shows success. Locate utilities and tensioned"
+                    + " cables before coring.";
 
     private static final int NAMES = 22;
 

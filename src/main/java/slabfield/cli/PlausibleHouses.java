@@ -36,6 +36,7 @@ final class PlausibleHouses {
 
     /** True where a stage holds readings. */
     static boolean hasReadings(Scenario scenario) {
-        return scenario.stages().stream().anyMatch(s -> !s.holes().isEmpty() || !s.systems().isEmpty());
+        return scenario.stages().stream()
+                .anyMatch(s -> !s.holes().isEmpty() || !s.systems().isEmpty());
     }
 }

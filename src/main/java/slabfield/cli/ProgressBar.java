@@ -24,8 +24,8 @@ final class ProgressBar {
         if (!well) failed++;
         if (!shown) return;
         int full = WIDE * done / total;
-        err.print("\r[" + "#".repeat(full) + ".".repeat(WIDE - full) + "] " + done + " of " + total + (failed > 0 ? ", " + failed + " not solved" : "")
-                + (done == total ? "\n" : ""));
+        err.print("\r[" + "#".repeat(full) + ".".repeat(WIDE - full) + "] " + done + " of " + total
+                + (failed > 0 ? ", " + failed + " not solved" : "") + (done == total ? "\n" : ""));
         err.flush();
     }
 }

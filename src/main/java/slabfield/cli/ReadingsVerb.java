@@ -47,14 +47,21 @@ final class ReadingsVerb implements Runnable {
     @Command(
             name = "import",
             mixinStandardHelpOptions = true,
-            description = "%nReadings at the same place in the same stage are replaced. What is odd about the new readings is"
-                    + " said at once.%n")
+            description =
+                    "%nReadings at the same place in the same stage are replaced. What is odd about the new readings is"
+                            + " said at once.%n")
     int importTable(
             @Parameters(paramLabel = "FILE", description = "Scenario file.") Path file,
-            @Parameters(paramLabel = "TABLE", description = "Table with units in its headings; \"-\" reads standard input.") Path table,
-            @Option(names = "--stage", paramLabel = "ID", description = "Stage of rows that name none.") Optional<String> stage,
-            @Option(names = "--out", paramLabel = "OUT", required = true, description = "Scenario with the readings.") Path out,
-            @Option(names = "--force", description = "Replace a file even if this program did not write it.") boolean force)
+            @Parameters(
+                            paramLabel = "TABLE",
+                            description = "Table with units in its headings; \"-\" reads standard input.")
+                    Path table,
+            @Option(names = "--stage", paramLabel = "ID", description = "Stage of rows that name none.")
+                    Optional<String> stage,
+            @Option(names = "--out", paramLabel = "OUT", required = true, description = "Scenario with the readings.")
+                    Path out,
+            @Option(names = "--force", description = "Replace a file even if this program did not write it.")
+                    boolean force)
             throws Refusal {
         new Outputs().add("--out", Optional.of(out)).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
@@ -64,8 +71,11 @@ final class ReadingsVerb implements Runnable {
         Page page = new Page().title(filled.name());
         for (Stage each : filled.stages()) {
             if (drawn.stages().contains(each)) continue;
-            page.part("Stage \"" + each.id() + "\": " + each.holes().size() + " holes, " + each.systems().size() + " suction points");
-            page.list(ReadingChecks.of(filled, each, Optional.empty()).stream().map(Finding::sentence).toList());
+            page.part("Stage \"" + each.id() + "\": " + each.holes().size() + " holes, "
+                    + each.systems().size() + " suction points");
+            page.list(ReadingChecks.of(filled, each, Optional.empty()).stream()
+                    .map(Finding::sentence)
+                    .toList());
         }
         face.out().print(page.text("Written to " + out + ".").cautioned());
         return Exit.FINE.code();
@@ -93,9 +103,16 @@ final class ReadingsVerb implements Runnable {
     int exportTable(
             @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.") Path file,
             @Option(names = "--stage", paramLabel = "ID", description = "This stage alone.") Optional<String> stage,
-            @Option(names = "--csv", paramLabel = "OUT", defaultValue = "-", description = "Where to; standard output without it.") Path csv,
-            @Option(names = "--decimal-comma", description = "Decimal commas, and semicolons between cells.") boolean comma,
-            @Option(names = "--force", description = "Replace a file even if this program did not write it.") boolean force)
+            @Option(
+                            names = "--csv",
+                            paramLabel = "OUT",
+                            defaultValue = "-",
+                            description = "Where to; standard output without it.")
+                    Path csv,
+            @Option(names = "--decimal-comma", description = "Decimal commas, and semicolons between cells.")
+                    boolean comma,
+            @Option(names = "--force", description = "Replace a file even if this program did not write it.")
+                    boolean force)
             throws Refusal {
         new Outputs().add("--csv", Optional.of(csv)).check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());

@@ -31,9 +31,10 @@ import slabfield.safety.JobRecord;
         name = "report",
         mixinStandardHelpOptions = true,
         header = "Writes the record of a job as a PDF: design, test, start-up, and a page for the householder.",
-        description = "%nPredicted and measured stand apart; what was not answered is shown as unanswered; radon is only what was"
-                + " typed in. Names, instruments and marks come from the job record, which the verb checklist fills. The same"
-                + " files give the same bytes; no clock is read.%n",
+        description =
+                "%nPredicted and measured stand apart; what was not answered is shown as unanswered; radon is only what was"
+                        + " typed in. Names, instruments and marks come from the job record, which the verb checklist fills. The same"
+                        + " files give the same bytes; no clock is read.%n",
         footerHeading = "%nExample: the page for the householder:%n",
         footer = "  slabfield report house.json --kind householder --out your-radon-system.pdf")
 final class ReportVerb implements Callable<Integer> {
@@ -46,16 +47,26 @@ final class ReportVerb implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "OUT", description = "PDF to write.")
     private Path out;
 
-    @Option(names = "--kind", paramLabel = "KIND", description = "design, test, start-up or householder; may be given again (all four).")
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            description = "design, test, start-up or householder; may be given again (all four).")
     private List<String> kinds = List.of();
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "A4 or letter (A4, or letter where lengths are in feet).")
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "A4 or letter (A4, or letter where lengths are in feet).")
     private Optional<String> paper = Optional.empty();
 
     @Option(names = "--date", paramLabel = "DATE", description = "Date to print on it, such as 2026-01-20.")
     private Optional<String> date = Optional.empty();
 
-    @Option(names = "--locale", paramLabel = "PLACE", defaultValue = "en", description = "Whose decimal mark numbers have, such as de (${DEFAULT-VALUE}).")
+    @Option(
+            names = "--locale",
+            paramLabel = "PLACE",
+            defaultValue = "en",
+            description = "Whose decimal mark numbers have, such as de (${DEFAULT-VALUE}).")
     private String locale;
 
     @Option(names = "--no-sizing", description = "Leave out fans, worst day and cost, which take many solves.")
@@ -74,7 +85,11 @@ final class ReportVerb implements Callable<Integer> {
         if (result instanceof Result.Unsolved unsolved) throw new Refusal(Exit.NOT_CONVERGED, unsolved.reason());
         Job job = Jobs.of((Result.Solved) result, record, from, !unsized, Progress.NONE);
         Shown shown = face.units().over(scenario.display());
-        Numbers numbers = new Numbers(shown.pressureUnit(), shown.flowUnit(), shown.lengthUnit(), Locale.forLanguageTag(locale.replace('_', '-')));
+        Numbers numbers = new Numbers(
+                shown.pressureUnit(),
+                shown.flowUnit(),
+                shown.lengthUnit(),
+                Locale.forLanguageTag(locale.replace('_', '-')));
         Outputs.write(out, ReportPdf.bytes(job, wanted(), numbers, paper(shown)));
         return Exit.FINE.code();
     }

@@ -42,7 +42,10 @@ final class ScenarioFile {
     private static Scenario readStream(InputStream in) throws Refusal, ScenarioProblems {
         try {
             byte[] bytes = in.readNBytes(ScenarioReader.LARGEST_FILE + 1);
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return ScenarioReader.read(text, "standard input");
         } catch (CharacterCodingException e) {
             throw new Refusal(Exit.WRONG_INPUT, "standard input is not UTF-8 text; convert it to that encoding");
@@ -62,22 +65,37 @@ final class ScenarioFile {
     /** The house as it stood at a stage, with that stage's readings alone. */
     static Scenario during(Scenario scenario, Stage stage) {
         Stage alone = new Stage(
-                stage.id(), stage.kind(), Map.of(), Map.of(), stage.holes(), stage.systems(), stage.time(), stage.notes());
+                stage.id(),
+                stage.kind(),
+                Map.of(),
+                Map.of(),
+                stage.holes(),
+                stage.systems(),
+                stage.time(),
+                stage.notes());
         return scenario.during(stage).withStages(List.of(alone));
     }
 
     /** The scenario on another grid. */
     static Scenario withCell(Scenario scenario, double cell) throws Refusal {
         if (!(cell > 0)) throw new Refusal(Exit.WRONG_INPUT, "--cell: a cell is larger than 0");
-        List<Point> corners = scenario.slabs().stream().map(Slab::outline).flatMap(List::stream).toList();
+        List<Point> corners = scenario.slabs().stream()
+                .map(Slab::outline)
+                .flatMap(List::stream)
+                .toList();
         var x = corners.stream().mapToDouble(Point::x).summaryStatistics();
         var y = corners.stream().mapToDouble(Point::y).summaryStatistics();
         double cells = Math.ceil((x.getMax() - x.getMin()) / cell) * Math.ceil((y.getMax() - y.getMin()) / cell);
         long most = ScenarioReader.mostCells(scenario.layer());
         if (cells > most)
-            throw new Refusal(Exit.WRONG_INPUT, String.format(
-                    Locale.ROOT, "--cell: this makes a grid of %.0f cells, and this computer's memory takes about %d;"
-                            + " give a larger cell", cells, most));
+            throw new Refusal(
+                    Exit.WRONG_INPUT,
+                    String.format(
+                            Locale.ROOT,
+                            "--cell: this makes a grid of %.0f cells, and this computer's memory takes about %d;"
+                                    + " give a larger cell",
+                            cells,
+                            most));
         return scenario.withCellSize(cell);
     }
 

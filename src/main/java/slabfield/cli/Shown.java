@@ -118,7 +118,11 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
     /** The same units for a figure. */
     UnitsShown forFigures() {
         return new UnitsShown(
-                pressureUnit.symbol(), pressureUnit::fromSi, flowUnit.symbol(), flowUnit::fromSi, lengthUnit.symbol(),
+                pressureUnit.symbol(),
+                pressureUnit::fromSi,
+                flowUnit.symbol(),
+                flowUnit::fromSi,
+                lengthUnit.symbol(),
                 lengthUnit::fromSi);
     }
 
@@ -128,6 +132,8 @@ record Shown(Unit pressureUnit, Unit flowUnit, Unit lengthUnit) {
 
     private static String decimals(double number, int decimals) {
         if (!Double.isFinite(number)) return "-";
-        return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        return BigDecimal.valueOf(number)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 }

@@ -22,7 +22,9 @@ final class SizeJson {
     private SizeJson() {}
 
     static String text(Sizing sizing) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode().put("scenario", sizing.scenario().name());
+        ObjectNode root = JsonNodeFactory.instance
+                .objectNode()
+                .put("scenario", sizing.scenario().name());
         number(root, "target_Pa", sizing.scenario().target().vacuum());
         root.put("fansInvented", sizing.inventedOnly());
         ArrayNode fans = root.putArray("fans");
@@ -39,7 +41,9 @@ final class SizeJson {
         sizing.season().forEach(p -> season(season.addObject(), p));
         year(root.putObject("year"), sizing.cost());
         year(root.putObject("yearAllSealed"), sizing.costSealed());
-        root.put("currency", sizing.scenario().house().tariff().map(t -> t.currency()).orElse(null));
+        root.put(
+                "currency",
+                sizing.scenario().house().tariff().map(t -> t.currency()).orElse(null));
         ArrayNode limits = root.putArray("limits");
         for (HousePressure.AgainstLimit l : sizing.limits()) {
             ObjectNode node = limits.addObject().put("source", l.limit().source());
@@ -57,7 +61,8 @@ final class SizeJson {
         node.put("id", r.fan().offer().id()).put("invented", r.fan().offer().invented());
         node.put("arrangement", r.fan().offer().arrangement().words()).put("holdsTarget", r.meets());
         held(node.putObject("asDrawn"), r.drawn());
-        if (r.worstDay().isPresent()) held(node.putObject("worstDay"), r.worstDay().get());
+        if (r.worstDay().isPresent())
+            held(node.putObject("worstDay"), r.worstDay().get());
         else node.putNull("worstDay");
         number(node, "margin_Pa", r.margin());
         number(node, "exhaust_m3_per_s", r.solved().flows().exhaust());
@@ -82,7 +87,9 @@ final class SizeJson {
         number(node, "exhaust_m3_per_s", p.solved().flows().exhaust());
         number(node, "fastest_m_per_s", p.fastest());
         ArrayNode runs = node.putArray("stretches");
-        p.runs().forEach((run, stretches) -> stretches.forEach(l -> stretch(runs.addObject().put("run", run), l)));
+        p.runs()
+                .forEach((run, stretches) ->
+                        stretches.forEach(l -> stretch(runs.addObject().put("run", run), l)));
     }
 
     private static void stretch(ObjectNode node, PipeLosses l) {
@@ -105,8 +112,13 @@ final class SizeJson {
         number(node, "exhaust_Pa", sizing.worstDay().map(HousePressure::exhaust));
         number(node, "total_Pa", sizing.worstDay().map(HousePressure::total));
         node.put("held", sizing.heldDownTo().map(SizeJson::words).orElse(null));
-        number(node, "heldDownTo_K", sizing.heldDownTo().flatMap(h ->
-                h instanceof WorstDay.HeldDownTo.Temperature t ? Optional.of(t.temperature()) : Optional.empty()));
+        number(
+                node,
+                "heldDownTo_K",
+                sizing.heldDownTo()
+                        .flatMap(h -> h instanceof WorstDay.HeldDownTo.Temperature t
+                                ? Optional.of(t.temperature())
+                                : Optional.empty()));
     }
 
     private static String words(WorstDay.HeldDownTo held) {

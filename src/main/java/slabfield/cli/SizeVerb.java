@@ -22,8 +22,9 @@ import slabfield.wording.Nearest;
         name = "size",
         mixinStandardHelpOptions = true,
         header = "Ranks fans and compares pipes by the vacuum they leave at the slab; worst day, season, cost.",
-        description = "%nTries each fan of the scenario's list in the whole network, as drawn and on the worst day, and goes on"
-                + " with the smallest that holds the target. Without a list it tries invented classes and says so.%n",
+        description =
+                "%nTries each fan of the scenario's list in the whole network, as drawn and on the worst day, and goes on"
+                        + " with the smallest that holds the target. Without a list it tries invented classes and says so.%n",
         footerHeading = "%nExample: a fan from a table, in inches of water and cfm, numbers as JSON:%n",
         footer = "  slabfield size house.json --fan-csv my-fan.csv --units \"inH2O,cfm,ft\" --json sizes.json")
 final class SizeVerb implements Callable<Integer> {
@@ -56,11 +57,15 @@ final class SizeVerb implements Callable<Integer> {
             throw new Refusal(Exit.WRONG_INPUT, "The scenario has no suction point; draw one under \"suctionPoints\".");
         List<String> ids = Sizing.offers(scenario).stream().map(FanOffer::id).toList();
         if (fan.isPresent() && !ids.contains(fan.get()))
-            throw new Refusal(Exit.WRONG_INPUT, "--fan: there is no fan \"" + fan.get() + "\"; " + Nearest.hint(fan.get(), ids));
+            throw new Refusal(
+                    Exit.WRONG_INPUT, "--fan: there is no fan \"" + fan.get() + "\"; " + Nearest.hint(fan.get(), ids));
         Sizing sizing = Sizing.of(scenario, fan, Progress.NONE);
         if (sizing.chosen().isEmpty())
-            throw new Refusal(Exit.NOT_CONVERGED, "No solve settled with these fans: " + String.join(", ", sizing.ranking().unsolved())
-                    + ". Look for values far outside the usual.");
+            throw new Refusal(
+                    Exit.NOT_CONVERGED,
+                    "No solve settled with these fans: "
+                            + String.join(", ", sizing.ranking().unsolved())
+                            + ". Look for values far outside the usual.");
         if (json.isPresent()) Outputs.write(json.get(), SizeJson.text(sizing), face.out());
         Shown shown = face.units().over(scenario.display());
         if (json.filter(Outputs.STANDARD::equals).isEmpty()) face.out().print(new SizePage(sizing, shown).text());
@@ -74,7 +79,8 @@ final class SizeVerb implements Callable<Integer> {
             try {
                 FanOffer offer = FanCsv.read(table);
                 if (fans.stream().anyMatch(f -> f.id().equals(offer.id())))
-                    problems.add("--fan-csv " + table + ": there is a fan \"" + offer.id() + "\" already; rename the file.");
+                    problems.add(
+                            "--fan-csv " + table + ": there is a fan \"" + offer.id() + "\" already; rename the file.");
                 fans.add(offer);
             } catch (ScenarioProblems e) {
                 problems.add(e.getMessage());

@@ -39,33 +39,56 @@ final class SolvePage {
 
     private void headline(Page page) {
         Convergence c = solved.convergence();
-        page.value("House", stage.map(s -> "as at stage \"" + s.id() + "\" (" + s.kind().words() + ")").orElse("as drawn"));
-        page.value("Converged", String.format(
-                Locale.ROOT, "yes, in %d steps to a residual of %.1e of the flow", c.iterations(), c.residual()));
+        page.value(
+                "House",
+                stage.map(s -> "as at stage \"" + s.id() + "\" (" + s.kind().words() + ")")
+                        .orElse("as drawn"));
+        page.value(
+                "Converged",
+                String.format(
+                        Locale.ROOT,
+                        "yes, in %d steps to a residual of %.1e of the flow",
+                        c.iterations(),
+                        c.residual()));
         Result.Coverage cover = solved.coverage();
-        page.value("Weakest place", Double.isFinite(cover.weakest())
-                ? "vacuum " + shown.pressureText(cover.weakest()) + " at " + shown.place(cover.weakestAt())
-                        + ", to a cell of " + shown.size(cover.cell())
-                : "none: no part of the slab has a pressure");
-        page.value("Weakest test hole", solved.weakestHole()
-                .map(h -> "vacuum " + shown.pressureText(-h.fanOn().getAsDouble()) + " at " + h.id())
-                .orElse("none is drawn"));
-        page.value("Area meeting target", Shown.percent(cover.meeting()) + " has " + shown.givenPressure(cover.target())
-                + " of vacuum or more (" + solved.scenario().target().choice() + ")");
+        page.value(
+                "Weakest place",
+                Double.isFinite(cover.weakest())
+                        ? "vacuum " + shown.pressureText(cover.weakest()) + " at " + shown.place(cover.weakestAt())
+                                + ", to a cell of " + shown.size(cover.cell())
+                        : "none: no part of the slab has a pressure");
+        page.value(
+                "Weakest test hole",
+                solved.weakestHole()
+                        .map(h -> "vacuum " + shown.pressureText(-h.fanOn().getAsDouble()) + " at " + h.id())
+                        .orElse("none is drawn"));
+        page.value(
+                "Area meeting target",
+                Shown.percent(cover.meeting()) + " has " + shown.givenPressure(cover.target()) + " of vacuum or more ("
+                        + solved.scenario().target().choice() + ")");
         page.value("Exhaust", shown.flowText(solved.flows().exhaust()));
-        page.value("Share from the room", Shown.percent(solved.flows().roomShare().orElse(Double.NaN)));
+        page.value(
+                "Share from the room", Shown.percent(solved.flows().roomShare().orElse(Double.NaN)));
     }
 
     private void holes(Page page) {
         Table table = new Table(
-                Table.words("hole"), Table.number("fan on"), Table.number("fan off"), Table.number("on - off"),
-                Table.number("measured on"), Table.number("measured - predicted"));
+                Table.words("hole"),
+                Table.number("fan on"),
+                Table.number("fan off"),
+                Table.number("on - off"),
+                Table.number("measured on"),
+                Table.number("measured - predicted"));
         for (Result.Hole hole : solved.holes()) {
             OptionalDouble on = hole.fanOn(), off = hole.fanOff();
             OptionalDouble read = ResultWriter.measured(solved.scenario(), hole.id());
             table.row(
-                    hole.id(), shown.pressure(on), shown.pressure(off), shown.pressure(minus(on, off)),
-                    shown.pressure(read), shown.pressure(minus(read, on)));
+                    hole.id(),
+                    shown.pressure(on),
+                    shown.pressure(off),
+                    shown.pressure(minus(on, off)),
+                    shown.pressure(read),
+                    shown.pressure(minus(read, on)));
         }
         page.part("Test holes, pressure in " + shown.pressureUnit().symbol()).table(table);
     }
@@ -78,7 +101,8 @@ final class SolvePage {
 
     private void suctions(Page page) {
         Table table = new Table(
-                Table.words("suction point"), Table.words("place"),
+                Table.words("suction point"),
+                Table.words("place"),
                 Table.number("pressure in pit or tile, " + shown.pressureUnit().symbol()),
                 Table.number("flow, " + shown.flowUnit().symbol()));
         for (Result.Suction s : solved.suctions())
@@ -88,16 +112,19 @@ final class SolvePage {
 
     private void sources(Page page) {
         Result.Flows flows = solved.flows();
-        Table table = new Table(
-                Table.words("source"), Table.number(shown.flowUnit().symbol()), Table.number("of exhaust"));
+        Table table =
+                new Table(Table.words("source"), Table.number(shown.flowUnit().symbol()), Table.number("of exhaust"));
         flows.bySource().forEach((name, flow) -> share(table, name, flow));
         share(table, "all from the room", flows.fromRoom());
         share(table, "all from soil", flows.fromSoil());
         share(table, "all from outdoors through walls", flows.fromOutdoors());
         share(table, "exhaust", flows.exhaust());
-        page.part("Air by source, positive into the layer, flow in " + shown.flowUnit().symbol()).table(table);
+        page.part("Air by source, positive into the layer, flow in "
+                        + shown.flowUnit().symbol())
+                .table(table);
         page.text(String.format(
-                Locale.ROOT, "Mass balance: in less out is %.1e of the flow through the network.",
+                Locale.ROOT,
+                "Mass balance: in less out is %.1e of the flow through the network.",
                 solved.convergence().massBalance()));
     }
 

@@ -38,7 +38,10 @@ final class SolveVerb implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.")
     private Path file;
 
-    @Option(names = "--stage", paramLabel = "ID", description = "Solve the house as it stood at this stage of readings.")
+    @Option(
+            names = "--stage",
+            paramLabel = "ID",
+            description = "Solve the house as it stood at this stage of readings.")
     private Optional<String> stage = Optional.empty();
 
     @Option(
@@ -54,7 +57,10 @@ final class SolveVerb implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "OUT", description = "Write the pressure of each cell as CSV.")
     private Optional<Path> csv = Optional.empty();
 
-    @Option(names = "--grid", paramLabel = "OUT", description = "Write the pressure as an ASCII grid for geographic programs.")
+    @Option(
+            names = "--grid",
+            paramLabel = "OUT",
+            description = "Write the pressure as an ASCII grid for geographic programs.")
     private Optional<Path> grid = Optional.empty();
 
     @Option(names = "--holes-csv", paramLabel = "OUT", description = "Write the predictions at the test holes as CSV.")
@@ -81,7 +87,15 @@ final class SolveVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         look.check();
-        new Outputs().add("--json", json).add("--csv", csv).add("--grid", grid).add("--holes-csv", holes).add("--png", png).add("--svg", svg).add("--pdf", pdf).check(file, force);
+        new Outputs()
+                .add("--json", json)
+                .add("--csv", csv)
+                .add("--grid", grid)
+                .add("--holes-csv", holes)
+                .add("--png", png)
+                .add("--svg", svg)
+                .add("--pdf", pdf)
+                .check(file, force);
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Optional<Stage> at = stage.isEmpty() ? Optional.empty() : Optional.of(ScenarioFile.stage(drawn, stage.get()));
         Scenario house = at.map(s -> ScenarioFile.during(drawn, s)).orElse(drawn);
@@ -103,7 +117,8 @@ final class SolveVerb implements Callable<Integer> {
 
     private void figures(Figure map) throws Refusal {
         if (png.isPresent()) Outputs.write(png.get(), Figures.png(map, look.width(), look.dpi()));
-        if (svg.isPresent()) Outputs.write(svg.get(), Figures.svg(map, look.points()).getBytes(StandardCharsets.UTF_8));
+        if (svg.isPresent())
+            Outputs.write(svg.get(), Figures.svg(map, look.points()).getBytes(StandardCharsets.UTF_8));
         if (pdf.isPresent()) Outputs.write(pdf.get(), Figures.pdf(map, look.points()));
     }
 }

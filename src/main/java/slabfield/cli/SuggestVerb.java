@@ -25,7 +25,8 @@ import slabfield.network.SlabSolver;
 @Command(
         name = "suggest",
         mixinStandardHelpOptions = true,
-        header = "Tries sealing, suction points, pits, tile, footings, pipe and fan one by one and ranks what they gain.",
+        header =
+                "Tries sealing, suction points, pits, tile, footings, pipe and fan one by one and ranks what they gain.",
         description = {
             "%nEach measure is solved by itself; gains do not add up. --plans puts measures together, step by step, and keeps"
                     + " the plans that no other beats.",
@@ -44,13 +45,18 @@ final class SuggestVerb implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "Scenario file; \"-\" reads standard input.")
     private Path file;
 
-    @Option(names = "--top", paramLabel = "N", defaultValue = "10", description = "How many to list (${DEFAULT-VALUE}).")
+    @Option(
+            names = "--top",
+            paramLabel = "N",
+            defaultValue = "10",
+            description = "How many to list (${DEFAULT-VALUE}).")
     private int top;
 
     @Option(
             names = "--band",
             paramLabel = "FROM",
-            description = "Ranges and odds. readings: fits the readings first; assumed: from the usual ranges of fill and leaks.")
+            description =
+                    "Ranges and odds. readings: fits the readings first; assumed: from the usual ranges of fill and leaks.")
     private Optional<BandFrom> band = Optional.empty();
 
     @Option(
@@ -83,11 +89,12 @@ final class SuggestVerb implements Callable<Integer> {
         Scenario scenario = houses.map(Houses::best).orElse(drawn);
         Result base = SlabSolver.solve(scenario, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
         if (base instanceof Result.Unsolved unsolved) throw new Refusal(Exit.NOT_CONVERGED, unsolved.reason());
-        List<Suggestion> all = houses.isPresent()
-                ? Advisor.suggest(houses.get(), top, watch)
-                : Advisor.suggest(scenario, watch);
+        List<Suggestion> all =
+                houses.isPresent() ? Advisor.suggest(houses.get(), top, watch) : Advisor.suggest(scenario, watch);
         Advice advice = new Advice(
-                (Result.Solved) base, all.subList(0, Math.min(top, all.size())), all.size(),
+                (Result.Solved) base,
+                all.subList(0, Math.min(top, all.size())),
+                all.size(),
                 covers ? Advisor.covers(scenario, watch) : List.of(),
                 plans.map(n -> Combinations.search(scenario, n, watch)));
         SolveCounter.end(watch);

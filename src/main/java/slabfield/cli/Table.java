@@ -42,7 +42,8 @@ final class Table {
     /** Heading, rule and rows, without line ends. */
     List<String> lines() {
         int[] widths = widths();
-        List<String> out = new ArrayList<>(broken(columns.stream().map(Column::head).toList(), widths));
+        List<String> out =
+                new ArrayList<>(broken(columns.stream().map(Column::head).toList(), widths));
         out.add(String.join(GAP, Arrays.stream(widths).mapToObj("-"::repeat).toList()));
         rows.forEach(row -> out.addAll(broken(row, widths)));
         return out;

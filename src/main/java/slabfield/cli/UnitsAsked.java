@@ -1,10 +1,10 @@
 package slabfield.cli;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.EnumMap;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import slabfield.model.Display;
@@ -33,7 +33,8 @@ record UnitsAsked(Map<Dimension, Unit> units) {
     private Unit one(Dimension kind, String drawn) {
         return Optional.ofNullable(units.get(kind))
                 .or(() -> Unit.find(drawn, kind))
-                .orElseThrow(() -> new IllegalStateException("a scenario shows its results in known units, not " + drawn));
+                .orElseThrow(
+                        () -> new IllegalStateException("a scenario shows its results in known units, not " + drawn));
     }
 
     /** Reads the option's text. */
@@ -43,18 +44,25 @@ record UnitsAsked(Map<Dimension, Unit> units) {
             Map<Dimension, Unit> units = new EnumMap<>(Dimension.class);
             List<String> wrong = new ArrayList<>();
             for (String symbol : text.split(",")) {
-                Optional<Unit> unit = KINDS.stream().flatMap(kind -> Unit.find(symbol, kind).stream()).findFirst();
-                if (unit.isEmpty()) wrong.add('"' + symbol.strip() + "\" is no unit of pressure, flow or length; "
-                        + Nearest.hint(symbol.strip(), symbols()));
+                Optional<Unit> unit = KINDS.stream()
+                        .flatMap(kind -> Unit.find(symbol, kind).stream())
+                        .findFirst();
+                if (unit.isEmpty())
+                    wrong.add('"' + symbol.strip() + "\" is no unit of pressure, flow or length; "
+                            + Nearest.hint(symbol.strip(), symbols()));
                 else if (units.put(unit.get().dimension(), unit.get()) != null)
-                    wrong.add('"' + text + "\" names two units for " + unit.get().dimension().words());
+                    wrong.add('"' + text + "\" names two units for "
+                            + unit.get().dimension().words());
             }
             if (!wrong.isEmpty()) throw new TypeConversionException(String.join("; ", wrong));
             return new UnitsAsked(units);
         }
 
         private static List<String> symbols() {
-            return KINDS.stream().flatMap(kind -> Unit.of(kind).stream()).map(Unit::symbol).toList();
+            return KINDS.stream()
+                    .flatMap(kind -> Unit.of(kind).stream())
+                    .map(Unit::symbol)
+                    .toList();
         }
     }
 }

@@ -23,15 +23,19 @@ import slabfield.validation.ValidationIndex;
         name = "validate",
         mixinStandardHelpOptions = true,
         header = "Holds the program against published, measured and exact numbers, and writes the reports.",
-        description = "%nRuns the cases of a folder, each with a control that must fail and on three sizes of cells; writes"
-                + " report.md and figure.svg of each case, and the index when all were run.%n",
+        description =
+                "%nRuns the cases of a folder, each with a control that must fail and on three sizes of cells; writes"
+                        + " report.md and figure.svg of each case, and the index when all were run.%n",
         footerHeading = "%nExample: all cases of this copy of the program's source:%n",
         footer = "  slabfield validate --folder validation")
 final class ValidateVerb implements Callable<Integer> {
     @ParentCommand
     private CommandLineFace face;
 
-    @Parameters(paramLabel = "ID", arity = "0..*", description = "Numbers of cases, such as 0003; all where none is given.")
+    @Parameters(
+            paramLabel = "ID",
+            arity = "0..*",
+            description = "Numbers of cases, such as 0003; all where none is given.")
     private List<String> ids = List.of();
 
     @Option(
@@ -44,7 +48,8 @@ final class ValidateVerb implements Callable<Integer> {
     @Option(
             names = "--accept",
             paramLabel = "ID",
-            description = "Make this case's numbers the accepted ones, where they agree with its source. Repeat for more.")
+            description =
+                    "Make this case's numbers the accepted ones, where they agree with its source. Repeat for more.")
     private List<String> accepted = List.of();
 
     @Option(names = "--dry-run", description = "Write nothing, and leave out the finer and coarser cells.")
@@ -63,13 +68,16 @@ final class ValidateVerb implements Callable<Integer> {
         }
         show(ValidationIndex.ordered(outcomes));
         boolean fine = outcomes.stream()
-                .allMatch(o -> o.verdict() == Outcome.Verdict.GREEN || o.of().missed().isPresent());
+                .allMatch(o ->
+                        o.verdict() == Outcome.Verdict.GREEN || o.of().missed().isPresent());
         return (fine ? Exit.FINE : Exit.CASE_FAILED).code();
     }
 
     private List<ValidationCase> cases() throws Refusal {
         if (!Files.isDirectory(folder))
-            throw new Refusal(Exit.WRONG_INPUT, "There is no folder " + folder + "; name the one with --folder that holds the cases.");
+            throw new Refusal(
+                    Exit.WRONG_INPUT,
+                    "There is no folder " + folder + "; name the one with --folder that holds the cases.");
         try {
             return Validation.cases(folder);
         } catch (CaseProblem | IOException e) {
@@ -87,7 +95,9 @@ final class ValidateVerb implements Callable<Integer> {
         if (!unknown.isEmpty()) throw new Refusal(Exit.WRONG_INPUT, unknown);
         return wanted.isEmpty()
                 ? cases
-                : cases.stream().filter(c -> wanted.stream().anyMatch(c.id()::startsWith)).toList();
+                : cases.stream()
+                        .filter(c -> wanted.stream().anyMatch(c.id()::startsWith))
+                        .toList();
     }
 
     private Outcome run(ValidationCase of, String version) throws Refusal {
@@ -114,14 +124,21 @@ final class ValidateVerb implements Callable<Integer> {
     }
 
     private void show(List<Outcome> outcomes) {
-        Table table = new Table(Table.words("case"), Table.words("verdict"), Table.number("worst"), Table.words("control"));
+        Table table =
+                new Table(Table.words("case"), Table.words("verdict"), Table.number("worst"), Table.words("control"));
         for (Outcome o : outcomes)
             table.row(
-                    o.of().id(), o.problem().orElse(o.verdict().word()), String.format(Locale.ROOT, "%.2f", o.worst()),
+                    o.of().id(),
+                    o.problem().orElse(o.verdict().word()),
+                    String.format(Locale.ROOT, "%.2f", o.worst()),
                     o.control().red() + " of " + o.control().of() + " red");
         table.lines().forEach(face.out()::println);
-        long green = outcomes.stream().filter(o -> o.verdict() == Outcome.Verdict.GREEN).count();
+        long green = outcomes.stream()
+                .filter(o -> o.verdict() == Outcome.Verdict.GREEN)
+                .count();
         face.out().println();
-        face.out().println(green + " of " + outcomes.size() + " cases are green. Worst: largest error in parts of its tolerance.");
+        face.out()
+                .println(green + " of " + outcomes.size()
+                        + " cases are green. Worst: largest error in parts of its tolerance.");
     }
 }

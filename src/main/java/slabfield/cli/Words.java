@@ -13,7 +13,9 @@ final class Words {
     static <T extends Enum<T>> T of(String where, String given, T[] values) throws Refusal {
         List<String> words = Arrays.stream(values).map(Words::word).toList();
         int at = words.indexOf(given.strip().toLowerCase(Locale.ROOT));
-        if (at < 0) throw new Refusal(Exit.WRONG_INPUT, where + ": there is no \"" + given + "\"; " + Nearest.hint(given, words));
+        if (at < 0)
+            throw new Refusal(
+                    Exit.WRONG_INPUT, where + ": there is no \"" + given + "\"; " + Nearest.hint(given, words));
         return values[at];
     }
 

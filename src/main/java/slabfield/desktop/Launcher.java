@@ -12,8 +12,9 @@ public final class Launcher {
     /** Exit code where there is no screen. */
     public static final int NO_SCREEN = 3;
 
-    private static final String ADVICE = "Slabfield found no screen for its window. Start it where there is one, or use the"
-            + " command line: \"slabfield --help\" lists what it can do.";
+    private static final String ADVICE =
+            "Slabfield found no screen for its window. Start it where there is one, or use the"
+                    + " command line: \"slabfield --help\" lists what it can do.";
 
     private Launcher() {}
 

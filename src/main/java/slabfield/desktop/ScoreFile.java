@@ -19,7 +19,8 @@ final class ScoreFile implements ScoreBook {
 
     /** The file of the person at the machine, beside the settings. */
     static ScoreFile ofUser() {
-        Path settings = SettingsFile.place(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+        Path settings = SettingsFile.place(
+                System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
         return new ScoreFile(settings.resolveSibling("scores.properties"));
     }
 

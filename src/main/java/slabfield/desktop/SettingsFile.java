@@ -46,7 +46,8 @@ final class SettingsFile implements Memory {
         String name = system.toLowerCase(Locale.ROOT);
         Path folder;
         if (name.contains("mac")) folder = home.resolve("Library").resolve("Application Support");
-        else if (name.contains("win")) folder = given(environment, "APPDATA", home.resolve("AppData").resolve("Roaming"));
+        else if (name.contains("win"))
+            folder = given(environment, "APPDATA", home.resolve("AppData").resolve("Roaming"));
         else folder = given(environment, "XDG_CONFIG_HOME", home.resolve(".config"));
         return folder.resolve("slabfield").resolve("settings.properties");
     }
@@ -79,7 +80,8 @@ final class SettingsFile implements Memory {
 
     private void keep(List<Path> files) {
         properties.keySet().removeIf(key -> key.toString().startsWith(RECENT));
-        for (int k = 0; k < files.size(); k++) properties.setProperty(RECENT + k, files.get(k).toString());
+        for (int k = 0; k < files.size(); k++)
+            properties.setProperty(RECENT + k, files.get(k).toString());
         kept.write();
     }
 

@@ -19,6 +19,7 @@ import slabfield.io.RecoveryFolder;
 public final class Window extends Application {
     /** Changes that follow each other closer than this are kept together [ms]. */
     private static final long QUIET = 1000;
+
     private static final String TIMING = "slabfield.timing";
     private static final String END = "end";
 
@@ -37,16 +38,22 @@ public final class Window extends Application {
                 new Workbench.Runners(
                         new DaemonRunner("solve", Platform::runLater), new DaemonRunner("compare", Platform::runLater),
                         new DaemonRunner("advise", Platform::runLater), new DaemonRunner("size", Platform::runLater)));
-        Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> bench.trouble().set(Optional.of(new Workbench.Trouble(
-                "Something went wrong",
-                "A fault in the program: " + fault + ". The house is still open; save it under another name to be safe."))));
+        Thread.currentThread()
+                .setUncaughtExceptionHandler((thread, fault) -> bench.trouble()
+                        .set(Optional.of(new Workbench.Trouble(
+                                "Something went wrong",
+                                "A fault in the program: " + fault
+                                        + ". The house is still open; save it under another name to be safe."))));
         Recovery recovery = new Recovery(
                 new RecoveryFolder(SettingsFile.recoveryOfUser()), new DaemonRunner("keep", Platform::runLater), QUIET);
         bench.keepIn(recovery);
         stage.setOnHidden(e -> recovery.close());
-        Guide guide = new Guide(bench, ScoreFile.ofUser(), new Guide.Runners(
-                new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
-                new DaemonRunner("lessons", Platform::runLater), new DaemonRunner("find", Platform::runLater)));
+        Guide guide = new Guide(
+                bench,
+                ScoreFile.ofUser(),
+                new Guide.Runners(
+                        new DaemonRunner("trace", Platform::runLater), new DaemonRunner("options", Platform::runLater),
+                        new DaemonRunner("lessons", Platform::runLater), new DaemonRunner("find", Platform::runLater)));
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         if (System.getProperty(TIMING) != null) view.onFirstMap(Window::time);
         view.show();
@@ -58,7 +65,9 @@ public final class Window extends Application {
     /** Writes how long the start took, from the start of the process to the first map; ends the program where "end" is asked for. */
     private static void time() {
         ProcessHandle.Info process = ProcessHandle.current().info();
-        long wall = process.startInstant().map(s -> Duration.between(s, Instant.now()).toMillis()).orElse(-1L);
+        long wall = process.startInstant()
+                .map(s -> Duration.between(s, Instant.now()).toMillis())
+                .orElse(-1L);
         long work = process.totalCpuDuration().map(Duration::toMillis).orElse(-1L);
         System.err.println("first map after " + wall + " ms, " + work + " ms of processor time");
         if (END.equals(System.getProperty(TIMING))) Platform.exit();

@@ -32,7 +32,9 @@ final class Changes {
     static Scenario fill(Scenario h, double multiple) {
         return h.withLayer(new Layer(
                 times(h.layer().fill(), multiple),
-                h.layer().zones().stream().map(z -> new Zone(z.id(), z.outline(), times(z.fill(), multiple))).toList()));
+                h.layer().zones().stream()
+                        .map(z -> new Zone(z.id(), z.outline(), times(z.fill(), multiple)))
+                        .toList()));
     }
 
     private static Fill times(Fill f, double multiple) {
@@ -44,22 +46,34 @@ final class Changes {
         return h.withOpenings(h.openings().stream().map(o -> times(o, multiple)).toList())
                 .withBlockWalls(h.blockWalls().stream()
                         .map(w -> new BlockWall(
-                                w.id(), w.path(), w.height(), w.tops(), w.topArea() * multiple, w.joint(),
-                                w.faceToRoom() * multiple, w.faceToOutdoors() * multiple, w.along(), w.joinsAtCorners(), w.tile()))
+                                w.id(),
+                                w.path(),
+                                w.height(),
+                                w.tops(),
+                                w.topArea() * multiple,
+                                w.joint(),
+                                w.faceToRoom() * multiple,
+                                w.faceToOutdoors() * multiple,
+                                w.along(),
+                                w.joinsAtCorners(),
+                                w.tile()))
                         .toList())
                 .withSoilLeakance(h.soilLeakance() * multiple);
     }
 
     /** One opening a number of times as large. */
     static Scenario leak(Scenario h, String id, double multiple) {
-        return h.withOpenings(
-                h.openings().stream().map(o -> o.id().equals(id) ? times(o, multiple) : o).toList());
+        return h.withOpenings(h.openings().stream()
+                .map(o -> o.id().equals(id) ? times(o, multiple) : o)
+                .toList());
     }
 
     private static Opening times(Opening o, double multiple) {
         Opening.Passage passage;
-        if (o.passage() instanceof Opening.Orifice a) passage = new Opening.Orifice(a.area() * multiple, a.dischargeCoefficient());
-        else if (o.passage() instanceof Opening.Crack c) passage = new Opening.Crack(c.width() * Math.cbrt(multiple), c.bends());
+        if (o.passage() instanceof Opening.Orifice a)
+            passage = new Opening.Orifice(a.area() * multiple, a.dischargeCoefficient());
+        else if (o.passage() instanceof Opening.Crack c)
+            passage = new Opening.Crack(c.width() * Math.cbrt(multiple), c.bends());
         else {
             Opening.PowerLaw p = (Opening.PowerLaw) o.passage();
             passage = new Opening.PowerLaw(p.coefficient() * multiple, p.exponent());
@@ -73,8 +87,11 @@ final class Changes {
         openings.removeIf(o -> o.id().equals(id));
         double radius = Math.max(0.05, Math.sqrt(area / Math.PI));
         openings.add(new Opening(
-                id, OpeningKind.OTHER, new Opening.Spot(at, radius),
-                new Opening.Orifice(area, Opening.Orifice.USUAL_COEFFICIENT), Seal.of(SealState.OPEN)));
+                id,
+                OpeningKind.OTHER,
+                new Opening.Spot(at, radius),
+                new Opening.Orifice(area, Opening.Orifice.USUAL_COEFFICIENT),
+                Seal.of(SealState.OPEN)));
         return h.withOpenings(openings);
     }
 
@@ -97,7 +114,8 @@ final class Changes {
         double distance = from.distanceTo(hole), end = distance - 0.3, half = PATH_WIDTH / 2;
         double ux = (hole.x() - from.x()) / distance, uy = (hole.y() - from.y()) / distance;
         List<Point> outline = List.of(
-                new Point(from.x() - uy * half, from.y() + ux * half), new Point(from.x() + uy * half, from.y() - ux * half),
+                new Point(from.x() - uy * half, from.y() + ux * half),
+                new Point(from.x() + uy * half, from.y() - ux * half),
                 new Point(from.x() + ux * end + uy * half, from.y() + uy * end - ux * half),
                 new Point(from.x() + ux * end - uy * half, from.y() + uy * end + ux * half));
         List<Zone> zones = new ArrayList<>(h.layer().zones());
@@ -111,7 +129,14 @@ final class Changes {
         return h.withDrainTiles(h.drainTiles().stream()
                 .map(t -> t.id().equals(id)
                         ? new DrainTile(
-                                t.id(), t.path(), t.diameter(), t.manning(), t.slotArea(), t.breaks(), List.of(stretch), t.sump())
+                                t.id(),
+                                t.path(),
+                                t.diameter(),
+                                t.manning(),
+                                t.slotArea(),
+                                t.breaks(),
+                                List.of(stretch),
+                                t.sump())
                         : t)
                 .toList());
     }
@@ -125,7 +150,9 @@ final class Changes {
             stages.add(new Stage(s.id(), s.kind(), s.seals(), sources, s.holes(), s.systems(), s.time(), s.notes()));
         }
         return h.withStages(stages)
-                .withSuctionPoints(h.suctionPoints().stream().map(p -> p.drawnBy(blocked(p.source(), coefficient))).toList());
+                .withSuctionPoints(h.suctionPoints().stream()
+                        .map(p -> p.drawnBy(blocked(p.source(), coefficient)))
+                        .toList());
     }
 
     private static Source blocked(Source source, double coefficient) {
@@ -142,8 +169,11 @@ final class Changes {
         if (!(source instanceof Source.Fan fan)) return source;
         return new Source.Fan(
                 new Source.FanCurve(
-                        fan.curve().flows().stream().map(q -> q * Math.sqrt(part)).toList(),
+                        fan.curve().flows().stream()
+                                .map(q -> q * Math.sqrt(part))
+                                .toList(),
                         fan.curve().rises().stream().map(r -> r * part).toList()),
-                fan.run(), fan.discharge());
+                fan.run(),
+                fan.discharge());
     }
 }

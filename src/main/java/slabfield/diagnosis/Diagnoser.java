@@ -75,13 +75,16 @@ public final class Diagnoser {
         List<Explanation> all = Explanations.of(house);
         Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), progress);
         Map<Cause, List<Explanation>> byCause = new EnumMap<>(Cause.class);
-        for (Explanation e : all) byCause.computeIfAbsent(e.cause(), c -> new ArrayList<>()).add(e);
+        for (Explanation e : all)
+            byCause.computeIfAbsent(e.cause(), c -> new ArrayList<>()).add(e);
         Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
         int causes = byCause.size() - 1;
         for (Map.Entry<Cause, List<Explanation>> entry : byCause.entrySet()) {
             boolean none = entry.getKey() == Cause.AS_DRAWN;
             double prior = Math.log(none ? DRAWN : (1 - DRAWN) / causes)
-                    - Math.log(entry.getValue().stream().mapToDouble(Explanation::share).sum());
+                    - Math.log(entry.getValue().stream()
+                            .mapToDouble(Explanation::share)
+                            .sum());
             List<Tried> fits = new ArrayList<>();
             if (none) fits.add(new Tried(all.get(0), drawn, prior + drawn.logEvidence()));
             else
@@ -108,7 +111,8 @@ public final class Diagnoser {
      */
     private List<Explanation> promising(List<Explanation> same, Fitted drawn) {
         if (same.size() <= FITTED_PER_CAUSE) return same;
-        List<Explanation> changing = same.stream().filter(e -> e.house() == house).toList();
+        List<Explanation> changing =
+                same.stream().filter(e -> e.house() == house).toList();
         List<Explanation> adding = same.stream().filter(e -> e.house() != house).toList();
         List<Explanation> out = new ArrayList<>(nearest(changing, drawn, true));
         out.addAll(nearest(adding, drawn, false));
@@ -117,14 +121,17 @@ public final class Diagnoser {
 
     private List<Explanation> nearest(List<Explanation> some, Fitted drawn, boolean leaksAsDrawn) {
         if (some.size() <= FITTED_PER_CAUSE) return some;
-        List<Observation> observations =
-                drawn.observations().stream().filter(o -> o.what() != Observation.What.FAN_OFF).toList();
+        List<Observation> observations = drawn.observations().stream()
+                .filter(o -> o.what() != Observation.What.FAN_OFF)
+                .toList();
         Map<Explanation, Double> misfits = new HashMap<>();
         for (Explanation e : some) {
             if (progress.isCancelled()) throw new CancellationException();
-            misfits.put(e, Forecast.of(placed(e, drawn, leaksAsDrawn), observations)
-                    .map(p -> Forecast.misfit(p, observations))
-                    .orElse(Double.POSITIVE_INFINITY));
+            misfits.put(
+                    e,
+                    Forecast.of(placed(e, drawn, leaksAsDrawn), observations)
+                            .map(p -> Forecast.misfit(p, observations))
+                            .orElse(Double.POSITIVE_INFINITY));
         }
         return some.stream()
                 .sorted(Comparator.comparingDouble(misfits::get))
@@ -158,8 +165,12 @@ public final class Diagnoser {
                 .sum();
         List<Diagnosis.Weighed> causes = new ArrayList<>();
         for (List<Tried> same : tried.values()) {
-            Tried best = same.stream().max(Comparator.comparingDouble(Tried::logWeight)).orElseThrow();
-            double weight = same.stream().mapToDouble(t -> Math.exp(t.logWeight() - top)).sum();
+            Tried best = same.stream()
+                    .max(Comparator.comparingDouble(Tried::logWeight))
+                    .orElseThrow();
+            double weight = same.stream()
+                    .mapToDouble(t -> Math.exp(t.logWeight() - top))
+                    .sum();
             causes.add(new Diagnosis.Weighed(
                     best.explanation(), best.fitted(), weight / total, speaks(best.fitted(), drawn)));
         }
@@ -187,7 +198,9 @@ public final class Diagnoser {
             if (gain <= most) continue;
             most = gain;
             best = Optional.of(new Diagnosis.Speaks(
-                    with.get(i).observation(), with.get(i).predicted(), without.get(i).predicted()));
+                    with.get(i).observation(),
+                    with.get(i).predicted(),
+                    without.get(i).predicted()));
         }
         return best;
     }
@@ -201,15 +214,18 @@ public final class Diagnoser {
         List<String> notes = new ArrayList<>();
         boolean flow = drawn.observations().stream().anyMatch(o -> o.what() == Observation.What.FLOW);
         if (!flow)
-            notes.add("No flow was measured. Without it a leaky slab and tight fill look alike; measure the flow before anything"
-                    + " is built on this.");
+            notes.add(
+                    "No flow was measured. Without it a leaky slab and tight fill look alike; measure the flow before anything"
+                            + " is built on this.");
         if (meanSquare(causes.get(0).fitted()) > UNEXPLAINED)
-            notes.add("None of the explanations fits the readings. Look at the readings themselves first, and at the checklist.");
+            notes.add(
+                    "None of the explanations fits the readings. Look at the readings themselves first, and at the checklist.");
         boolean tops = causes.stream().anyMatch(c -> c.cause() == Cause.WALL_TOPS && c.probability() > 0.05);
         boolean joint = causes.stream().anyMatch(c -> c.cause() == Cause.LEAK && c.probability() > 0.05);
         if (tops && joint)
-            notes.add("A leaking joint and open block tops look alike from below the slab. Cover the tops for a while, or read the"
-                    + " pressure in the wall.");
+            notes.add(
+                    "A leaking joint and open block tops look alike from below the slab. Cover the tops for a while, or read the"
+                            + " pressure in the wall.");
         return notes;
     }
 }

@@ -32,11 +32,13 @@ final class Explanations {
     private static final double OUTDOORS = 2;
     /** Deviations of the prior of the fill beyond which it is called tight or loose. */
     private static final double BEYOND = 2.5;
+
     private static final double HIDDEN_AREA = 3e-3;
     private static final double FOOTING = 0.3;
     private static final double DOORWAY = 0.9;
     /** Permeability of a trench or void over that of the fill. */
     private static final double PATH_PASSES = 300;
+
     private static final double SHORTEST_PATH = 3;
     /** Permeability of a footing over that of the fill. */
     private static final double FOOTING_PASSES = 2e-4;
@@ -53,8 +55,11 @@ final class Explanations {
         this.drawn = drawn;
         Prior fill = Unknowns.fill(drawn).prior();
         usual.add(new Parameter(
-                "all fill", Parameter.Kind.LEAK, "the permeability of the fill",
-                new Prior(Prior.Scale.LOGARITHMIC, 1, fill.spread(), fill.source()), Changes::fill));
+                "all fill",
+                Parameter.Kind.LEAK,
+                "the permeability of the fill",
+                new Prior(Prior.Scale.LOGARITHMIC, 1, fill.spread(), fill.source()),
+                Changes::fill));
         usual.add(new Parameter(
                 ALL_LEAKS, Parameter.Kind.LEAK, "all leaks together", Prior.factor(1, LEAKS), Changes::leaks));
         usual.add(outdoors(drawn.outdoorPressure(), OUTDOORS));
@@ -62,8 +67,11 @@ final class Explanations {
 
     private static Parameter outdoors(double median, double spread) {
         return new Parameter(
-                "outdoors", Parameter.Kind.OUTDOORS, "the pressure outdoors at floor level",
-                new Prior(Prior.Scale.LINEAR, median, spread, Prior.COMMON_PRACTICE), Scenario::withOutdoorPressure);
+                "outdoors",
+                Parameter.Kind.OUTDOORS,
+                "the pressure outdoors at floor level",
+                new Prior(Prior.Scale.LINEAR, median, spread, Prior.COMMON_PRACTICE),
+                Scenario::withOutdoorPressure);
     }
 
     /** The house as drawn first, then by cause. */
@@ -94,24 +102,44 @@ final class Explanations {
 
     private void leaks() {
         for (Opening o : drawn.openings())
-            add(Cause.LEAK, "\"" + o.id() + "\" leaks far more than drawn", 1.0 / drawn.openings().size(), drawn, size(
-                    "more of " + o.id(), Parameter.Kind.LEAK, "the leak of \"" + o.id() + "\"", Prior.factor(10, 2.5),
-                    (h, m) -> Changes.leak(h, o.id(), m)));
+            add(
+                    Cause.LEAK,
+                    "\"" + o.id() + "\" leaks far more than drawn",
+                    1.0 / drawn.openings().size(),
+                    drawn,
+                    size(
+                            "more of " + o.id(),
+                            Parameter.Kind.LEAK,
+                            "the leak of \"" + o.id() + "\"",
+                            Prior.factor(10, 2.5),
+                            (h, m) -> Changes.leak(h, o.id(), m)));
         for (TestHole hole : drawn.testHoles())
             for (int quarter = 0; quarter < 4; quarter++) {
                 double angle = quarter * Math.PI / 2;
-                Point at = new Point(hole.at().x() + BESIDE * Math.cos(angle), hole.at().y() + BESIDE * Math.sin(angle));
+                Point at = new Point(
+                        hole.at().x() + BESIDE * Math.cos(angle), hole.at().y() + BESIDE * Math.sin(angle));
                 if (drawn.hasLayerAt(at))
-                    hidden(Cause.LEAK, "an opening that is not drawn, near hole \"" + hole.id() + "\"",
-                            0.25 / drawn.testHoles().size(), at);
+                    hidden(
+                            Cause.LEAK,
+                            "an opening that is not drawn, near hole \"" + hole.id() + "\"",
+                            0.25 / drawn.testHoles().size(),
+                            at);
             }
     }
 
     private void hidden(Cause cause, String words, double share, Point at) {
         String id = "opening that is not drawn";
-        add(cause, words, share, Changes.opening(drawn, id, at, HIDDEN_AREA), size(
-                id, Parameter.Kind.LEAK, "the area of the " + id, Prior.factor(HIDDEN_AREA, 3),
-                (h, area) -> Changes.opening(h, id, at, area)));
+        add(
+                cause,
+                words,
+                share,
+                Changes.opening(drawn, id, at, HIDDEN_AREA),
+                size(
+                        id,
+                        Parameter.Kind.LEAK,
+                        "the area of the " + id,
+                        Prior.factor(HIDDEN_AREA, 3),
+                        (h, area) -> Changes.opening(h, id, at, area)));
     }
 
     /** A place at a distance from another, in a direction or in one turned by quarters of a circle, under a slab. */
@@ -131,8 +159,9 @@ final class Explanations {
     private void shortCircuits() {
         for (SuctionPoint s : drawn.suctionPoints())
             if (s.tile().isEmpty())
-                beside(s.at(), fromMiddle(s.at()), s.pit().radius() + 0.5).ifPresent(at -> hidden(
-                        Cause.SHORT_CIRCUIT, "air enters beside suction point \"" + s.id() + "\"", 1, at));
+                beside(s.at(), fromMiddle(s.at()), s.pit().radius() + 0.5)
+                        .ifPresent(at -> hidden(
+                                Cause.SHORT_CIRCUIT, "air enters beside suction point \"" + s.id() + "\"", 1, at));
     }
 
     private Point fromMiddle(Point place) {
@@ -150,8 +179,17 @@ final class Explanations {
 
     private void wallTops() {
         if (drawn.blockWalls().stream().map(BlockWall::tops).noneMatch(t -> t.fraction() > 0.3)) return;
-        add(Cause.WALL_TOPS, "the block tops are open although they are drawn closed", 1, drawn, size(
-                "open tops", Parameter.Kind.LEAK, "the open part of the block tops", Prior.factor(0.5, 1.7), Changes::tops));
+        add(
+                Cause.WALL_TOPS,
+                "the block tops are open although they are drawn closed",
+                1,
+                drawn,
+                size(
+                        "open tops",
+                        Parameter.Kind.LEAK,
+                        "the open part of the block tops",
+                        Prior.factor(0.5, 1.7),
+                        Changes::tops));
     }
 
     private void barriers() {
@@ -180,15 +218,31 @@ final class Explanations {
     private void line(Path path) {
         String id = "barrier that is not drawn", where = where(path);
         double tight = FOOTING_PASSES * drawn.layer().fill().permeability();
-        add(Cause.BARRIER, "a footing " + where, 1, Changes.barrier(drawn, footing(id, path, tight, List.of())), size(
-                id, Parameter.Kind.BARRIER, "the permeability of the " + id, Prior.factor(tight, 3),
-                (h, k) -> Changes.barrier(h, footing(id, path, k, List.of()))));
+        add(
+                Cause.BARRIER,
+                "a footing " + where,
+                1,
+                Changes.barrier(drawn, footing(id, path, tight, List.of())),
+                size(
+                        id,
+                        Parameter.Kind.BARRIER,
+                        "the permeability of the " + id,
+                        Prior.factor(tight, 3),
+                        (h, k) -> Changes.barrier(h, footing(id, path, k, List.of()))));
         for (double part : new double[] {0.1, 0.3, 0.5, 0.7, 0.9}) {
             Point middle = path.at(part * path.length());
-            add(Cause.BARRIER_WITH_GAP, "a footing " + where + " with a gap", 1, Changes.barrier(
-                            drawn, footing(id, path, tight, List.of(new Gap(middle, DOORWAY)))),
-                    size("gap", Parameter.Kind.GAP, "the length of the gap", Prior.factor(DOORWAY, 1.6),
-                            (h, length) -> Changes.barrier(h, footing(id, path, tight, List.of(new Gap(middle, length))))));
+            add(
+                    Cause.BARRIER_WITH_GAP,
+                    "a footing " + where + " with a gap",
+                    1,
+                    Changes.barrier(drawn, footing(id, path, tight, List.of(new Gap(middle, DOORWAY)))),
+                    size(
+                            "gap",
+                            Parameter.Kind.GAP,
+                            "the length of the gap",
+                            Prior.factor(DOORWAY, 1.6),
+                            (h, length) ->
+                                    Changes.barrier(h, footing(id, path, tight, List.of(new Gap(middle, length))))));
         }
     }
 
@@ -204,11 +258,31 @@ final class Explanations {
     }
 
     private void fills() {
-        double spread = usual.get(0).prior().spread(), far = Math.pow(spread, BEYOND), own = Math.max(1.5, Math.sqrt(spread));
-        add(Cause.TIGHT_FILL, "the fill is tighter than its name or number allows", 1, drawn, size(
-                "tighter", Parameter.Kind.LEAK, "the permeability over the drawn one", Prior.factor(1 / far, own), Changes::fill));
-        add(Cause.LOOSE_FILL, "the fill is looser than its name or number allows", 1, drawn, size(
-                "looser", Parameter.Kind.LEAK, "the permeability over the drawn one", Prior.factor(far, own), Changes::fill));
+        double spread = usual.get(0).prior().spread(),
+                far = Math.pow(spread, BEYOND),
+                own = Math.max(1.5, Math.sqrt(spread));
+        add(
+                Cause.TIGHT_FILL,
+                "the fill is tighter than its name or number allows",
+                1,
+                drawn,
+                size(
+                        "tighter",
+                        Parameter.Kind.LEAK,
+                        "the permeability over the drawn one",
+                        Prior.factor(1 / far, own),
+                        Changes::fill));
+        add(
+                Cause.LOOSE_FILL,
+                "the fill is looser than its name or number allows",
+                1,
+                drawn,
+                size(
+                        "looser",
+                        Parameter.Kind.LEAK,
+                        "the permeability over the drawn one",
+                        Prior.factor(far, own),
+                        Changes::fill));
     }
 
     private void tiles() {
@@ -217,7 +291,11 @@ final class Explanations {
             for (double part : new double[] {0.25, 0.5})
                 for (int k = 0; k < 8; k++) {
                     Gap stretch = new Gap(t.path().at((k + 0.5) / 8 * length), part * length);
-                    add(Cause.TILE_CUT, "a stretch of tile \"" + t.id() + "\" passes no air", 1, Changes.flooded(drawn, t.id(), stretch));
+                    add(
+                            Cause.TILE_CUT,
+                            "a stretch of tile \"" + t.id() + "\" passes no air",
+                            1,
+                            Changes.flooded(drawn, t.id(), stretch));
                 }
         }
     }
@@ -228,10 +306,17 @@ final class Explanations {
             for (TestHole hole : drawn.testHoles()) {
                 double distance = s.at().distanceTo(hole.at());
                 if (s.tile().isPresent() || distance < SHORTEST_PATH) continue;
-                add(Cause.HIDDEN_PATH, "an open path from \"" + s.id() + "\" to hole \"" + hole.id() + "\"", 1,
-                        Changes.path(drawn, s.at(), hole.at(), k), size(
-                                "path that is not drawn", Parameter.Kind.PERMEABILITY, "the permeability of the path that is not drawn",
-                                Prior.factor(k, 5), (h, value) -> Changes.path(h, s.at(), hole.at(), value)));
+                add(
+                        Cause.HIDDEN_PATH,
+                        "an open path from \"" + s.id() + "\" to hole \"" + hole.id() + "\"",
+                        1,
+                        Changes.path(drawn, s.at(), hole.at(), k),
+                        size(
+                                "path that is not drawn",
+                                Parameter.Kind.PERMEABILITY,
+                                "the permeability of the path that is not drawn",
+                                Prior.factor(k, 5),
+                                (h, value) -> Changes.path(h, s.at(), hole.at(), value)));
             }
     }
 
@@ -239,15 +324,29 @@ final class Explanations {
         List<Parameter> unknowns = new ArrayList<>(usual.subList(0, 2));
         unknowns.add(outdoors(drawn.outdoorPressure() + 10, 3));
         all.add(new Explanation(
-                Cause.DEPRESSURIZED_HOUSE, "the house lies some 10 Pa further below outdoors than drawn", drawn, unknowns, 1, 1));
+                Cause.DEPRESSURIZED_HOUSE,
+                "the house lies some 10 Pa further below outdoors than drawn",
+                drawn,
+                unknowns,
+                1,
+                1));
     }
 
     private void blocked() {
         boolean piped = drawn.suctionPoints().stream()
-                .anyMatch(s -> s.source() instanceof Source.Fan fan && !fan.run().isEmpty());
+                .anyMatch(
+                        s -> s.source() instanceof Source.Fan fan && !fan.run().isEmpty());
         if (piped)
-            add(Cause.BLOCKED_PIPE, "something in the pipe holds the air back", 1, drawn, size(
-                    "blockage", Parameter.Kind.LEAK, "the loss coefficient of what blocks the pipe", Prior.factor(300, 4),
-                    Changes::blocked));
+            add(
+                    Cause.BLOCKED_PIPE,
+                    "something in the pipe holds the air back",
+                    1,
+                    drawn,
+                    size(
+                            "blockage",
+                            Parameter.Kind.LEAK,
+                            "the loss coefficient of what blocks the pipe",
+                            Prior.factor(300, 4),
+                            Changes::blocked));
     }
 }

@@ -22,14 +22,16 @@ final class Forecast {
         boolean off = observations.stream()
                 .anyMatch(o -> o.what() == Observation.What.FAN_OFF || o.what() == Observation.What.DIFFERENCE);
         SlabSolver.Extent extent = off ? SlabSolver.Extent.FULL : SlabSolver.Extent.FAN_ON_ONLY;
-        List<String> stages = observations.stream().map(Observation::stage).distinct().toList();
+        List<String> stages =
+                observations.stream().map(Observation::stage).distinct().toList();
         double[] out = new double[observations.size()];
         for (String id : stages) {
             Scenario then = house.during(house.stage(id).orElseThrow());
             if (!(SlabSolver.solve(then, extent, Progress.NONE) instanceof Result.Solved s)) return Optional.empty();
             for (int i = 0; i < out.length; i++) {
                 if (!observations.get(i).stage().equals(id)) continue;
-                OptionalDouble value = of(s, observations.get(i).what(), observations.get(i).place());
+                OptionalDouble value =
+                        of(s, observations.get(i).what(), observations.get(i).place());
                 if (value.isEmpty()) return Optional.empty();
                 out[i] = value.getAsDouble();
             }
@@ -42,12 +44,16 @@ final class Forecast {
         if (what == Observation.What.FLOW || what == Observation.What.RISER) {
             Optional<Result.Suction> point = s.suction(place);
             if (point.isEmpty()) return OptionalDouble.empty();
-            return OptionalDouble.of(what == Observation.What.FLOW ? point.get().flow() : point.get().pressure());
+            return OptionalDouble.of(
+                    what == Observation.What.FLOW
+                            ? point.get().flow()
+                            : point.get().pressure());
         }
         Optional<Result.Hole> hole = s.hole(place);
         if (hole.isEmpty() || hole.get().fanOn().isEmpty()) return OptionalDouble.empty();
         double on = hole.get().fanOn().getAsDouble(), off = hole.get().fanOff().orElse(0);
-        return OptionalDouble.of(what == Observation.What.FAN_ON ? on : what == Observation.What.FAN_OFF ? off : on - off);
+        return OptionalDouble.of(
+                what == Observation.What.FAN_ON ? on : what == Observation.What.FAN_OFF ? off : on - off);
     }
 
     /** Sum of squared differences in standard deviations of meter and model. */

@@ -49,7 +49,9 @@ final class NextChecks {
 
     private NextChecks(Scenario house, Fitted first, Fitted second) {
         this.house = house;
-        this.last = house.stages().isEmpty() ? Optional.empty() : Optional.of(house.stages().get(house.stages().size() - 1));
+        this.last = house.stages().isEmpty()
+                ? Optional.empty()
+                : Optional.of(house.stages().get(house.stages().size() - 1));
         this.first = during(first.house());
         this.second = during(second.house());
         this.noise = first.noise();
@@ -73,7 +75,8 @@ final class NextChecks {
 
     /** Both houses after a change, solved; empty where one has no solution. */
     private Optional<Result.Solved[]> both(UnaryOperator<Scenario> change) {
-        Result a = SlabSolver.solve(change.apply(first), Progress.NONE), b = SlabSolver.solve(change.apply(second), Progress.NONE);
+        Result a = SlabSolver.solve(change.apply(first), Progress.NONE),
+                b = SlabSolver.solve(change.apply(second), Progress.NONE);
         return a instanceof Result.Solved x && b instanceof Result.Solved y
                 ? Optional.of(new Result.Solved[] {x, y})
                 : Optional.empty();
@@ -84,29 +87,53 @@ final class NextChecks {
         Optional<Result.Solved[]> solved = both(h -> h);
         if (solved.isEmpty()) return;
         for (SuctionPoint s : house.suctionPoints()) {
-            boolean flow = last.stream().flatMap(l -> l.systems().stream())
-                    .anyMatch(r -> r.suctionPoint().equals(s.id()) && r.flowReading().isPresent());
-            boolean suction = last.stream().flatMap(l -> l.systems().stream())
-                    .anyMatch(r -> r.suctionPoint().equals(s.id()) && r.suction().isPresent());
+            boolean flow = last.stream()
+                    .flatMap(l -> l.systems().stream())
+                    .anyMatch(r ->
+                            r.suctionPoint().equals(s.id()) && r.flowReading().isPresent());
+            boolean suction = last.stream()
+                    .flatMap(l -> l.systems().stream())
+                    .anyMatch(
+                            r -> r.suctionPoint().equals(s.id()) && r.suction().isPresent());
             if (!flow)
-                add(NextCheck.Effort.READ_FLOW, "Measure the flow at \"" + s.id() + "\".", solved.get(), Observation.What.FLOW, s.id());
+                add(
+                        NextCheck.Effort.READ_FLOW,
+                        "Measure the flow at \"" + s.id() + "\".",
+                        solved.get(),
+                        Observation.What.FLOW,
+                        s.id());
             if (!suction)
-                add(NextCheck.Effort.READ_SUCTION, "Read the pressure in the pit of \"" + s.id() + "\".", solved.get(),
-                        Observation.What.RISER, s.id());
+                add(
+                        NextCheck.Effort.READ_SUCTION,
+                        "Read the pressure in the pit of \"" + s.id() + "\".",
+                        solved.get(),
+                        Observation.What.RISER,
+                        s.id());
         }
         for (TestHole h : house.testHoles()) {
-            Optional<Stage.HoleReading> read =
-                    last.stream().flatMap(l -> l.holes().stream()).filter(r -> r.hole().equals(h.id())).findFirst();
+            Optional<Stage.HoleReading> read = last.stream()
+                    .flatMap(l -> l.holes().stream())
+                    .filter(r -> r.hole().equals(h.id()))
+                    .findFirst();
             if (read.isEmpty() || read.get().fanOn().isEmpty())
-                add(NextCheck.Effort.READ_UNREAD_HOLE, "Read hole \"" + h.id() + "\" with the fan on and off.", solved.get(),
-                        Observation.What.DIFFERENCE, h.id());
+                add(
+                        NextCheck.Effort.READ_UNREAD_HOLE,
+                        "Read hole \"" + h.id() + "\" with the fan on and off.",
+                        solved.get(),
+                        Observation.What.DIFFERENCE,
+                        h.id());
             if (read.isEmpty() || read.get().fanOff().isEmpty())
-                add(NextCheck.Effort.READ_FAN_OFF, "Read hole \"" + h.id() + "\" with the fan off.", solved.get(),
-                        Observation.What.FAN_OFF, h.id());
+                add(
+                        NextCheck.Effort.READ_FAN_OFF,
+                        "Read hole \"" + h.id() + "\" with the fan off.",
+                        solved.get(),
+                        Observation.What.FAN_OFF,
+                        h.id());
         }
     }
 
-    private void add(NextCheck.Effort effort, String words, Result.Solved[] solved, Observation.What what, String place) {
+    private void add(
+            NextCheck.Effort effort, String words, Result.Solved[] solved, Observation.What what, String place) {
         OptionalDouble a = Forecast.of(solved[0], what, place), b = Forecast.of(solved[1], what, place);
         if (a.isEmpty() || b.isEmpty()) return;
         double p = a.getAsDouble(), q = b.getAsDouble(), size = (Math.abs(p) + Math.abs(q)) / 2;
@@ -123,8 +150,7 @@ final class NextChecks {
     private void all(NextCheck.Effort effort, String words, UnaryOperator<Scenario> change) {
         Optional<Result.Solved[]> solved = both(change);
         if (solved.isEmpty()) return;
-        for (SuctionPoint s : house.suctionPoints())
-            add(effort, words, solved.get(), Observation.What.FLOW, s.id());
+        for (SuctionPoint s : house.suctionPoints()) add(effort, words, solved.get(), Observation.What.FLOW, s.id());
         for (TestHole h : house.testHoles()) add(effort, words, solved.get(), Observation.What.DIFFERENCE, h.id());
     }
 
@@ -132,11 +158,16 @@ final class NextChecks {
         Seal cover = Seal.of(SealState.COVERED);
         for (Opening o : house.openings())
             if (o.seal().fraction() < cover.fraction())
-                all(NextCheck.Effort.COVER_FOR_A_WHILE, "Cover \"" + o.id() + "\" for a while and read flow and holes again.",
+                all(
+                        NextCheck.Effort.COVER_FOR_A_WHILE,
+                        "Cover \"" + o.id() + "\" for a while and read flow and holes again.",
                         h -> h.withSeal(o.id(), cover));
         if (!house.blockWalls().isEmpty())
-            all(NextCheck.Effort.COVER_FOR_A_WHILE, "Cover the tops of the block walls for a while and read flow and holes again.",
-                    h -> h.withBlockWalls(h.blockWalls().stream().map(w -> covered(w, cover)).toList()));
+            all(
+                    NextCheck.Effort.COVER_FOR_A_WHILE,
+                    "Cover the tops of the block walls for a while and read flow and holes again.",
+                    h -> h.withBlockWalls(
+                            h.blockWalls().stream().map(w -> covered(w, cover)).toList()));
     }
 
     private static BlockWall covered(BlockWall wall, Seal cover) {
@@ -144,8 +175,12 @@ final class NextChecks {
     }
 
     private void secondLevel() {
-        all(NextCheck.Effort.SECOND_SUCTION_LEVEL, "Read everything again with the suction at half its pressure.",
-                h -> h.withSuctionPoints(h.suctionPoints().stream().map(s -> s.drawnBy(Changes.slower(s.source(), LEVEL))).toList()));
+        all(
+                NextCheck.Effort.SECOND_SUCTION_LEVEL,
+                "Read everything again with the suction at half its pressure.",
+                h -> h.withSuctionPoints(h.suctionPoints().stream()
+                        .map(s -> s.drawnBy(Changes.slower(s.source(), LEVEL)))
+                        .toList()));
     }
 
     /** A hole at each of a grid of places where drilling is allowed. */
@@ -165,9 +200,15 @@ final class NextChecks {
             }
         List<TestHole> holes = new ArrayList<>(house.testHoles());
         places.forEach((name, at) -> holes.add(new TestHole(name, at, "")));
-        both(h -> h.withTestHoles(holes)).ifPresent(solved -> places.keySet().forEach(name -> add(
-                NextCheck.Effort.DRILL_HOLE, "Drill a hole at " + name + " (locate what is buried first) and read it with the fan on"
-                        + " and off.", solved, Observation.What.DIFFERENCE, name)));
+        both(h -> h.withTestHoles(holes))
+                .ifPresent(solved -> places.keySet()
+                        .forEach(name -> add(
+                                NextCheck.Effort.DRILL_HOLE,
+                                "Drill a hole at " + name + " (locate what is buried first) and read it with the fan on"
+                                        + " and off.",
+                                solved,
+                                Observation.What.DIFFERENCE,
+                                name)));
     }
 
     private boolean free(Point at) {
@@ -175,6 +216,7 @@ final class NextChecks {
         return house.hasLayerAt(at)
                 && plan.mayDrill(at)
                 && house.testHoles().stream().allMatch(h -> h.at().distanceTo(at) > 0.5)
-                && house.suctionPoints().stream().allMatch(s -> s.at().distanceTo(at) > s.pit().radius() + 0.3);
+                && house.suctionPoints().stream()
+                        .allMatch(s -> s.at().distanceTo(at) > s.pit().radius() + 0.3);
     }
 }

@@ -38,7 +38,8 @@ public final class DrawnPower {
     private static List<Source.FanCurve> curve(Scenario scenario, String place) {
         Stream<Source.FanCurve> own = scenario.suctionPoint(place).stream()
                 .flatMap(s -> s.source() instanceof Source.Fan f ? Stream.of(f.curve()) : Stream.empty());
-        return Stream.concat(own, scenario.equipment().riser(place).stream().map(Riser::curve)).toList();
+        return Stream.concat(own, scenario.equipment().riser(place).stream().map(Riser::curve))
+                .toList();
     }
 
     private static OptionalDouble power(Scenario scenario, Source.FanCurve drawn, double density, double flow) {

@@ -34,7 +34,12 @@ public final class FanClasses {
             power.add(watts);
         }
         return new FanOffer(
-                name, new FanCurve(flows, rises), power, FanOffer.STANDARD_DENSITY, OptionalDouble.empty(),
-                FanOffer.Arrangement.SINGLE, true);
+                name,
+                new FanCurve(flows, rises),
+                power,
+                FanOffer.STANDARD_DENSITY,
+                OptionalDouble.empty(),
+                FanOffer.Arrangement.SINGLE,
+                true);
     }
 }

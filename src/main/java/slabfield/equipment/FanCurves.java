@@ -80,7 +80,8 @@ public final class FanCurves {
         TreeSet<Double> flows = new TreeSet<>(a.flows());
         flows.addAll(b.flows());
         return new FanCurve(
-                List.copyOf(flows), flows.stream().map(q -> rise(a, q) + rise(b, q)).toList());
+                List.copyOf(flows),
+                flows.stream().map(q -> rise(a, q) + rise(b, q)).toList());
     }
 
     private static int segment(List<Double> along, double value) {

@@ -35,7 +35,8 @@ public final class FanPlacement {
         List<Riser> risers = scenario.equipment().risers().stream()
                 .map(r -> new Riser(r.id(), curve, r.run(), r.discharge()))
                 .toList();
-        return scenario.withSuctionPoints(points).withEquipment(scenario.equipment().withRisers(risers));
+        return scenario.withSuctionPoints(points)
+                .withEquipment(scenario.equipment().withRisers(risers));
     }
 
     private static Source fan(Source source, FanCurve curve, List<Pipe> planned) {
@@ -52,11 +53,13 @@ public final class FanPlacement {
         List<Riser> risers = scenario.equipment().risers().stream()
                 .map(r -> new Riser(r.id(), r.curve(), changed(r.run(), change), r.discharge()))
                 .toList();
-        return scenario.withSuctionPoints(points).withEquipment(scenario.equipment().withRisers(risers));
+        return scenario.withSuctionPoints(points)
+                .withEquipment(scenario.equipment().withRisers(risers));
     }
 
     private static Source changed(Source source, UnaryOperator<Pipe> change) {
-        if (source instanceof Source.Fan fan) return new Source.Fan(fan.curve(), changed(fan.run(), change), fan.discharge());
+        if (source instanceof Source.Fan fan)
+            return new Source.Fan(fan.curve(), changed(fan.run(), change), fan.discharge());
         if (source instanceof Source.Branch b) return new Source.Branch(b.riser(), changed(b.run(), change));
         return source;
     }
@@ -75,7 +78,8 @@ public final class FanPlacement {
         List<Riser> risers = scenario.equipment().risers().stream()
                 .map(r -> new Riser(r.id(), r.curve(), r.run(), r.discharge() + raised))
                 .toList();
-        return scenario.withSuctionPoints(points).withEquipment(scenario.equipment().withRisers(risers));
+        return scenario.withSuctionPoints(points)
+                .withEquipment(scenario.equipment().withRisers(risers));
     }
 
     /** True where every suction point is drawn by a fan or joins a riser. */
@@ -103,7 +107,8 @@ public final class FanPlacement {
      */
     public static OptionalDouble watts(Result.Solved solved, List<FanOffer> offers) {
         double sum = 0;
-        List<InstalledFan> known = offers.stream().map(o -> InstalledFan.in(solved.scenario(), o)).toList();
+        List<InstalledFan> known =
+                offers.stream().map(o -> InstalledFan.in(solved.scenario(), o)).toList();
         for (Map.Entry<String, Double> place : flows(solved).entrySet()) {
             FanCurve curve = curve(solved.scenario(), place.getKey());
             sum += known.stream()

@@ -48,7 +48,9 @@ public record FanRanking(List<Ranked> fans, List<String> unsolved) {
 
         /** Energy of a year of 365 days [J]. */
         public OptionalDouble yearlyEnergy() {
-            return watts.isPresent() ? OptionalDouble.of(watts.getAsDouble() * YearlyCost.YEAR) : OptionalDouble.empty();
+            return watts.isPresent()
+                    ? OptionalDouble.of(watts.getAsDouble() * YearlyCost.YEAR)
+                    : OptionalDouble.empty();
         }
     }
 
@@ -65,7 +67,8 @@ public record FanRanking(List<Ranked> fans, List<String> unsolved) {
      */
     public static FanRanking of(Scenario scenario, List<FanOffer> offers, Progress progress) {
         double density = Solves.air(scenario).density();
-        List<InstalledFan> fans = offers.stream().map(o -> InstalledFan.of(o, density)).toList();
+        List<InstalledFan> fans =
+                offers.stream().map(o -> InstalledFan.of(o, density)).toList();
         List<Scenario> houses =
                 fans.stream().map(f -> FanPlacement.with(scenario, f.curve())).toList();
         List<Optional<Result.Solved>> drawn = Solves.all(houses, progress);
@@ -74,7 +77,8 @@ public record FanRanking(List<Ranked> fans, List<String> unsolved) {
         List<String> unsolved = new ArrayList<>();
         for (int i = 0; i < fans.size(); i++) {
             boolean needsWorst = HousePressure.missing(scenario.house()).isEmpty();
-            if (drawn.get(i).isEmpty() || needsWorst && worst.get(i).isEmpty()) unsolved.add(offers.get(i).id());
+            if (drawn.get(i).isEmpty() || needsWorst && worst.get(i).isEmpty())
+                unsolved.add(offers.get(i).id());
             else ranked.add(ranked(fans.get(i), drawn.get(i).get(), worst.get(i).map(Held::of)));
         }
         ranked.sort(ORDER);
@@ -86,10 +90,14 @@ public record FanRanking(List<Ranked> fans, List<String> unsolved) {
         List<Scenario> under = new ArrayList<>();
         List<Integer> of = new ArrayList<>();
         for (int i = 0; i < houses.size(); i++) {
-            if (drawn.get(i).isEmpty() || !HousePressure.missing(houses.get(i).house()).isEmpty()) continue;
+            if (drawn.get(i).isEmpty()
+                    || !HousePressure.missing(houses.get(i).house()).isEmpty()) continue;
             double roomAir = drawn.get(i).get().flows().fromRoom();
             double temperature = houses.get(i).house().designDay().orElseThrow().outdoorTemperature();
-            under.add(WorstDay.under(houses.get(i), HousePressure.onWorstDay(houses.get(i), temperature, roomAir).total()));
+            under.add(WorstDay.under(
+                    houses.get(i),
+                    HousePressure.onWorstDay(houses.get(i), temperature, roomAir)
+                            .total()));
             of.add(i);
         }
         List<Optional<Result.Solved>> out = new ArrayList<>();
@@ -108,9 +116,16 @@ public record FanRanking(List<Ranked> fans, List<String> unsolved) {
             fan.warnings(flow).stream().filter(w -> !warnings.contains(w)).forEach(warnings::add);
         }
         Held drawn = Held.of(solved);
-        double margin = worstDay.orElse(drawn).vacuum() - solved.scenario().target().vacuum();
+        double margin =
+                worstDay.orElse(drawn).vacuum() - solved.scenario().target().vacuum();
         return new Ranked(
-                fan, solved, drawn, worstDay, flows, Double.isNaN(watts) ? OptionalDouble.empty() : OptionalDouble.of(watts),
-                margin, List.copyOf(warnings));
+                fan,
+                solved,
+                drawn,
+                worstDay,
+                flows,
+                Double.isNaN(watts) ? OptionalDouble.empty() : OptionalDouble.of(watts),
+                margin,
+                List.copyOf(warnings));
     }
 }

@@ -14,7 +14,8 @@ public record Held(double vacuum, Optional<String> hole) {
         if (solved.holes().isEmpty()) return new Held(solved.coverage().weakest(), Optional.empty());
         Optional<Result.Hole> unreached =
                 solved.holes().stream().filter(h -> h.fanOn().isEmpty()).findFirst();
-        if (unreached.isPresent()) return new Held(Double.NaN, Optional.of(unreached.get().id()));
+        if (unreached.isPresent())
+            return new Held(Double.NaN, Optional.of(unreached.get().id()));
         Result.Hole weakest = solved.weakestHole().orElseThrow();
         return new Held(-weakest.fanOn().getAsDouble(), Optional.of(weakest.id()));
     }

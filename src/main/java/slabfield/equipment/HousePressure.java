@@ -80,17 +80,21 @@ public record HousePressure(double stack, double wind, double exhaust) {
     public static HousePressure onWorstDay(Scenario scenario, double outdoorTemperature, double roomAir) {
         House house = scenario.house();
         House.DesignDay day = house.designDay().orElseThrow();
-        double barometer = AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
+        double barometer =
+                AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
         double density = AirProperties.density(barometer, outdoorTemperature);
         return new HousePressure(
                 stack(scenario, outdoorTemperature),
                 wind(day.windCoefficient(), density, day.windSpeed()),
-                house.blowerDoor().map(door -> depressurization(door, blownOut(house, roomAir))).orElse(0.0));
+                house.blowerDoor()
+                        .map(door -> depressurization(door, blownOut(house, roomAir)))
+                        .orElse(0.0));
     }
 
     /** Stack alone; the scenario says the neutral level [Pa]. */
     static double stack(Scenario scenario, double outdoorTemperature) {
-        double barometer = AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
+        double barometer =
+                AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
         return StackEffect.pressureDifference(
                 scenario.house().indoorTemperature(), outdoorTemperature,
                 scenario.house().neutralLevel().orElseThrow(), barometer);
@@ -124,6 +128,8 @@ public record HousePressure(double stack, double wind, double exhaust) {
         BlowerDoor door = house.blowerDoor().get();
         double without = depressurization(door, blownOut(house, 0));
         double with = depressurization(door, blownOut(house, roomAir));
-        return house.limits().stream().map(l -> new AgainstLimit(l, without, with)).toList();
+        return house.limits().stream()
+                .map(l -> new AgainstLimit(l, without, with))
+                .toList();
     }
 }

@@ -26,15 +26,15 @@ import slabfield.model.SuctionPoint;
  * @param runs losses of each run, by suction point or riser
  */
 public record PipeComparison(
-        Optional<NominalPipe> size,
-        Result.Solved solved,
-        Held held,
-        double lost,
-        Map<String, List<PipeLosses>> runs) {
+        Optional<NominalPipe> size, Result.Solved solved, Held held, double lost, Map<String, List<PipeLosses>> runs) {
 
     /** Largest velocity in any stretch [m/s]. */
     public double fastest() {
-        return runs.values().stream().flatMap(List::stream).mapToDouble(PipeLosses::velocity).max().orElse(0);
+        return runs.values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(PipeLosses::velocity)
+                .max()
+                .orElse(0);
     }
 
     /** Largest loss of any run from pit to discharge or riser, and of any riser [Pa]. */
@@ -81,12 +81,18 @@ public record PipeComparison(
         AirState air = Solves.air(solved.scenario());
         Map<String, List<PipeLosses>> out = new LinkedHashMap<>();
         for (SuctionPoint s : solved.scenario().suctionPoints()) {
-            List<Pipe> run = s.source() instanceof Source.Fan f ? f.run() : s.source() instanceof Source.Branch b ? b.run() : List.of();
-            if (!run.isEmpty()) out.put(s.id(), PipeLosses.of(run, solved.suction(s.id()).orElseThrow().flow(), air));
+            List<Pipe> run = s.source() instanceof Source.Fan f
+                    ? f.run()
+                    : s.source() instanceof Source.Branch b ? b.run() : List.of();
+            if (!run.isEmpty())
+                out.put(
+                        s.id(),
+                        PipeLosses.of(run, solved.suction(s.id()).orElseThrow().flow(), air));
         }
         Map<String, Double> flows = FanPlacement.flows(solved);
         for (Riser r : solved.scenario().equipment().risers())
-            if (flows.containsKey(r.id()) && !r.run().isEmpty()) out.put("riser " + r.id(), PipeLosses.of(r.run(), flows.get(r.id()), air));
+            if (flows.containsKey(r.id()) && !r.run().isEmpty())
+                out.put("riser " + r.id(), PipeLosses.of(r.run(), flows.get(r.id()), air));
         return out;
     }
 }

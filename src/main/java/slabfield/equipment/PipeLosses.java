@@ -71,7 +71,8 @@ public record PipeLosses(
     public List<String> advice() {
         List<String> out = new ArrayList<>();
         if (Math.abs(velocity) > AUDIBLE)
-            out.add("The air is so fast that it is often heard (common practice: above 1500 ft/min); a wider pipe is quieter.");
+            out.add(
+                    "The air is so fast that it is often heard (common practice: above 1500 ft/min); a wider pipe is quieter.");
         return out;
     }
 }

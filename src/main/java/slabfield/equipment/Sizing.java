@@ -68,28 +68,47 @@ public record Sizing(
         List<FanOffer> offers = offers(scenario);
         FanRanking ranking = FanRanking.of(scenario, offers, progress);
         Optional<FanRanking.Ranked> chosen = ranking.fans().stream()
-                .filter(r -> wanted.isEmpty() || wanted.get().equals(r.fan().offer().id()))
+                .filter(r ->
+                        wanted.isEmpty() || wanted.get().equals(r.fan().offer().id()))
                 .findFirst();
         boolean invented = offers.equals(FanClasses.INVENTED);
         List<String> missing = HousePressure.missing(scenario.house());
         List<String> bare = FanPlacement.withoutPipe(scenario);
         if (chosen.isEmpty())
             return new Sizing(
-                    scenario, invented, ranking, chosen, List.of(), missing, Optional.empty(), Optional.empty(), List.of(),
-                    Optional.empty(), Optional.empty(), List.of(), List.of(), bare);
+                    scenario,
+                    invented,
+                    ranking,
+                    chosen,
+                    List.of(),
+                    missing,
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    List.of(),
+                    bare);
         Result.Solved solved = chosen.get().solved();
         Scenario fitted = solved.scenario();
         double roomAir = solved.flows().fromRoom();
         boolean cold = missing.isEmpty();
         return new Sizing(
-                scenario, invented, ranking, chosen, PipeComparison.of(fitted, progress), missing,
+                scenario,
+                invented,
+                ranking,
+                chosen,
+                PipeComparison.of(fitted, progress),
+                missing,
                 cold ? Optional.of(designDay(fitted, roomAir)) : Optional.empty(),
                 cold ? Optional.of(WorstDay.heldDownTo(fitted, scenario.target().vacuum(), roomAir)) : Optional.empty(),
                 WorstDay.season(fitted, progress),
                 Optional.of(YearlyCost.of(fitted, chosen.get().watts(), roomAir)),
                 sealed(chosen.get()),
                 HousePressure.againstLimits(scenario.house(), roomAir),
-                scaled(scenario, fitted), bare);
+                scaled(scenario, fitted),
+                bare);
     }
 
     /** The user's fans and the one drawn; invented classes where there is neither. */
@@ -108,8 +127,13 @@ public record Sizing(
                 .toList();
         if (curves.size() != 1) return Optional.empty();
         return Optional.of(new FanOffer(
-                DRAWN, curves.get(0), List.of(), Solves.air(scenario).density(), OptionalDouble.empty(),
-                FanOffer.Arrangement.SINGLE, false));
+                DRAWN,
+                curves.get(0),
+                List.of(),
+                Solves.air(scenario).density(),
+                OptionalDouble.empty(),
+                FanOffer.Arrangement.SINGLE,
+                false));
     }
 
     private static FanCurve curve(Scenario scenario, SuctionPoint point) {

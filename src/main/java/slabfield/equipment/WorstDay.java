@@ -69,7 +69,8 @@ public final class WorstDay {
     }
 
     private static Optional<Boolean> holds(Scenario scenario, double temperature, double wanted, double roomAir) {
-        double outdoors = HousePressure.onWorstDay(scenario, temperature, roomAir).total();
+        double outdoors =
+                HousePressure.onWorstDay(scenario, temperature, roomAir).total();
         return Solves.one(under(scenario, outdoors)).map(s -> Held.of(s).meets(wanted));
     }
 
@@ -96,8 +97,9 @@ public final class WorstDay {
         for (int i = 0; i < bins.size(); i++) {
             House.Bin bin = bins.get(i);
             double pressure = outdoors.get(i);
-            solved.get(i).ifPresent(s ->
-                    out.add(new SeasonPoint(bin, pressure, Held.of(s), s.flows().exhaust())));
+            solved.get(i)
+                    .ifPresent(s -> out.add(
+                            new SeasonPoint(bin, pressure, Held.of(s), s.flows().exhaust())));
         }
         return out;
     }

@@ -71,21 +71,28 @@ public record YearlyCost(
     public static YearlyCost of(Scenario scenario, OptionalDouble watts, double roomAir) {
         House house = scenario.house();
         double drawn = Math.max(0, roomAir);
-        double barometer = AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
+        double barometer =
+                AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
         double density = AirProperties.density(barometer, house.indoorTemperature());
         OptionalDouble sum = house.climate().heatingSum();
         OptionalDouble least = house.naturalFlow().isPresent()
                 ? OptionalDouble.of(addedInQuadrature(house.naturalFlow().getAsDouble(), drawn))
                 : OptionalDouble.empty();
         OptionalDouble energy = times(watts, YEAR);
-        OptionalDouble heatLeast = sum.isPresent() ? times(least, heat(density, 1, sum.getAsDouble())) : OptionalDouble.empty();
+        OptionalDouble heatLeast =
+                sum.isPresent() ? times(least, heat(density, 1, sum.getAsDouble())) : OptionalDouble.empty();
         OptionalDouble heatMost = times(sum, heat(density, drawn, 1));
         return new YearlyCost(
-                drawn, least, energy, heatLeast, heatMost,
+                drawn,
+                least,
+                energy,
+                heatLeast,
+                heatMost,
                 house.tariff().isPresent()
                         ? times(energy, house.tariff().get().perKilowattHour() / KILOWATT_HOUR)
                         : OptionalDouble.empty(),
-                heatCost(house, heatLeast), heatCost(house, heatMost));
+                heatCost(house, heatLeast),
+                heatCost(house, heatMost));
     }
 
     private static OptionalDouble heatCost(House house, OptionalDouble heat) {
@@ -116,6 +123,8 @@ public record YearlyCost(
     }
 
     private static OptionalDouble sum(OptionalDouble a, OptionalDouble b) {
-        return a.isPresent() && b.isPresent() ? OptionalDouble.of(a.getAsDouble() + b.getAsDouble()) : OptionalDouble.empty();
+        return a.isPresent() && b.isPresent()
+                ? OptionalDouble.of(a.getAsDouble() + b.getAsDouble())
+                : OptionalDouble.empty();
     }
 }

@@ -22,8 +22,7 @@ public record AirPaths(
     /** The origin of most of the air that passes a cell, as an index of {@link #origins}; -1 where none passes. */
     public int main(int cell) {
         int best = -1;
-        for (int k = 0; k < share.length; k++)
-            if (share[k][cell] > (best < 0 ? 0 : share[best][cell])) best = k;
+        for (int k = 0; k < share.length; k++) if (share[k][cell] > (best < 0 ? 0 : share[best][cell])) best = k;
         return best;
     }
 }

@@ -77,8 +77,7 @@ public sealed interface Result permits Result.Solved, Result.Unsolved {
      * @param fromOutdoors through outside faces of walls [m3/s]
      * @param bySource the same flows, one entry for each opening, wall part and the soil, in the scenario's order [m3/s]
      */
-    record Flows(
-            double exhaust, double fromRoom, double fromSoil, double fromOutdoors, Map<String, Double> bySource) {
+    record Flows(double exhaust, double fromRoom, double fromSoil, double fromOutdoors, Map<String, Double> bySource) {
         /** Part of the exhaust that comes from the room; empty where nothing is drawn. */
         public OptionalDouble roomShare() {
             return exhaust > 0 ? OptionalDouble.of(fromRoom / exhaust) : OptionalDouble.empty();

@@ -69,17 +69,17 @@ public final class AwtCanvas implements Canvas {
 
     @Override
     public void text(String text, double x, double y, Anchor anchor, double rotation, Lettering lettering) {
-        double shift =
-                switch (anchor) {
-                    case START -> 0;
-                    case MIDDLE -> -textWidth(text, lettering) / 2;
-                    case END -> -textWidth(text, lettering);
-                };
+        double shift = switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> -textWidth(text, lettering) / 2;
+            case END -> -textWidth(text, lettering);
+        };
         AffineTransform place = AffineTransform.getTranslateInstance(x, y);
         place.rotate(rotation);
         place.translate(shift, 0);
-        Shape letters = place.createTransformedShape(
-                Typeface.font(text, lettering).createGlyphVector(Typeface.METRICS, text).getOutline());
+        Shape letters = place.createTransformedShape(Typeface.font(text, lettering)
+                .createGlyphVector(Typeface.METRICS, text)
+                .getOutline());
         if (lettering.halo() != 0) {
             graphics.setColor(new Color(lettering.halo(), true));
             float rim = (float) lettering.haloWidth();

@@ -13,7 +13,8 @@ record Axis(String label, double low, double high) {
     private static final double ROOM = 0.06;
 
     Axis {
-        if (!(low < high) || !Double.isFinite(high - low)) throw new IllegalArgumentException("an axis needs two ends, low below high");
+        if (!(low < high) || !Double.isFinite(high - low))
+            throw new IllegalArgumentException("an axis needs two ends, low below high");
     }
 
     /** An axis that holds all values, with a little room, and ends at 0 where they lie on one side of it. */

@@ -29,7 +29,6 @@ public record Bounds(double left, double bottom, double right, double top) {
     }
 
     private Bounds with(Point p) {
-        return new Bounds(
-                Math.min(left, p.x()), Math.min(bottom, p.y()), Math.max(right, p.x()), Math.max(top, p.y()));
+        return new Bounds(Math.min(left, p.x()), Math.min(bottom, p.y()), Math.max(right, p.x()), Math.max(top, p.y()));
     }
 }

@@ -26,7 +26,9 @@ public final class ChangeLayer implements PlanLayer {
         double[] d = field.pressure().clone();
         double most = 0;
         for (int c = 0; c < d.length; c++) {
-            Point at = new Point(field.grid().x(c % field.grid().columns()), field.grid().y(c / field.grid().columns()));
+            Point at = new Point(
+                    field.grid().x(c % field.grid().columns()),
+                    field.grid().y(c / field.grid().columns()));
             d[c] -= before.field().at(at.x(), at.y()).orElse(Double.NaN);
             if (field.counts()[c] && Double.isFinite(d[c])) most = Math.max(most, Math.abs(d[c]));
         }
@@ -66,25 +68,46 @@ public final class ChangeLayer implements PlanLayer {
             var place = view.plan(x, y);
             return HeatMap.value(change, place.x(), place.y()) > least;
         };
-        for (double[] line : Hatching.across(seen, region, 6.5 * ink.size(), -Math.PI / 4)) canvas.line(line, false, ink.solid(Ink.SHORTFALL, 0.7));
+        for (double[] line : Hatching.across(seen, region, 6.5 * ink.size(), -Math.PI / 4))
+            canvas.line(line, false, ink.solid(Ink.SHORTFALL, 0.7));
     }
 
     private void lines(Canvas canvas, PlanView view, Box box, Ink ink) {
-        double unit = style.units().pressureUnit(), part = unit * Steps.atMost(scale.range().high() / unit / PART);
-        LayerInk.isolines(canvas, view, box, ink, change, List.of(-4 * part, -2 * part, -part, -part / 2, part / 2, part, 2 * part, 4 * part), style.units()::round);
+        double unit = style.units().pressureUnit(),
+                part = unit * Steps.atMost(scale.range().high() / unit / PART);
+        LayerInk.isolines(
+                canvas,
+                view,
+                box,
+                ink,
+                change,
+                List.of(-4 * part, -2 * part, -part, -part / 2, part / 2, part, 2 * part, 4 * part),
+                style.units()::round);
     }
 
     @Override
     public void explain(Key key, double fontScale) {
         Ink ink = new Ink(fontScale);
-        key.paragraph("Change of the pressure, after less before, " + style.units().pressureSymbol() + ". Negative = more vacuum than before.");
-        double[] ends = {-scale.range().high(), -scale.range().high() / PART, 0, scale.range().high() / PART, scale.range().high()};
+        key.paragraph("Change of the pressure, after less before, "
+                + style.units().pressureSymbol() + ". Negative = more vacuum than before.");
+        double[] ends = {
+            -scale.range().high(),
+            -scale.range().high() / PART,
+            0,
+            scale.range().high() / PART,
+            scale.range().high()
+        };
         for (double at : ends)
-            key.entry((canvas, x, y, half) -> {
-                double[] ring = LayerInk.swatch(x, y, half, ink);
-                canvas.fill(List.of(ring), scale.argb(at));
-                if (at > 0) canvas.hatch(List.of(ring), 4.5 * ink.size(), -Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.9));
-                canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-            }, (at > 0 ? "+" : "") + style.units().round(at) + (at == 0 ? ": no change" : at < 0 ? ": more vacuum" : ": less vacuum, hatched"));
+            key.entry(
+                    (canvas, x, y, half) -> {
+                        double[] ring = LayerInk.swatch(x, y, half, ink);
+                        canvas.fill(List.of(ring), scale.argb(at));
+                        if (at > 0)
+                            canvas.hatch(List.of(ring), 4.5 * ink.size(), -Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.9));
+                        canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                    },
+                    (at > 0 ? "+" : "")
+                            + style.units().round(at)
+                            + (at == 0 ? ": no change" : at < 0 ? ": more vacuum" : ": less vacuum, hatched"));
     }
 }

@@ -73,7 +73,10 @@ record Chart(
         new Heading(canvas, page, ink).draw(title, stamp, Ink.DARK, text);
         double top = page.top() + Heading.HEIGHT * u, bottom = page.bottom() - below(canvas, page.width(), ink);
         panel(canvas, new Box(page.left(), top, page.right(), bottom), ink);
-        double y = bottom + below(canvas, page.width(), ink) - 8 * u - noteLines(canvas, page.width(), ink).size() * 1.25 * ink.small();
+        double y = bottom
+                + below(canvas, page.width(), ink)
+                - 8 * u
+                - noteLines(canvas, page.width(), ink).size() * 1.25 * ink.small();
         for (String line : noteLines(canvas, page.width(), ink))
             canvas.text(line, page.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
     }
@@ -82,7 +85,14 @@ record Chart(
     void drawPanel(Canvas canvas, Box box) {
         Ink ink = ink();
         double rows = legend(canvas, box.width(), ink).size() * 1.6 * ink.small();
-        panel(canvas, new Box(box.left(), box.top() + 4 * ink.size(), box.right(), box.bottom() - rows - 1.6 * ink.small() - 2.2 * ink.body()), ink);
+        panel(
+                canvas,
+                new Box(
+                        box.left(),
+                        box.top() + 4 * ink.size(),
+                        box.right(),
+                        box.bottom() - rows - 1.6 * ink.small() - 2.2 * ink.body()),
+                ink);
     }
 
     /** Plot with its axes in a box, and the legend below it. */
@@ -93,13 +103,15 @@ record Chart(
         double y = plot.bottom() + 1.6 * ink.small() + 1.4 * ink.body();
         canvas.text(x.label(), (plot.left() + plot.right()) / 2, y, Canvas.Anchor.MIDDLE, 0, ink.text(Ink.DARK));
         double middle = (plot.top() + plot.bottom()) / 2;
-        canvas.text(y().label(), box.left() + ink.body(), middle, Canvas.Anchor.MIDDLE, -Math.PI / 2, ink.text(Ink.DARK));
+        canvas.text(
+                y().label(), box.left() + ink.body(), middle, Canvas.Anchor.MIDDLE, -Math.PI / 2, ink.text(Ink.DARK));
         y += 0.6 * ink.body();
         for (List<Entry> row : legend(canvas, box.width(), ink)) {
             double at = box.left();
             for (Entry entry : row) {
                 entry.sample(canvas, at, y + 0.7 * ink.small(), ink);
-                canvas.text(entry.text(), at + 34 * u, y + 1.05 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.DARK));
+                canvas.text(
+                        entry.text(), at + 34 * u, y + 1.05 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.DARK));
                 at += entry.width();
             }
             y += 1.6 * ink.small();
@@ -107,7 +119,10 @@ record Chart(
     }
 
     private double tickWidth(Canvas canvas, double tall, Ink ink) {
-        return ticksY(tall).stream().mapToDouble(t -> canvas.textWidth(tick(t), ink.fine(Ink.DARK))).max().orElse(0);
+        return ticksY(tall).stream()
+                .mapToDouble(t -> canvas.textWidth(tick(t), ink.fine(Ink.DARK)))
+                .max()
+                .orElse(0);
     }
 
     String tick(double value) {
@@ -145,7 +160,8 @@ record Chart(
             if (!s.name().isEmpty())
                 all.add(new Entry(List.of(s), s.name(), wide.apply(canvas.textWidth(s.name(), ink.fine(Ink.DARK)))));
         if (!columns.name().isEmpty())
-            all.add(new Entry(List.of(), columns.name(), wide.apply(canvas.textWidth(columns.name(), ink.fine(Ink.DARK)))));
+            all.add(new Entry(
+                    List.of(), columns.name(), wide.apply(canvas.textWidth(columns.name(), ink.fine(Ink.DARK)))));
         List<List<Entry>> rows = new ArrayList<>();
         double used = Double.MAX_VALUE;
         for (Entry entry : all) {

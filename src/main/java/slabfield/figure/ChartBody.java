@@ -48,7 +48,13 @@ final class ChartBody {
         }
         for (double t : chart.ticksY(plot.height())) {
             canvas.line(new double[] {plot.left(), py(t), plot.right(), py(t)}, false, pen(t));
-            canvas.text(chart.tick(t), plot.left() - 3 * ink.size(), py(t) + 0.36 * ink.small(), Canvas.Anchor.END, 0, fine);
+            canvas.text(
+                    chart.tick(t),
+                    plot.left() - 3 * ink.size(),
+                    py(t) + 0.36 * ink.small(),
+                    Canvas.Anchor.END,
+                    0,
+                    fine);
         }
     }
 
@@ -85,7 +91,10 @@ final class ChartBody {
             if (!Double.isFinite(s.x()[i] + s.y()[i])) continue;
             double x = px(s.x()[i]), y = py(s.y()[i]);
             if (s.spread().length > 0)
-                signs.spread(x, Math.max(plot.top(), py(s.y()[i] + s.spread()[i])), Math.min(plot.bottom(), py(s.y()[i] - s.spread()[i])));
+                signs.spread(
+                        x,
+                        Math.max(plot.top(), py(s.y()[i] + s.spread()[i])),
+                        Math.min(plot.bottom(), py(s.y()[i] - s.spread()[i])));
             signs.sign(s.sign(), x, y);
         }
     }
@@ -101,8 +110,15 @@ final class ChartBody {
                 String text = s.labels().get(i);
                 if (text.isEmpty() || !Double.isFinite(s.y()[i])) continue;
                 double near = reach + 2 * ink.size();
-                labels.place(px(s.x()[i]), py(s.y()[i]), canvas.textWidth(text, lettering) + 2, 1.2 * size, near, 1.8 * near)
-                        .ifPresent(b -> canvas.text(text, b.left() + 1, b.bottom() - 0.3 * size, Canvas.Anchor.START, 0, lettering));
+                labels.place(
+                                px(s.x()[i]),
+                                py(s.y()[i]),
+                                canvas.textWidth(text, lettering) + 2,
+                                1.2 * size,
+                                near,
+                                1.8 * near)
+                        .ifPresent(b -> canvas.text(
+                                text, b.left() + 1, b.bottom() - 0.3 * size, Canvas.Anchor.START, 0, lettering));
             }
     }
 }

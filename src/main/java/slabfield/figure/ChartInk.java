@@ -34,7 +34,8 @@ final class ChartInk {
             case DISC -> outlined(Lines.circle(x, y, r), Ink.DARK);
             case SQUARE -> outlined(Box.around(x, y, 0.9 * r).ring(), Ink.WHITE);
             case FULL_SQUARE -> outlined(Box.around(x, y, 0.9 * r).ring(), BLUE);
-            case TRIANGLE -> outlined(new double[] {x, y - 1.2 * r, x + 1.1 * r, y + 0.8 * r, x - 1.1 * r, y + 0.8 * r}, Ink.WHITE);
+            case TRIANGLE ->
+                outlined(new double[] {x, y - 1.2 * r, x + 1.1 * r, y + 0.8 * r, x - 1.1 * r, y + 0.8 * r}, Ink.WHITE);
             case CROSS -> {
                 canvas.line(new double[] {x - r, y - r, x + r, y + r}, false, ink.solid(Ink.DARK, 1.5));
                 canvas.line(new double[] {x - r, y + r, x + r, y - r}, false, ink.solid(Ink.DARK, 1.5));
@@ -56,6 +57,7 @@ final class ChartInk {
     void spread(double x, double top, double bottom) {
         double w = 2.5 * ink.size();
         canvas.line(new double[] {x, top, x, bottom}, false, ink.solid(Ink.SOFT, 0.9));
-        for (double y : new double[] {top, bottom}) canvas.line(new double[] {x - w, y, x + w, y}, false, ink.solid(Ink.SOFT, 0.9));
+        for (double y : new double[] {top, bottom})
+            canvas.line(new double[] {x - w, y, x + w, y}, false, ink.solid(Ink.SOFT, 0.9));
     }
 }

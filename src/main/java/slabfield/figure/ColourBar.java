@@ -39,12 +39,11 @@ final class ColourBar {
 
     void draw(double x, double y, double width) {
         double point = POINT * ink.size(), top = y + 1.5 * ink.body(), bottom = top + TALL * ink.size();
-        String law =
-                switch (scale.law()) {
-                    case LINEAR -> "linear";
-                    case SQUARE_ROOT -> "square-root scale";
-                    case SYMMETRIC_LOG -> "logarithmic scale";
-                };
+        String law = switch (scale.law()) {
+            case LINEAR -> "linear";
+            case SQUARE_ROOT -> "square-root scale";
+            case SYMMETRIC_LOG -> "logarithmic scale";
+        };
         canvas.text(title, x, y + ink.body(), Canvas.Anchor.START, 0, ink.bold(Ink.DARK));
         canvas.text(law, x + width, y + ink.body(), Canvas.Anchor.END, 0, ink.fine(Ink.SOFT));
         Box bar = new Box(x + point, top, x + width - point, bottom);
@@ -62,7 +61,8 @@ final class ColourBar {
     }
 
     private void ends(Box bar, double point) {
-        double middle = (bar.top() + bar.bottom()) / 2, reach = scale.range().high() - scale.range().low();
+        double middle = (bar.top() + bar.bottom()) / 2,
+                reach = scale.range().high() - scale.range().low();
         double[] low = {bar.left(), bar.top(), bar.left() - point, middle, bar.left(), bar.bottom()};
         double[] high = {bar.right(), bar.top(), bar.right() + point, middle, bar.right(), bar.bottom()};
         canvas.fill(List.of(low), scale.argb(scale.range().low() - reach));
@@ -84,6 +84,8 @@ final class ColourBar {
     }
 
     private List<VacuumScale.Tick> quarters() {
-        return DoubleStream.of(0, 0.25, 0.5, 0.75, 1).mapToObj(p -> new VacuumScale.Tick(scale.pressureAt(p), p)).toList();
+        return DoubleStream.of(0, 0.25, 0.5, 0.75, 1)
+                .mapToObj(p -> new VacuumScale.Tick(scale.pressureAt(p), p))
+                .toList();
     }
 }

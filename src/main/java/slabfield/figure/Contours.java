@@ -54,7 +54,8 @@ public final class Contours {
     private double nodeValue(int i, int j) {
         int right = i / 2, left = i % 2 == 0 ? right - 1 : right, above = j / 2, below = j % 2 == 0 ? above - 1 : above;
         double a = cell(left, below), b = cell(right, above), c = cell(left, above), d = cell(right, below);
-        boolean onlyAcross = Double.isNaN(a) == Double.isNaN(b) && Double.isNaN(c) == Double.isNaN(d)
+        boolean onlyAcross = Double.isNaN(a) == Double.isNaN(b)
+                && Double.isNaN(c) == Double.isNaN(d)
                 && Double.isNaN(a) != Double.isNaN(c);
         if (onlyAcross) return Double.NaN;
         int n = has(a) + has(b) + has(c) + has(d);

@@ -14,7 +14,8 @@ import slabfield.figure.VacuumScale.Sense;
  * @param after the house changed
  * @param what was changed, in the user's words
  */
-public record DifferenceFigure(Result.Solved before, Result.Solved after, String what, MapStyle style) implements Figure {
+public record DifferenceFigure(Result.Solved before, Result.Solved after, String what, MapStyle style)
+        implements Figure {
     private static final double MARGIN = 14;
     private static final double GAP = 12;
     private static final double CAPTION = 14;
@@ -32,7 +33,8 @@ public record DifferenceFigure(Result.Solved before, Result.Solved after, String
     @Override
     public String description() {
         return "Predicted pressure before and after: " + what + ". The target is met under "
-                + Legend.percent(before.coverage().meeting()) + " of the area before and " + Legend.percent(after.coverage().meeting())
+                + Legend.percent(before.coverage().meeting()) + " of the area before and "
+                + Legend.percent(after.coverage().meeting())
                 + " after.";
     }
 
@@ -62,7 +64,8 @@ public record DifferenceFigure(Result.Solved before, Result.Solved after, String
     /** One range that holds both fields. */
     Range shared() {
         double unit = style.units().pressureUnit();
-        Range one = VacuumScale.rangeOf(before.field(), style.sense(), unit), two = VacuumScale.rangeOf(after.field(), style.sense(), unit);
+        Range one = VacuumScale.rangeOf(before.field(), style.sense(), unit),
+                two = VacuumScale.rangeOf(after.field(), style.sense(), unit);
         return new Range(Math.min(one.low(), two.low()), Math.max(one.high(), two.high()));
     }
 
@@ -72,12 +75,19 @@ public record DifferenceFigure(Result.Solved before, Result.Solved after, String
         double u = ink.size();
         Box page = new Box(0, 0, canvas.width(), canvas.height()).inset(MARGIN * u);
         new Heading(canvas, page, ink).draw(title(), "PREDICTED", Ink.DARK, "before and after: " + what);
-        double side = (page.width() - GAP * u) / 2, tall = panel(page.width()), top = page.top() + (Heading.HEIGHT + CAPTION) * u;
+        double side = (page.width() - GAP * u) / 2,
+                tall = panel(page.width()),
+                top = page.top() + (Heading.HEIGHT + CAPTION) * u;
         MapStyle one = style.with(style.range().orElseGet(this::shared));
         pane(canvas, before, "before", new Box(page.left(), top, page.left() + side, top + tall), one, ink);
         pane(canvas, after, "after", new Box(page.right() - side, top, page.right(), top + tall), one, ink);
         double lower = top + tall + (CAPTION + GAP) * u;
-        change(canvas, new Box(page.left(), lower, page.left() + side, lower + tall), new Box(page.right() - side, lower, page.right(), lower + tall), one, ink);
+        change(
+                canvas,
+                new Box(page.left(), lower, page.left() + side, lower + tall),
+                new Box(page.right() - side, lower, page.right(), lower + tall),
+                one,
+                ink);
     }
 
     private void pane(Canvas canvas, Result.Solved solved, String name, Box box, MapStyle one, Ink ink) {
@@ -93,7 +103,11 @@ public record DifferenceFigure(Result.Solved before, Result.Solved after, String
 
     private void change(Canvas canvas, Box plan, Box key, MapStyle one, Ink ink) {
         double[] change = change();
-        double reach = Arrays.stream(change).filter(Double::isFinite).map(Math::abs).max().orElse(0);
+        double reach = Arrays.stream(change)
+                .filter(Double::isFinite)
+                .map(Math::abs)
+                .max()
+                .orElse(0);
         double unit = style.units().pressureUnit(), end = unit * Steps.end(Math.max(reach / unit, 1e-3));
         VacuumScale scale = VacuumScale.of(Sense.SIGNED, Law.SQUARE_ROOT, new Range(-end, end), style.monochrome());
         caption(canvas, "the change: after less before", plan, ink);
@@ -109,8 +123,12 @@ public record DifferenceFigure(Result.Solved before, Result.Solved after, String
         double y = key.top() + upper.height() + 6 * ink.size();
         lower.draw(key.left(), y, key.width());
         y += lower.height() + 4 * ink.size();
-        for (String line : Words.wrap(canvas, "Negative = more vacuum than before; hatched = less vacuum than before. Pressures are"
-                + " relative to the room.", key.width(), ink.fine(Ink.SOFT)))
+        for (String line : Words.wrap(
+                canvas,
+                "Negative = more vacuum than before; hatched = less vacuum than before. Pressures are"
+                        + " relative to the room.",
+                key.width(),
+                ink.fine(Ink.SOFT)))
             canvas.text(line, key.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
     }
 }

@@ -35,17 +35,27 @@ public final class DoubtLayer implements PlanLayer {
         Grid g = solved.field().grid();
         Box slab = view.box(new Bounds(g.left(), g.bottom(), g.right(), g.top()));
         Box seen = new Box(
-                Math.max(box.left(), slab.left()), Math.max(box.top(), slab.top()), Math.min(box.right(), slab.right()), Math.min(box.bottom(), slab.bottom()));
+                Math.max(box.left(), slab.left()),
+                Math.max(box.top(), slab.top()),
+                Math.min(box.right(), slab.right()),
+                Math.min(box.bottom(), slab.bottom()));
         if (seen.width() <= 0 || seen.height() <= 0) return;
         Ink ink = new Ink(fontScale);
         boolean[] law = lawDoubtful();
-        hatch(canvas, seen, (x, y) -> far(view, x, y), 9 * ink.size(), Math.PI / 2, ink.dashed(Ink.WHITE, 2.6, 2.6, 6.4));
+        hatch(
+                canvas,
+                seen,
+                (x, y) -> far(view, x, y),
+                9 * ink.size(),
+                Math.PI / 2,
+                ink.dashed(Ink.WHITE, 2.6, 2.6, 6.4));
         hatch(canvas, seen, (x, y) -> far(view, x, y), 9 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.6, 1.6, 7.4));
         for (double angle : new double[] {0, Math.PI / 2})
             hatch(canvas, seen, (x, y) -> at(law, view, x, y), 6 * ink.size(), angle, ink.solid(LAW, 0.9));
     }
 
-    private static void hatch(Canvas canvas, Box seen, Hatching.Region region, double spacing, double angle, Canvas.Pen pen) {
+    private static void hatch(
+            Canvas canvas, Box seen, Hatching.Region region, double spacing, double angle, Canvas.Pen pen) {
         for (double[] line : Hatching.across(seen, region, spacing, angle)) canvas.line(line, false, pen);
     }
 
@@ -76,9 +86,12 @@ public final class DoubtLayer implements PlanLayer {
         List<List<double[]>> zones = new ArrayList<>();
         for (Zone z : solved.scenario().layer().zones()) zones.add(List.of(Lines.page(z.outline(), metres)));
         for (int c = 0; c < doubtful.length; c++) {
-            double x = g.x(c % g.columns()), y = g.y(c / g.columns()), inertial = solved.scenario().layer().fill().inertial();
+            double x = g.x(c % g.columns()),
+                    y = g.y(c / g.columns()),
+                    inertial = solved.scenario().layer().fill().inertial();
             for (int z = 0; z < zones.size(); z++)
-                if (Lines.inside(zones.get(z), x, -y)) inertial = solved.scenario().layer().zones().get(z).fill().inertial();
+                if (Lines.inside(zones.get(z), x, -y))
+                    inertial = solved.scenario().layer().zones().get(z).fill().inertial();
             doubtful[c] = inertial == 0 && solved.inertialShare()[c] > limit;
         }
         return doubtful;
@@ -89,15 +102,23 @@ public final class DoubtLayer implements PlanLayer {
         Ink ink = new Ink(fontScale);
         boolean any = false;
         for (boolean each : lawDoubtful()) any |= each;
-        if (any) key.entry((canvas, x, y, half) -> {
-            double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
-            for (double angle : new double[] {0, Math.PI / 2}) canvas.hatch(List.of(ring), 4 * ink.size(), angle, ink.solid(LAW, 0.9));
-            canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-        }, "Darcy's law alone is doubtful: the air moves too fast");
-        key.entry((canvas, x, y, half) -> {
-            double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
-            canvas.hatch(List.of(ring), 5 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.6, 1.6, 3));
-            canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-        }, "no test hole within about " + Math.round(style.units().lengthFromSi().applyAsDouble(NEAR)) + " " + style.units().lengthSymbol());
+        if (any)
+            key.entry(
+                    (canvas, x, y, half) -> {
+                        double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
+                        for (double angle : new double[] {0, Math.PI / 2})
+                            canvas.hatch(List.of(ring), 4 * ink.size(), angle, ink.solid(LAW, 0.9));
+                        canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                    },
+                    "Darcy's law alone is doubtful: the air moves too fast");
+        key.entry(
+                (canvas, x, y, half) -> {
+                    double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
+                    canvas.hatch(List.of(ring), 5 * ink.size(), Math.PI / 2, ink.dashed(FAR, 1.6, 1.6, 3));
+                    canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                },
+                "no test hole within about "
+                        + Math.round(style.units().lengthFromSi().applyAsDouble(NEAR)) + " "
+                        + style.units().lengthSymbol());
     }
 }

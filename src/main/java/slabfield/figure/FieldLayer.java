@@ -62,15 +62,24 @@ final class FieldLayer {
     }
 
     private void hatches() {
-        hatch((x, y) -> kindAt(x, y) == CellKind.UNREACHED || kindAt(x, y) == CellKind.LAYER && noPressure(x, y),
-                3.6, -Math.PI / 4, ink.solid(Ink.NO_DATA, 1));
+        hatch(
+                (x, y) -> kindAt(x, y) == CellKind.UNREACHED || kindAt(x, y) == CellKind.LAYER && noPressure(x, y),
+                3.6,
+                -Math.PI / 4,
+                ink.solid(Ink.NO_DATA, 1));
         double target = solved.coverage().target();
         if (style.hatch())
-            hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > -target,
-                    7.5, Math.PI / 4, ink.solid(Ink.SHORTFALL, 0.7));
+            hatch(
+                    (x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > -target,
+                    7.5,
+                    Math.PI / 4,
+                    ink.solid(Ink.SHORTFALL, 0.7));
         if (style.monochrome() || pushes(field))
-            hatch((x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > 0,
-                    4, Math.PI / 2, ink.dashed(Ink.DARK, 0.9, 1.5, 2.5));
+            hatch(
+                    (x, y) -> kindAt(x, y) == CellKind.LAYER && pressure(x, y) > 0,
+                    4,
+                    Math.PI / 2,
+                    ink.dashed(Ink.DARK, 0.9, 1.5, 2.5));
     }
 
     private void hatch(Hatching.Region region, double spacing, double angle, Canvas.Pen pen) {
@@ -122,7 +131,8 @@ final class FieldLayer {
     }
 
     static String targetText(Result.Solved solved, MapStyle style) {
-        return style.units().round(solved.coverage().target()) + " " + style.units().pressureSymbol();
+        return style.units().round(solved.coverage().target()) + " "
+                + style.units().pressureSymbol();
     }
 
     private double[] page(Contours.Isoline isoline) {

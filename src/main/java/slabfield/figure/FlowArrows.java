@@ -35,11 +35,22 @@ public final class FlowArrows implements PlanLayer {
     }
 
     private static void arrow(Canvas canvas, double x, double y, double dx, double dy, Ink ink) {
-        double length = Math.hypot(dx, dy), ux = dx / length, uy = dy / length, head = Math.min(0.55 * length, 5 * ink.size());
+        double length = Math.hypot(dx, dy),
+                ux = dx / length,
+                uy = dy / length,
+                head = Math.min(0.55 * length, 5 * ink.size());
         double tipX = x + dx / 2, tipY = y + dy / 2, neckX = tipX - head * ux, neckY = tipY - head * uy;
         double[] shaft = {x - dx / 2, y - dy / 2, neckX, neckY}, ring = head(tipX, tipY, ux, uy, head, 0.42 * head);
         canvas.line(shaft, false, ink.solid(Streamlines.HALO, 2.6));
-        canvas.fill(List.of(head(tipX + 1.2 * ink.size() * ux, tipY + 1.2 * ink.size() * uy, ux, uy, head + 2.2 * ink.size(), 0.42 * head + 1.2 * ink.size())), Streamlines.HALO);
+        canvas.fill(
+                List.of(head(
+                        tipX + 1.2 * ink.size() * ux,
+                        tipY + 1.2 * ink.size() * uy,
+                        ux,
+                        uy,
+                        head + 2.2 * ink.size(),
+                        0.42 * head + 1.2 * ink.size())),
+                Streamlines.HALO);
         canvas.line(shaft, false, ink.solid(Ink.DARK, 1));
         canvas.fill(List.of(ring), Ink.DARK);
     }
@@ -52,7 +63,8 @@ public final class FlowArrows implements PlanLayer {
 
     @Override
     public void explain(Key key, double fontScale) {
-        key.entry((canvas, x, y, half) -> arrow(canvas, x, y, 1.4 * half, 0, new Ink(fontScale)),
+        key.entry(
+                (canvas, x, y, half) -> arrow(canvas, x, y, 1.4 * half, 0, new Ink(fontScale)),
                 "where the air goes; longer is more flow, by its cube root");
     }
 }

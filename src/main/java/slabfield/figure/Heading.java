@@ -26,7 +26,13 @@ final class Heading {
     void draw(String name, String word, int colour, String... texts) {
         double u = ink.size();
         var large = new Canvas.Lettering(13 * u, true, Ink.DARK, 0);
-        canvas.text(Words.cut(canvas, name, page.width(), large), page.left(), page.top() + 11 * u, Canvas.Anchor.START, 0, large);
+        canvas.text(
+                Words.cut(canvas, name, page.width(), large),
+                page.left(),
+                page.top() + 11 * u,
+                Canvas.Anchor.START,
+                0,
+                large);
         var stamp = new Canvas.Lettering(ink.body(), true, Ink.WHITE, 0);
         double wide = canvas.textWidth(word, stamp) + 8 * u, top = page.top() + 17 * u;
         canvas.fill(List.of(new Box(page.left(), top, page.left() + wide, top + 13 * u).ring()), colour);
@@ -37,6 +43,12 @@ final class Heading {
                 .filter(t -> canvas.textWidth(t, plain) <= room)
                 .findFirst()
                 .orElse(texts[texts.length - 1]);
-        canvas.text(Words.cut(canvas, text, room, plain), page.left() + wide + 6 * u, top + 9.6 * u, Canvas.Anchor.START, 0, plain);
+        canvas.text(
+                Words.cut(canvas, text, room, plain),
+                page.left() + wide + 6 * u,
+                top + 9.6 * u,
+                Canvas.Anchor.START,
+                0,
+                plain);
     }
 }

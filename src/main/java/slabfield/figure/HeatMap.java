@@ -86,7 +86,8 @@ public final class HeatMap {
         double corner = hasBeside && hasAbove ? p[aboveRow * columns + besideColumn] : Double.NaN;
         double tx = Math.abs(across), ty = Math.abs(up);
         double sum = beside + above + corner;
-        if (!Double.isNaN(sum)) return (1 - ty) * ((1 - tx) * own + tx * beside) + ty * ((1 - tx) * above + tx * corner);
+        if (!Double.isNaN(sum))
+            return (1 - ty) * ((1 - tx) * own + tx * beside) + ty * ((1 - tx) * above + tx * corner);
         return partly(own, beside, above, corner, tx, ty);
     }
 

@@ -43,7 +43,10 @@ final class HouseLayer {
         for (Opening opening : scenario.openings())
             if (opening.place() instanceof Opening.Spot spot)
                 symbols.opening(
-                        opening.kind(), opening.seal().state(), view.pageX(spot.at().x()), view.pageY(spot.at().y()));
+                        opening.kind(),
+                        opening.seal().state(),
+                        view.pageX(spot.at().x()),
+                        view.pageY(spot.at().y()));
     }
 
     private void zone(Zone zone) {
@@ -88,11 +91,11 @@ final class HouseLayer {
     private void lineOpening(Opening opening) {
         if (opening.place() instanceof Opening.Along along) {
             double[] line = inward(Lines.page(along.path().points(), view));
-            if (opening.kind() == OpeningKind.CRACK) signs.crack(line, opening.seal().state());
+            if (opening.kind() == OpeningKind.CRACK)
+                signs.crack(line, opening.seal().state());
             else signs.joint(line, false, opening.seal().state());
         } else if (opening.place() instanceof Opening.Perimeter edge) {
-            for (Slab slab : scenario.slabs())
-                if (slab.id().equals(edge.slab())) perimeter(slab, opening);
+            for (Slab slab : scenario.slabs()) if (slab.id().equals(edge.slab())) perimeter(slab, opening);
         }
     }
 

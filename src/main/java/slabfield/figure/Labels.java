@@ -37,8 +37,7 @@ final class Labels {
             for (int[] side : SIDES) {
                 double reach = side[0] != 0 && side[1] != 0 ? 0.8 * gap : gap;
                 double middleX = x + side[0] * (reach + width / 2), middleY = y + side[1] * (reach + height / 2);
-                Box box = new Box(
-                        middleX - width / 2, middleY - height / 2, middleX + width / 2, middleY + height / 2);
+                Box box = new Box(middleX - width / 2, middleY - height / 2, middleX + width / 2, middleY + height / 2);
                 if (!isFree(box)) continue;
                 take(box);
                 return Optional.of(box);

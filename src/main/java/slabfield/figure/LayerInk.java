@@ -15,25 +15,42 @@ final class LayerInk {
     static Box seen(Grid g, PlanView view, Box box) {
         Box slab = view.box(new Bounds(g.left(), g.bottom(), g.right(), g.top()));
         return new Box(
-                Math.max(box.left(), slab.left()), Math.max(box.top(), slab.top()), Math.min(box.right(), slab.right()), Math.min(box.bottom(), slab.bottom()));
+                Math.max(box.left(), slab.left()),
+                Math.max(box.top(), slab.top()),
+                Math.min(box.right(), slab.right()),
+                Math.min(box.bottom(), slab.bottom()));
     }
 
     /** Colours the part in sight. */
     static void colours(Canvas canvas, PlanView view, Box seen, PressureField field, VacuumScale scale) {
-        double fine = canvas.pixelsPerPoint(), squeeze = Math.min(1, Math.sqrt(MOST_PIXELS / (seen.width() * seen.height() * fine * fine)));
-        int columns = Math.max(1, (int) Math.round(seen.width() * fine * squeeze)), rows = Math.max(1, (int) Math.round(seen.height() * fine * squeeze));
+        double fine = canvas.pixelsPerPoint(),
+                squeeze = Math.min(1, Math.sqrt(MOST_PIXELS / (seen.width() * seen.height() * fine * fine)));
+        int columns = Math.max(1, (int) Math.round(seen.width() * fine * squeeze)),
+                rows = Math.max(1, (int) Math.round(seen.height() * fine * squeeze));
         canvas.image(HeatMap.pixels(field, scale, columns, rows, view.bounds(seen)), columns, rows, seen);
     }
 
     /** Lines of equal value with the value written along them. */
     static void isolines(
-            Canvas canvas, PlanView view, Box box, Ink ink, PressureField field, List<Double> levels, DoubleFunction<String> text) {
+            Canvas canvas,
+            PlanView view,
+            Box box,
+            Ink ink,
+            PressureField field,
+            List<Double> levels,
+            DoubleFunction<String> text) {
         isolines(canvas, view, new Labels(box), ink, field, levels, text);
     }
 
     /** As the other, with labels kept clear of those that stand already. */
     static void isolines(
-            Canvas canvas, PlanView view, Labels labels, Ink ink, PressureField field, List<Double> levels, DoubleFunction<String> text) {
+            Canvas canvas,
+            PlanView view,
+            Labels labels,
+            Ink ink,
+            PressureField field,
+            List<Double> levels,
+            DoubleFunction<String> text) {
         LineSigns signs = new LineSigns(canvas, ink);
         var lettering = ink.rimmed(ink.small(), false);
         for (Contours.Isoline isoline : Contours.of(field, levels)) {
@@ -44,9 +61,16 @@ final class LayerInk {
             }
             signs.isoline(line, isoline.closed(), true);
             String words = text.apply(isoline.level());
-            for (LineLabels.Spot s : LineLabels.places(line, canvas.textWidth(words, lettering), lettering.size(), 1, labels)) {
+            for (LineLabels.Spot s :
+                    LineLabels.places(line, canvas.textWidth(words, lettering), lettering.size(), 1, labels)) {
                 double drop = 0.36 * lettering.size();
-                canvas.text(words, s.x() - drop * Math.sin(s.angle()), s.y() + drop * Math.cos(s.angle()), Canvas.Anchor.MIDDLE, s.angle(), lettering);
+                canvas.text(
+                        words,
+                        s.x() - drop * Math.sin(s.angle()),
+                        s.y() + drop * Math.cos(s.angle()),
+                        Canvas.Anchor.MIDDLE,
+                        s.angle(),
+                        lettering);
             }
         }
     }

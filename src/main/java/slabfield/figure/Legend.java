@@ -69,15 +69,20 @@ final class Legend {
 
     private void prediction(Result.Solved solved) {
         var bar = new ColourBar(
-                canvas, "Pressure, " + style.units().pressureSymbol(), VacuumMap.scale(solved, style), style.units(), ink);
+                canvas,
+                "Pressure, " + style.units().pressureSymbol(),
+                VacuumMap.scale(solved, style),
+                style.units(),
+                ink);
         items.add(new Item(bar.height(), (x, y) -> bar.draw(x, y, width)));
         paragraph("Negative = soil under vacuum relative to the room.");
         var coverage = solved.coverage();
         String target = FieldLayer.targetText(solved, style);
         LineSigns signs = new LineSigns(canvas, ink);
-        entry((x, y, half) -> signs.target(new double[] {x - half, y, x + half, y}, false),
-                "target: vacuum of at least " + target + " (" + scenario.target().choice() + "), met under "
-                        + percent(coverage.meeting()) + " of the area");
+        entry(
+                (x, y, half) -> signs.target(new double[] {x - half, y, x + half, y}, false),
+                "target: vacuum of at least " + target + " ("
+                        + scenario.target().choice() + "), met under " + percent(coverage.meeting()) + " of the area");
         if (style.hatch())
             entry(
                     hatched(Ink.SHORTFALL, 4.5, Math.PI / 4),
@@ -85,8 +90,9 @@ final class Legend {
         if (!solved.unreached().isEmpty())
             entry(hatched(Ink.NO_DATA, 3.6, -Math.PI / 4), "no pressure: this part of the layer is cut off");
         if (!Double.isNaN(coverage.weakest()))
-            entry((x, y, half) -> new Symbols(canvas, ink).weakest(x, y), "weakest place, to within a cell of "
-                    + length(coverage.cell()));
+            entry(
+                    (x, y, half) -> new Symbols(canvas, ink).weakest(x, y),
+                    "weakest place, to within a cell of " + length(coverage.cell()));
         if (style.monochrome() || FieldLayer.pushes(solved.field())) entry(this::dotted, "soil pushes into the room");
     }
 

@@ -62,14 +62,17 @@ final class LegendKey {
             add.accept(
                     (x, y, half) -> symbols.suction(x, y), solved ? "suction point: pressure, flow" : "suction point");
         if (scenario.testHoles().isEmpty()) return;
-        add.accept((x, y, half) -> symbols.hole(x, y, Ink.GROUND), solved ? "test hole: predicted" + unit : "test hole");
+        add.accept(
+                (x, y, half) -> symbols.hole(x, y, Ink.GROUND), solved ? "test hole: predicted" + unit : "test hole");
         boolean measured = scenario.testHoles().stream()
                 .anyMatch(h -> Plan.measured(scenario, h.id()).isPresent());
         if (!measured) return;
-        add.accept((x, y, half) -> {
-            symbols.measured(x, y, 0xFFC4C9CE);
-            symbols.hole(x, y, Ink.GROUND);
-        }, (solved ? "with a square: predicted / measured" : "with a square: measured") + unit);
+        add.accept(
+                (x, y, half) -> {
+                    symbols.measured(x, y, 0xFFC4C9CE);
+                    symbols.hole(x, y, Ink.GROUND);
+                },
+                (solved ? "with a square: predicted / measured" : "with a square: measured") + unit);
     }
 
     private void barriers(BiConsumer<Legend.Sample, String> add) {
@@ -88,12 +91,14 @@ final class LegendKey {
         if (scenario.drainTiles().isEmpty()) return;
         add.accept((x, y, half) -> signs.tile(level(x, y, half)), "drain tile");
         if (scenario.drainTiles().stream().anyMatch(t -> !t.breaks().isEmpty()))
-            add.accept((x, y, half) -> {
-                double gap = 4.5 * ink.size();
-                signs.tile(new double[] {x - half, y, x - gap, y});
-                signs.tile(new double[] {x + gap, y, x + half, y});
-                signs.tileBreak(level(x, y, gap));
-            }, "drain tile broken");
+            add.accept(
+                    (x, y, half) -> {
+                        double gap = 4.5 * ink.size();
+                        signs.tile(new double[] {x - half, y, x - gap, y});
+                        signs.tile(new double[] {x + gap, y, x + half, y});
+                        signs.tileBreak(level(x, y, gap));
+                    },
+                    "drain tile broken");
         if (scenario.drainTiles().stream().anyMatch(t -> !t.waterFilled().isEmpty()))
             add.accept((x, y, half) -> signs.waterFilled(level(x, y, half)), "drain tile full of water");
     }

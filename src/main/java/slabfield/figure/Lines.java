@@ -118,7 +118,9 @@ final class Lines {
 
     /** The stretches that gaps take from a path, on the page, each at least so long [m]. */
     static List<double[]> gaps(Path path, List<Gap> gaps, double least, PlanView view) {
-        return spans(path, gaps, least).stream().map(s -> page(cut(path, s[0], s[1]), view)).toList();
+        return spans(path, gaps, least).stream()
+                .map(s -> page(cut(path, s[0], s[1]), view))
+                .toList();
     }
 
     /** What gaps leave of a path, on the page. */
@@ -153,7 +155,8 @@ final class Lines {
         double along = 0;
         for (int i = 1; i < path.points().size(); i++) {
             along += path.points().get(i - 1).distanceTo(path.points().get(i));
-            if (along > from + 1e-9 && along < to - 1e-9) places.add(path.points().get(i));
+            if (along > from + 1e-9 && along < to - 1e-9)
+                places.add(path.points().get(i));
         }
         places.add(path.at(to));
         return places;

@@ -28,8 +28,8 @@ public record MapFigure(Result result, MapStyle style, List<PlanLayer> layers) i
                 ? ""
                 : " The weakest place has a vacuum of " + style.units().pressure(coverage.weakest()) + " "
                         + style.units().pressureSymbol() + ".";
-        return "Map of the predicted pressure under the slab. The target is met under " + Legend.percent(coverage.meeting())
-                + " of the area." + least;
+        return "Map of the predicted pressure under the slab. The target is met under "
+                + Legend.percent(coverage.meeting()) + " of the area." + least;
     }
 
     @Override

@@ -30,7 +30,9 @@ public final class MapFoot implements PlanLayer {
         Ink ink = new Ink(fontScale);
         double u = ink.size(), x = box.left() + 8 * u, y = box.bottom() - 7 * u, length = length(ink, units, view);
         var letters = new Canvas.Lettering(ink.body(), true, Ink.WHITE, 0);
-        double stampWidth = canvas.textWidth(stamp, letters) + 8 * u, barAt = x + stampWidth + 14 * u, northAt = barAt + length + 46 * u;
+        double stampWidth = canvas.textWidth(stamp, letters) + 8 * u,
+                barAt = x + stampWidth + 14 * u,
+                northAt = barAt + length + 46 * u;
         Box veil = new Box(box.left(), y - 19 * u, northAt + 13 * u, box.bottom());
         canvas.fill(List.of(veil.ring()), Ink.VEIL);
         canvas.fill(List.of(new Box(x, y - 12 * u, x + stampWidth, y + 1 * u).ring()), Ink.DARK);

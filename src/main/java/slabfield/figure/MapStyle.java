@@ -37,13 +37,11 @@ public record MapStyle(
 
     /** Signed colours by square root, range from the field, everything shown. */
     public static MapStyle of(UnitsShown units) {
-        return new MapStyle(
-                units, Sense.SIGNED, Law.SQUARE_ROOT, Optional.empty(), true, true, true, false, 1, false);
+        return new MapStyle(units, Sense.SIGNED, Law.SQUARE_ROOT, Optional.empty(), true, true, true, false, 1, false);
     }
 
     public MapStyle with(Sense other, Law otherLaw) {
-        return new MapStyle(
-                units, other, otherLaw, range, isolines, labels, hatch, planNorth, fontScale, monochrome);
+        return new MapStyle(units, other, otherLaw, range, isolines, labels, hatch, planNorth, fontScale, monochrome);
     }
 
     /** The same with its range locked. */

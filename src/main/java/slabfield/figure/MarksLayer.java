@@ -33,26 +33,41 @@ public final class MarksLayer implements PlanLayer {
 
     private static void line(Canvas canvas, PlanView view, Profile p, Ink ink) {
         double u = ink.size();
-        double[] line = {view.pageX(p.from().x()), view.pageY(p.from().y()), view.pageX(p.to().x()), view.pageY(p.to().y())};
+        double[] line = {
+            view.pageX(p.from().x()), view.pageY(p.from().y()), view.pageX(p.to().x()), view.pageY(p.to().y())
+        };
         canvas.line(line, false, ink.solid(Ink.WHITE, 4));
         canvas.line(line, false, ink.dashed(PIN, 2, 7, 3));
         double dx = line[2] - line[0], dy = line[3] - line[1], d = Math.max(1e-9, Math.hypot(dx, dy));
         String[] names = {"A", "B"};
         for (int i = 0; i < 2; i++) {
             double x = line[2 * i], y = line[2 * i + 1], away = i == 0 ? -1 : 1;
-            canvas.line(new double[] {x - 5 * u * dy / d, y + 5 * u * dx / d, x + 5 * u * dy / d, y - 5 * u * dx / d}, false, ink.solid(PIN, 2));
-            canvas.text(names[i], x + away * 9 * u * dx / d, y + away * 9 * u * dy / d + 3 * u, Canvas.Anchor.MIDDLE, 0, ink.rimmed(1.15 * ink.body(), true));
+            canvas.line(
+                    new double[] {x - 5 * u * dy / d, y + 5 * u * dx / d, x + 5 * u * dy / d, y - 5 * u * dx / d},
+                    false,
+                    ink.solid(PIN, 2));
+            canvas.text(
+                    names[i],
+                    x + away * 9 * u * dx / d,
+                    y + away * 9 * u * dy / d + 3 * u,
+                    Canvas.Anchor.MIDDLE,
+                    0,
+                    ink.rimmed(1.15 * ink.body(), true));
         }
     }
 
     private static void pin(Canvas canvas, double x, double y, String text, Box box, Ink ink) {
-        double u = ink.size(), pad = 3 * u, width = canvas.textWidth(text, ink.text(Ink.DARK)) + 2 * pad, tall = 1.5 * ink.body();
+        double u = ink.size(),
+                pad = 3 * u,
+                width = canvas.textWidth(text, ink.text(Ink.DARK)) + 2 * pad,
+                tall = 1.5 * ink.body();
         double left = x + 9 * u + width > box.right() ? x - 9 * u - width : x + 9 * u;
         Box label = new Box(left, y - 15 * u - tall / 2, left + width, y - 15 * u + tall / 2);
         canvas.line(new double[] {x, y, left < x ? label.right() : label.left(), y - 15 * u}, false, ink.solid(PIN, 1));
         canvas.fill(List.of(label.ring()), Ink.WHITE);
         canvas.line(label.ring(), true, ink.solid(PIN, 1));
-        canvas.text(text, label.left() + pad, y - 15 * u + 0.36 * ink.body(), Canvas.Anchor.START, 0, ink.text(Ink.DARK));
+        canvas.text(
+                text, label.left() + pad, y - 15 * u + 0.36 * ink.body(), Canvas.Anchor.START, 0, ink.text(Ink.DARK));
         canvas.fill(List.of(Lines.circle(x, y, 3.4 * u)), Ink.WHITE);
         canvas.fill(List.of(Lines.circle(x, y, 2.4 * u)), PIN);
     }

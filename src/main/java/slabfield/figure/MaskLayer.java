@@ -40,8 +40,10 @@ public final class MaskLayer implements PlanLayer {
         int[] argb = new int[columns * rows];
         for (int j = 0; j < rows; j++)
             for (int i = 0; i < columns; i++)
-                if (on(view, seen.left() + (i + 0.5) * seen.width() / columns, seen.top() + (j + 0.5) * seen.height() / rows))
-                    argb[j * columns + i] = VEIL;
+                if (on(
+                        view,
+                        seen.left() + (i + 0.5) * seen.width() / columns,
+                        seen.top() + (j + 0.5) * seen.height() / rows)) argb[j * columns + i] = VEIL;
         canvas.image(argb, columns, rows, seen);
         for (double[] line : Hatching.across(seen, (x, y) -> on(view, x, y), SPACING * ink.size(), -Math.PI / 4))
             canvas.line(line, false, ink.solid(Ink.SOFT, 0.6));
@@ -55,12 +57,14 @@ public final class MaskLayer implements PlanLayer {
     @Override
     public void explain(Key key, double fontScale) {
         Ink ink = new Ink(fontScale);
-        key.entry((canvas, x, y, half) -> {
-            double[] ring = LayerInk.swatch(x, y, half, ink);
-            canvas.fill(List.of(ring), Ink.GROUND);
-            canvas.fill(List.of(ring), VEIL);
-            canvas.hatch(List.of(ring), SPACING * ink.size(), -Math.PI / 4, ink.solid(Ink.SOFT, 0.6));
-            canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-        }, words);
+        key.entry(
+                (canvas, x, y, half) -> {
+                    double[] ring = LayerInk.swatch(x, y, half, ink);
+                    canvas.fill(List.of(ring), Ink.GROUND);
+                    canvas.fill(List.of(ring), VEIL);
+                    canvas.hatch(List.of(ring), SPACING * ink.size(), -Math.PI / 4, ink.solid(Ink.SOFT, 0.6));
+                    canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                },
+                words);
     }
 }

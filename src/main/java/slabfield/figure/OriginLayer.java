@@ -13,7 +13,9 @@ import slabfield.field.Result;
  * @see "M. Okabe and K. Ito (2008), Color universal design: how to make figures that are friendly to colorblind people"
  */
 public final class OriginLayer implements PlanLayer {
-    private static final int[] COLOURS = {0xFF56B4E9, 0xFFE69F00, 0xFF009E73, 0xFFF0E442, 0xFFCC79A7, 0xFF0072B2, 0xFFD55E00};
+    private static final int[] COLOURS = {
+        0xFF56B4E9, 0xFFE69F00, 0xFF009E73, 0xFFF0E442, 0xFFCC79A7, 0xFF0072B2, 0xFFD55E00
+    };
     private static final int OTHERS = 0xFFB9BEC4;
     private static final double MOST_PIXELS = 4e6;
 
@@ -47,7 +49,10 @@ public final class OriginLayer implements PlanLayer {
         Grid g = paths.grid();
         Box slab = view.box(new Bounds(g.left(), g.bottom(), g.right(), g.top()));
         Box seen = new Box(
-                Math.max(box.left(), slab.left()), Math.max(box.top(), slab.top()), Math.min(box.right(), slab.right()), Math.min(box.bottom(), slab.bottom()));
+                Math.max(box.left(), slab.left()),
+                Math.max(box.top(), slab.top()),
+                Math.min(box.right(), slab.right()),
+                Math.min(box.bottom(), slab.bottom()));
         if (seen.width() <= 0 || seen.height() <= 0) return;
         colours(canvas, view, seen);
         Ink ink = new Ink(fontScale);
@@ -58,19 +63,23 @@ public final class OriginLayer implements PlanLayer {
     private void colours(Canvas canvas, PlanView view, Box seen) {
         double fine = canvas.pixelsPerPoint();
         double squeeze = Math.min(1, Math.sqrt(MOST_PIXELS / (seen.width() * seen.height() * fine * fine)));
-        int columns = Math.max(1, (int) Math.round(seen.width() * fine * squeeze)), rows = Math.max(1, (int) Math.round(seen.height() * fine * squeeze));
+        int columns = Math.max(1, (int) Math.round(seen.width() * fine * squeeze)),
+                rows = Math.max(1, (int) Math.round(seen.height() * fine * squeeze));
         OkLab[] cell = cells();
         int[] argb = new int[columns * rows];
         for (int j = 0; j < rows; j++)
             for (int i = 0; i < columns; i++) {
-                var place = view.plan(seen.left() + (i + 0.5) * seen.width() / columns, seen.top() + (j + 0.5) * seen.height() / rows);
+                var place = view.plan(
+                        seen.left() + (i + 0.5) * seen.width() / columns,
+                        seen.top() + (j + 0.5) * seen.height() / rows);
                 argb[j * columns + i] = pixel(cell, place.x(), place.y());
             }
         canvas.image(argb, columns, rows, seen);
     }
 
     private OkLab[] cells() {
-        OkLab[] origin = new OkLab[paths.origins().size()], cell = new OkLab[paths.grid().cells()];
+        OkLab[] origin = new OkLab[paths.origins().size()],
+                cell = new OkLab[paths.grid().cells()];
         for (int k = 0; k < origin.length; k++) origin[k] = OkLab.ofArgb(colour(k));
         for (int c = 0; c < cell.length; c++) {
             if (paths.main(c) < 0) continue;
@@ -118,7 +127,8 @@ public final class OriginLayer implements PlanLayer {
             }
         }
         PressureField f = solved.field();
-        for (Contours.Isoline isoline : Contours.of(new PressureField(paths.grid(), f.kind(), ahead, f.counts(), f.openArea()), List.of(0.0))) {
+        for (Contours.Isoline isoline :
+                Contours.of(new PressureField(paths.grid(), f.kind(), ahead, f.counts(), f.openArea()), List.of(0.0))) {
             double[] line = new double[isoline.line().length];
             for (int i = 0; i < line.length; i += 2) {
                 line[i] = view.pageX(isoline.line()[i]);
@@ -168,12 +178,16 @@ public final class OriginLayer implements PlanLayer {
         Ink ink = new Ink(fontScale);
         for (int k = 0; k < paths.origins().size(); k++) {
             int colour = colour(k);
-            double share = paths.exhaustShare()[k], flow = share * solved.flows().exhaust();
-            key.entry((canvas, x, y, half) -> {
-                double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
-                canvas.fill(List.of(ring), colour);
-                canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-            }, paths.origins().get(k) + ": " + Legend.percent(share) + ", " + style.units().flow(flow) + " " + style.units().flowSymbol());
+            double share = paths.exhaustShare()[k],
+                    flow = share * solved.flows().exhaust();
+            key.entry(
+                    (canvas, x, y, half) -> {
+                        double[] ring = new Box(x - half, y - 4.2 * ink.size(), x + half, y + 4.2 * ink.size()).ring();
+                        canvas.fill(List.of(ring), colour);
+                        canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                    },
+                    paths.origins().get(k) + ": " + Legend.percent(share) + ", "
+                            + style.units().flow(flow) + " " + style.units().flowSymbol());
         }
     }
 }

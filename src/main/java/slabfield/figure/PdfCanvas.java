@@ -86,12 +86,11 @@ public final class PdfCanvas implements Canvas {
     @Override
     public void text(String text, double x, double y, Anchor anchor, double rotation, Lettering lettering) {
         if (text.isBlank()) return;
-        double shift =
-                switch (anchor) {
-                    case START -> 0;
-                    case MIDDLE -> -textWidth(text, lettering) / 2;
-                    case END -> -textWidth(text, lettering);
-                };
+        double shift = switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> -textWidth(text, lettering) / 2;
+            case END -> -textWidth(text, lettering);
+        };
         double left = x + shift * Math.cos(rotation), base = y + shift * Math.sin(rotation);
         try {
             if (lettering.halo() != 0) {
@@ -114,7 +113,9 @@ public final class PdfCanvas implements Canvas {
     private void rim(String text, double left, double base, double rotation, Lettering lettering) throws IOException {
         AffineTransform at = AffineTransform.getTranslateInstance(left, base);
         at.rotate(rotation);
-        Shape outline = Typeface.font(text, lettering).createGlyphVector(Typeface.METRICS, text).getOutline();
+        Shape outline = Typeface.font(text, lettering)
+                .createGlyphVector(Typeface.METRICS, text)
+                .getOutline();
         double[] c = new double[6];
         double[] here = new double[2];
         for (PathIterator it = outline.getPathIterator(at); !it.isDone(); it.next()) {
@@ -123,8 +124,8 @@ public final class PdfCanvas implements Canvas {
                 case PathIterator.SEG_MOVETO -> content.moveTo(pageX(c[0]), pageY(c[1]));
                 case PathIterator.SEG_LINETO -> content.lineTo(pageX(c[0]), pageY(c[1]));
                 case PathIterator.SEG_QUADTO -> quadratic(here, c);
-                case PathIterator.SEG_CUBICTO -> content.curveTo(
-                        pageX(c[0]), pageY(c[1]), pageX(c[2]), pageY(c[3]), pageX(c[4]), pageY(c[5]));
+                case PathIterator.SEG_CUBICTO ->
+                    content.curveTo(pageX(c[0]), pageY(c[1]), pageX(c[2]), pageY(c[3]), pageX(c[4]), pageY(c[5]));
                 default -> content.closePath();
             }
             int last = kind == PathIterator.SEG_QUADTO ? 2 : kind == PathIterator.SEG_CUBICTO ? 4 : 0;
@@ -140,7 +141,8 @@ public final class PdfCanvas implements Canvas {
         content.curveTo(pageX(x1), pageY(y1), pageX(x2), pageY(y2), pageX(c[2]), pageY(c[3]));
     }
 
-    private void letters(String text, double left, double base, double rotation, Lettering lettering) throws IOException {
+    private void letters(String text, double left, double base, double rotation, Lettering lettering)
+            throws IOException {
         content.beginText();
         content.setFont(letters.font(lettering.bold()), (float) lettering.size());
         content.setTextMatrix(Matrix.getRotateInstance(-rotation, pageX(left), pageY(base)));
@@ -155,8 +157,11 @@ public final class PdfCanvas implements Canvas {
         try {
             content.setGraphicsStateParameters(opacity(Ink.DARK));
             content.drawImage(
-                    LosslessFactory.createFromImage(letters.document(), image), pageX(box.left()), pageY(box.bottom()),
-                    (float) box.width(), (float) box.height());
+                    LosslessFactory.createFromImage(letters.document(), image),
+                    pageX(box.left()),
+                    pageY(box.bottom()),
+                    (float) box.width(),
+                    (float) box.height());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -31,6 +31,7 @@ final class Plan {
     private final List<PlanLayer> layers;
     /** True where a layer shows the test holes by itself. */
     private final boolean ownHoles;
+
     private int leftOut;
 
     Plan(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
@@ -74,13 +75,16 @@ final class Plan {
     }
 
     private void signs() {
-        if (!ownHoles) for (TestHole hole : scenario.testHoles()) {
-            double x = view.pageX(hole.at().x()), y = view.pageY(hole.at().y());
-            measured(scenario, hole.id()).ifPresent(p -> symbols.measured(x, y, colour(p)));
-            OptionalDouble predicted = predicted(hole.id());
-            symbols.hole(x, y, predicted.isPresent() ? colour(predicted.getAsDouble()) : Ink.GROUND);
-        }
-        weakest().ifPresent(w -> symbols.weakest(view.pageX(w.weakestAt().x()), view.pageY(w.weakestAt().y())));
+        if (!ownHoles)
+            for (TestHole hole : scenario.testHoles()) {
+                double x = view.pageX(hole.at().x()), y = view.pageY(hole.at().y());
+                measured(scenario, hole.id()).ifPresent(p -> symbols.measured(x, y, colour(p)));
+                OptionalDouble predicted = predicted(hole.id());
+                symbols.hole(x, y, predicted.isPresent() ? colour(predicted.getAsDouble()) : Ink.GROUND);
+            }
+        weakest()
+                .ifPresent(w -> symbols.weakest(
+                        view.pageX(w.weakestAt().x()), view.pageY(w.weakestAt().y())));
         for (SuctionPoint point : scenario.suctionPoints())
             symbols.suction(view.pageX(point.at().x()), view.pageY(point.at().y()));
     }
@@ -209,8 +213,12 @@ final class Plan {
             double drop = 0.36 * lettering.size();
             if (line.target()) canvas.fill(List.of(veil(spot, width, lettering.size())), 0xF0FFFFFF);
             canvas.text(
-                    line.text(), spot.x() - drop * Math.sin(spot.angle()), spot.y() + drop * Math.cos(spot.angle()),
-                    Canvas.Anchor.MIDDLE, spot.angle(), lettering);
+                    line.text(),
+                    spot.x() - drop * Math.sin(spot.angle()),
+                    spot.y() + drop * Math.cos(spot.angle()),
+                    Canvas.Anchor.MIDDLE,
+                    spot.angle(),
+                    lettering);
         }
         return !spots.isEmpty();
     }

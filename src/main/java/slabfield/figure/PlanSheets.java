@@ -19,7 +19,12 @@ import slabfield.model.Scenario;
  * @param pipes one line of text for each run of pipe, whose route is not drawn
  */
 public record PlanSheets(
-        Scenario scenario, PlanScale scale, Paper paper, UnitsShown units, DoubleFunction<String> tape, List<String> pipes) {
+        Scenario scenario,
+        PlanScale scale,
+        Paper paper,
+        UnitsShown units,
+        DoubleFunction<String> tape,
+        List<String> pipes) {
     private static final double MARGIN = 10 * Paper.MILLIMETRE;
     private static final double STRIP = 26 * Paper.MILLIMETRE;
     /** Paper that two neighbouring sheets both show on each side of their match line. */
@@ -64,7 +69,8 @@ public record PlanSheets(
         Bounds all = Bounds.of(scenario);
         double s = scale.pointsPerMetre();
         Box room = room();
-        double wide = columns() == 1 ? room.width() : columns() * stepX(), high = rows() == 1 ? room.height() : rows() * stepY();
+        double wide = columns() == 1 ? room.width() : columns() * stepX(),
+                high = rows() == 1 ? room.height() : rows() * stepY();
         double left = (wide - all.width() * s) / 2, top = (high - all.height() * s) / 2;
         List<Tile> out = new ArrayList<>();
         for (int row = 0; row < rows(); row++)
@@ -120,16 +126,27 @@ public record PlanSheets(
     /** Title, scale and check ruler below the plan. */
     private void foot(Canvas canvas, String sheet) {
         Ink ink = new Ink(1);
-        double top = paper.height() - MARGIN - STRIP + 5 * Paper.MILLIMETRE, left = MARGIN, right = paper.width() - MARGIN;
+        double top = paper.height() - MARGIN - STRIP + 5 * Paper.MILLIMETRE,
+                left = MARGIN,
+                right = paper.width() - MARGIN;
         canvas.line(new double[] {left, top, right, top}, false, ink.solid(Ink.DARK, 0.8));
         var large = new Canvas.Lettering(11, true, Ink.DARK, 0);
         double half = right - left - 130 * Paper.MILLIMETRE;
         canvas.text(Words.cut(canvas, scenario.name(), half, large), left, top + 14, Canvas.Anchor.START, 0, large);
-        canvas.text("Scale " + scale.words() + ", " + paper.words() + ", " + sheet, left, top + 27, Canvas.Anchor.START, 0, ink.bold(Ink.DARK));
+        canvas.text(
+                "Scale " + scale.words() + ", " + paper.words() + ", " + sheet,
+                left,
+                top + 27,
+                Canvas.Anchor.START,
+                0,
+                ink.bold(Ink.DARK));
         double y = top + 28;
-        for (String line : Words.wrap(canvas, "Print at 100 %, without \"fit to page\", and check the ruler before you measure. As drawn by"
-                + " the user, not surveyed. Locate utilities before you drill; drawings may be wrong.", half, ink.fine(Ink.SOFT)))
-            canvas.text(line, left, y += 9.5, Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
+        for (String line : Words.wrap(
+                canvas,
+                "Print at 100 %, without \"fit to page\", and check the ruler before you measure. As drawn by"
+                        + " the user, not surveyed. Locate utilities before you drill; drawings may be wrong.",
+                half,
+                ink.fine(Ink.SOFT))) canvas.text(line, left, y += 9.5, Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));
         ruler(canvas, right, top + 22, ink);
     }
 

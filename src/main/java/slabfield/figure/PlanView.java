@@ -58,7 +58,6 @@ public record PlanView(double scale, double originX, double originY) {
 
     /** Enlarged by a factor about a point of the page, which keeps its place. */
     public PlanView zoomed(double factor, double pageX, double pageY) {
-        return new PlanView(
-                scale * factor, pageX + factor * (originX - pageX), pageY + factor * (originY - pageY));
+        return new PlanView(scale * factor, pageX + factor * (originX - pageX), pageY + factor * (originY - pageY));
     }
 }

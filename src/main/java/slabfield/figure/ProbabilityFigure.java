@@ -35,21 +35,27 @@ public record ProbabilityFigure(Result.Solved base, double[] probability, String
 
     @Override
     public String description() {
-        double likely = Arrays.stream(probability).filter(Double::isFinite).filter(p -> p >= 0.9).count();
+        double likely = Arrays.stream(probability)
+                .filter(Double::isFinite)
+                .filter(p -> p >= 0.9)
+                .count();
         double all = Arrays.stream(probability).filter(Double::isFinite).count();
-        return "Map of the probability of " + what + ": 90 % or more under " + Legend.percent(likely / all) + " of the cells. " + basis;
+        return "Map of the probability of " + what + ": 90 % or more under " + Legend.percent(likely / all)
+                + " of the cells. " + basis;
     }
 
     @Override
     public double height(Canvas measure, double width) {
         double u = style.fontScale(), inner = width - 2 * MARGIN * u;
         Bounds bounds = Bounds.of(base.scenario());
-        return (2 * MARGIN + Heading.HEIGHT + BELOW) * u + inner * Math.min(1.2, bounds.height() / bounds.width())
+        return (2 * MARGIN + Heading.HEIGHT + BELOW) * u
+                + inner * Math.min(1.2, bounds.height() / bounds.width())
                 + notes(measure, inner).size() * 1.25 * new Ink(u).small();
     }
 
     private List<String> notes(Canvas canvas, double inner) {
-        return Words.wrap(canvas, "Hatched: less likely than not. " + basis, inner, new Ink(style.fontScale()).fine(Ink.SOFT));
+        return Words.wrap(
+                canvas, "Hatched: less likely than not. " + basis, inner, new Ink(style.fontScale()).fine(Ink.SOFT));
     }
 
     @Override
@@ -65,7 +71,8 @@ public record ProbabilityFigure(Result.Solved base, double[] probability, String
         Box plan = new Box(page.left(), page.top() + Heading.HEIGHT * u, page.right(), foot - (BELOW - 6) * u);
         new ValuePlan(canvas, base.scenario(), ValuePlan.with(base, turned), scale, ink)
                 .draw(plan, List.of(-0.1, -0.5, -0.9), p -> Math.round(-100 * p) + " %", p -> p > -0.5);
-        new ColourBar(canvas, "Probability, %", scale, PERCENT, ink, true).draw(page.left(), foot - (BELOW - 12) * u, Math.min(page.width(), 300 * u));
+        new ColourBar(canvas, "Probability, %", scale, PERCENT, ink, true)
+                .draw(page.left(), foot - (BELOW - 12) * u, Math.min(page.width(), 300 * u));
         double y = foot;
         for (String line : notes)
             canvas.text(line, page.left(), y += 1.25 * ink.small(), Canvas.Anchor.START, 0, ink.fine(Ink.SOFT));

@@ -21,7 +21,8 @@ public record Profile(Point from, Point to) {
     private static final int PLACES = 400;
 
     public Profile {
-        if (!(from.distanceTo(to) > 0)) throw new IllegalArgumentException("a profile needs two places apart from each other");
+        if (!(from.distanceTo(to) > 0))
+            throw new IllegalArgumentException("a profile needs two places apart from each other");
     }
 
     public double length() {
@@ -42,7 +43,8 @@ public record Profile(Point from, Point to) {
             double dx = hole.at().x() - from.x(), dy = hole.at().y() - from.y();
             double along = dx * ux + dy * uy, beside = Math.abs(dx * uy - dy * ux);
             if (along < 0 || along > length || beside > reach) continue;
-            OptionalDouble predicted = solved.hole(hole.id()).map(Result.Hole::fanOn).orElse(OptionalDouble.empty());
+            OptionalDouble predicted =
+                    solved.hole(hole.id()).map(Result.Hole::fanOn).orElse(OptionalDouble.empty());
             out.add(new Charts.Foot(hole.id(), along, beside, predicted, Plan.measured(solved.scenario(), hole.id())));
         }
         out.sort(Comparator.comparingDouble(Charts.Foot::along));
@@ -75,23 +77,35 @@ public record Profile(Point from, Point to) {
         }
         List<Charts.Foot> feet = feet(solved, reach);
         double goal = units.pressureFromSi().applyAsDouble(-solved.coverage().target());
-        Axis across = new Axis("along the line, " + units.lengthSymbol(), 0, units.lengthFromSi().applyAsDouble(length()));
-        Series target = Series.line("target", new double[] {0, across.high()}, new double[] {goal, goal}, Line.DASH_DOT);
+        Axis across = new Axis(
+                "along the line, " + units.lengthSymbol(),
+                0,
+                units.lengthFromSi().applyAsDouble(length()));
+        Series target =
+                Series.line("target", new double[] {0, across.high()}, new double[] {goal, goal}, Line.DASH_DOT);
         Series predicted = holes("predicted at a hole", feet, Charts.Foot::predicted, Sign.RING, units, true);
         Series measured = holes("measured at a hole", feet, Charts.Foot::measured, Sign.FULL_SQUARE, units, false);
         Axis up = Axis.around(
-                "pressure, " + units.pressureSymbol(), true,
+                "pressure, " + units.pressureSymbol(),
+                true,
                 Charts.joined(Charts.joined(y, new double[] {goal}), Charts.joined(predicted.y(), measured.y())));
         boolean any = feet.stream().anyMatch(f -> f.measured().isPresent());
-        List<Series> series = new ArrayList<>(List.of(target, Series.line("predicted on the line", x, y, Line.SOLID), predicted));
+        List<Series> series =
+                new ArrayList<>(List.of(target, Series.line("predicted on the line", x, y, Line.SOLID), predicted));
         if (any) series.add(measured);
         return new Chart(
-                solved.scenario().name(), any ? "PREDICTED, HOLES MEASURED" : "PREDICTED",
+                solved.scenario().name(),
+                any ? "PREDICTED, HOLES MEASURED" : "PREDICTED",
                 "pressure along a line from " + place(from, units) + " to " + place(to, units),
-                "Pressure along a straight line; the holes nearest to it: " + String.join(", ", feet.stream().map(Charts.Foot::id).toList()) + ".",
-                across, up, series, Chart.Columns.NONE,
+                "Pressure along a straight line; the holes nearest to it: "
+                        + String.join(", ", feet.stream().map(Charts.Foot::id).toList()) + ".",
+                across,
+                up,
+                series,
+                Chart.Columns.NONE,
                 List.of("Negative = soil under vacuum relative to the room. Holes up to " + units.length(reach) + " "
-                        + units.lengthSymbol() + " beside the line stand at the foot of their perpendicular. A gap in the line is a"
+                        + units.lengthSymbol()
+                        + " beside the line stand at the foot of their perpendicular. A gap in the line is a"
                         + " barrier or slab without layer."),
                 look);
     }
@@ -104,11 +118,20 @@ public record Profile(Point from, Point to) {
         OptionalDouble of(Charts.Foot foot);
     }
 
-    private static Series holes(String name, List<Charts.Foot> feet, Value value, Sign sign, UnitsShown units, boolean labelled) {
-        List<Charts.Foot> known = feet.stream().filter(f -> value.of(f).isPresent()).toList();
+    private static Series holes(
+            String name, List<Charts.Foot> feet, Value value, Sign sign, UnitsShown units, boolean labelled) {
+        List<Charts.Foot> known =
+                feet.stream().filter(f -> value.of(f).isPresent()).toList();
         return Series.points(
-                name, known.stream().mapToDouble(f -> units.lengthFromSi().applyAsDouble(f.along())).toArray(),
-                known.stream().mapToDouble(f -> units.pressureFromSi().applyAsDouble(value.of(f).getAsDouble())).toArray(), sign,
+                name,
+                known.stream()
+                        .mapToDouble(f -> units.lengthFromSi().applyAsDouble(f.along()))
+                        .toArray(),
+                known.stream()
+                        .mapToDouble(f ->
+                                units.pressureFromSi().applyAsDouble(value.of(f).getAsDouble()))
+                        .toArray(),
+                sign,
                 labelled ? known.stream().map(Charts.Foot::id).toList() : List.of());
     }
 }

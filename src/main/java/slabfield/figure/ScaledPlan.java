@@ -14,6 +14,7 @@ final class ScaledPlan {
     private static final double EDGE = 6 * Paper.MILLIMETRE;
     /** From the corner of the sheet to the name of its neighbour. */
     private static final double NAME_AT = 24 * Paper.MILLIMETRE;
+
     private static final double CROSS_EVERY = 40 * Paper.MILLIMETRE;
 
     private final Canvas canvas;
@@ -91,20 +92,33 @@ final class ScaledPlan {
         List<double[]> slabs = Lines.rings(scenario.slabs(), view);
         var lettering = ink.fine(Ink.DARK);
         for (int i = 0; i < slab.outline().size(); i++) {
-            Point a = slab.outline().get(i), b = slab.outline().get((i + 1) % slab.outline().size());
+            Point a = slab.outline().get(i),
+                    b = slab.outline().get((i + 1) % slab.outline().size());
             double long_ = a.distanceTo(b);
             String text = sheets.tape().apply(long_);
             double room = long_ * view.scale();
             double[] shown = within(tile.room().inset(EDGE), a, b);
             if (shown[1] - shown[0] < (canvas.textWidth(text, lettering) + 20) / room) continue;
-            double dx = x(b) - x(a), dy = y(b) - y(a), nx = -dy / room, ny = dx / room, middle = (shown[0] + shown[1]) / 2;
-            double mx = x(a) + middle * dx, my = y(a) + middle * dy, off = Lines.inside(slabs, mx + 12 * nx, my + 12 * ny) ? -14 : 14;
+            double dx = x(b) - x(a),
+                    dy = y(b) - y(a),
+                    nx = -dy / room,
+                    ny = dx / room,
+                    middle = (shown[0] + shown[1]) / 2;
+            double mx = x(a) + middle * dx,
+                    my = y(a) + middle * dy,
+                    off = Lines.inside(slabs, mx + 12 * nx, my + 12 * ny) ? -14 : 14;
             if (Lines.inside(slabs, mx + off * nx, my + off * ny)) continue;
             double angle = Math.atan2(dy, dx);
             if (angle > Math.PI / 2 + 1e-9) angle -= Math.PI;
             if (angle <= -Math.PI / 2 + 1e-9) angle += Math.PI;
             double cx = mx + off * nx, cy = my + off * ny;
-            canvas.text(text, cx - 2.7 * Math.sin(angle), cy + 2.7 * Math.cos(angle), Canvas.Anchor.MIDDLE, angle, lettering);
+            canvas.text(
+                    text,
+                    cx - 2.7 * Math.sin(angle),
+                    cy + 2.7 * Math.cos(angle),
+                    Canvas.Anchor.MIDDLE,
+                    angle,
+                    lettering);
         }
     }
 
@@ -133,16 +147,18 @@ final class ScaledPlan {
 
     private void name(String text, Point at) {
         var lettering = ink.rimmed(ink.body(), true);
-        labels.place(x(at), y(at), canvas.textWidth(text, lettering) + 3, 1.3 * ink.body(), 9, 16, 26).ifPresent(b -> {
-            canvas.fill(List.of(b.ring()), Ink.VEIL);
-            canvas.text(text, b.left() + 1.5, b.bottom() - 3, Canvas.Anchor.START, 0, lettering);
-        });
+        labels.place(x(at), y(at), canvas.textWidth(text, lettering) + 3, 1.3 * ink.body(), 9, 16, 26)
+                .ifPresent(b -> {
+                    canvas.fill(List.of(b.ring()), Ink.VEIL);
+                    canvas.text(text, b.left() + 1.5, b.bottom() - 3, Canvas.Anchor.START, 0, lettering);
+                });
     }
 
     private void matchLines() {
         Box room = tile.room();
         if (tile.column() > 0) match(room.left() + EDGE, true, name(tile.row(), tile.column() - 1), -1);
-        if (tile.column() < sheets.columns() - 1) match(room.right() - EDGE, true, name(tile.row(), tile.column() + 1), 1);
+        if (tile.column() < sheets.columns() - 1)
+            match(room.right() - EDGE, true, name(tile.row(), tile.column() + 1), 1);
         if (tile.row() > 0) match(room.top() + EDGE, false, name(tile.row() - 1, tile.column()), -1);
         if (tile.row() < sheets.rows() - 1) match(room.bottom() - EDGE, false, name(tile.row() + 1, tile.column()), 1);
         canvas.line(room.ring(), true, ink.solid(Ink.SOFT, 0.4));
@@ -156,7 +172,10 @@ final class ScaledPlan {
     private void match(double at, boolean upright, String neighbour, int side) {
         Box room = tile.room();
         double from = upright ? room.top() : room.left(), to = upright ? room.bottom() : room.right();
-        canvas.line(upright ? new double[] {at, from, at, to} : new double[] {from, at, to, at}, false, ink.dashed(Ink.DARK, 0.6, 12, 3, 2, 3));
+        canvas.line(
+                upright ? new double[] {at, from, at, to} : new double[] {from, at, to, at},
+                false,
+                ink.dashed(Ink.DARK, 0.6, 12, 3, 2, 3));
         double middle = (from + to) / 2;
         for (double place = middle - CROSS_EVERY; place <= middle + CROSS_EVERY + 1; place += CROSS_EVERY) {
             double x = upright ? at : place, y = upright ? place : at, r = 6;
@@ -170,10 +189,21 @@ final class ScaledPlan {
     /** Which sheet goes on there, on a plate of its own so that it can be read over the drawing. */
     private void neighbour(double across, double along, boolean upright, String text) {
         var lettering = ink.fine(Ink.DARK);
-        double x = upright ? across : along, y = upright ? along : across, half = canvas.textWidth(text, lettering) / 2 + 3, high = 6;
-        Box plate = upright ? new Box(x - high, y - half, x + high, y + half) : new Box(x - half, y - high, x + half, y + high);
+        double x = upright ? across : along,
+                y = upright ? along : across,
+                half = canvas.textWidth(text, lettering) / 2 + 3,
+                high = 6;
+        Box plate = upright
+                ? new Box(x - high, y - half, x + high, y + half)
+                : new Box(x - half, y - high, x + half, y + high);
         canvas.fill(List.of(plate.ring()), Ink.WHITE);
         double down = 2.7;
-        canvas.text(text, upright ? x + down : x, upright ? y : y + down, Canvas.Anchor.MIDDLE, upright ? -Math.PI / 2 : 0, lettering);
+        canvas.text(
+                text,
+                upright ? x + down : x,
+                upright ? y : y + down,
+                Canvas.Anchor.MIDDLE,
+                upright ? -Math.PI / 2 : 0,
+                lettering);
     }
 }

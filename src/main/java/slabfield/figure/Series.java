@@ -35,7 +35,9 @@ record Series(String name, double[] x, double[] y, Line line, Sign sign, double[
     }
 
     Series {
-        if (x.length != y.length || spread.length > 0 && spread.length != x.length || !labels.isEmpty() && labels.size() != x.length)
+        if (x.length != y.length
+                || spread.length > 0 && spread.length != x.length
+                || !labels.isEmpty() && labels.size() != x.length)
             throw new IllegalArgumentException("a series needs as many x as y, spreads and labels");
         labels = List.copyOf(labels);
     }

@@ -102,12 +102,19 @@ final class Sheet {
         Heading heading = new Heading(canvas, page, ink);
         int colour = solved || style.monochrome() ? Ink.DARK : Ink.STOP;
         String stamp = layers.stream().anyMatch(PlanLayer::hidesPrediction) ? "MEASURED" : "PREDICTED";
-        String other = layers.stream().map(PlanLayer::heading).filter(h -> !h.isEmpty()).findFirst().orElse("");
+        String other = layers.stream()
+                .map(PlanLayer::heading)
+                .filter(h -> !h.isEmpty())
+                .findFirst()
+                .orElse("");
         if (solved && !other.isEmpty()) heading.draw(result.scenario().name(), stamp, colour, other);
         else if (solved)
             heading.draw(
-                    result.scenario().name(), stamp, colour,
-                    "pressure under the slab with the suction on, relative to the room", "pressure under the slab, suction on");
+                    result.scenario().name(),
+                    stamp,
+                    colour,
+                    "pressure under the slab with the suction on, relative to the room",
+                    "pressure under the slab, suction on");
         else heading.draw(result.scenario().name(), "NOT SOLVED", colour, "the plan as drawn, without a field");
     }
 

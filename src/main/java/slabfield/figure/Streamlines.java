@@ -48,7 +48,8 @@ public final class Streamlines implements PlanLayer {
             double at = length * (k + 0.5) / heads;
             double[] tip = Lines.at(line, at + size / 2), tail = Lines.at(line, at - size / 2);
             double dx = tip[0] - tail[0], dy = tip[1] - tail[1], d = Math.hypot(dx, dy);
-            if (d > 0.5 * size) canvas.fill(List.of(FlowArrows.head(tip[0], tip[1], dx / d, dy / d, size, 0.4 * size)), Ink.DARK);
+            if (d > 0.5 * size)
+                canvas.fill(List.of(FlowArrows.head(tip[0], tip[1], dx / d, dy / d, size, 0.4 * size)), Ink.DARK);
         }
     }
 
@@ -57,7 +58,10 @@ public final class Streamlines implements PlanLayer {
         Grid g = field.grid();
         Box slab = view.box(new Bounds(g.left(), g.bottom(), g.right(), g.top()));
         Box seen = new Box(
-                Math.max(box.left(), slab.left()), Math.max(box.top(), slab.top()), Math.min(box.right(), slab.right()), Math.min(box.bottom(), slab.bottom()));
+                Math.max(box.left(), slab.left()),
+                Math.max(box.top(), slab.top()),
+                Math.min(box.right(), slab.right()),
+                Math.min(box.bottom(), slab.bottom()));
         List<double[]> lines = new ArrayList<>();
         if (seen.width() <= 0 || seen.height() <= 0) return lines;
         Taken taken = new Taken(seen, spacing);
@@ -70,18 +74,27 @@ public final class Streamlines implements PlanLayer {
         return lines;
     }
 
-    private void neighbours(PlanView view, Box seen, Taken taken, double[] line, List<double[]> lines, Deque<double[]> beside) {
+    private void neighbours(
+            PlanView view, Box seen, Taken taken, double[] line, List<double[]> lines, Deque<double[]> beside) {
         double length = Lines.length(line);
         for (double at = taken.spacing / 2; at < length; at += taken.spacing) {
             double[] p = Lines.at(line, at), q = Lines.at(line, at + STEP);
             double dx = q[0] - p[0], dy = q[1] - p[1], d = Math.hypot(dx, dy);
             if (d == 0) continue;
             for (int side = -1; side <= 1; side += 2)
-                start(view, seen, taken, p[0] - side * 1.02 * taken.spacing * dy / d, p[1] + side * 1.02 * taken.spacing * dx / d, lines, beside);
+                start(
+                        view,
+                        seen,
+                        taken,
+                        p[0] - side * 1.02 * taken.spacing * dy / d,
+                        p[1] + side * 1.02 * taken.spacing * dx / d,
+                        lines,
+                        beside);
         }
     }
 
-    private void start(PlanView view, Box seen, Taken taken, double x, double y, List<double[]> lines, Deque<double[]> beside) {
+    private void start(
+            PlanView view, Box seen, Taken taken, double x, double y, List<double[]> lines, Deque<double[]> beside) {
         if (!taken.isFree(x, y, taken.spacing)) return;
         double[] line = traced(view, seen, taken, x, y);
         if (Lines.length(line) < SHORTEST * taken.spacing) return;
@@ -137,11 +150,13 @@ public final class Streamlines implements PlanLayer {
 
     @Override
     public void explain(Key key, double fontScale) {
-        key.entry((canvas, x, y, half) -> {
-            double[] line = {x - half, y, x + half, y};
-            canvas.line(line, false, new Ink(fontScale).solid(Ink.DARK, 0.8));
-            heads(canvas, line, new Ink(fontScale));
-        }, "path of the air; the lines' spacing says nothing");
+        key.entry(
+                (canvas, x, y, half) -> {
+                    double[] line = {x - half, y, x + half, y};
+                    canvas.line(line, false, new Ink(fontScale).solid(Ink.DARK, 0.8));
+                    heads(canvas, line, new Ink(fontScale));
+                },
+                "path of the air; the lines' spacing says nothing");
     }
 
     /** Points of lines that are drawn, sorted into squares of the page. */

@@ -51,10 +51,14 @@ public final class SvgCanvas implements Canvas {
     public String text(String title, String description) {
         String w = number(width), h = number(height);
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + MAKER + "\n<svg xmlns=\"http://www.w3.org/2000/svg\""
-                + " xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"" + w + "pt\" height=\"" + h + "pt\" viewBox=\"0 0 " + w
-                + " " + h + "\" xml:lang=\"en\" role=\"img\">\n<title>" + escaped(title) + "</title>\n<desc>" + escaped(description)
-                + "</desc>\n<rect width=\"" + w + "\" height=\"" + h + "\" fill=\"#ffffff\"/>\n<g font-family=\"" + FONTS
-                + "\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\" stroke-miterlimit=\"4\">\n" + body + "</g>\n</svg>\n";
+                + " xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"" + w + "pt\" height=\"" + h
+                + "pt\" viewBox=\"0 0 " + w
+                + " " + h + "\" xml:lang=\"en\" role=\"img\">\n<title>" + escaped(title) + "</title>\n<desc>"
+                + escaped(description)
+                + "</desc>\n<rect width=\"" + w + "\" height=\"" + h + "\" fill=\"#ffffff\"/>\n<g font-family=\""
+                + FONTS
+                + "\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\" stroke-miterlimit=\"4\">\n" + body
+                + "</g>\n</svg>\n";
     }
 
     @Override
@@ -74,12 +78,19 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void fill(List<double[]> rings, int argb) {
-        body.append("<path d=\"").append(outline(rings)).append("\" fill-rule=\"evenodd\"").append(paint("fill", argb)).append("/>\n");
+        body.append("<path d=\"")
+                .append(outline(rings))
+                .append("\" fill-rule=\"evenodd\"")
+                .append(paint("fill", argb))
+                .append("/>\n");
     }
 
     @Override
     public void line(double[] line, boolean closed, Pen pen) {
-        body.append("<path d=\"").append(path(line, closed)).append("\" fill=\"none\"").append(paint("stroke", pen.argb()));
+        body.append("<path d=\"")
+                .append(path(line, closed))
+                .append("\" fill=\"none\"")
+                .append(paint("stroke", pen.argb()));
         body.append(" stroke-width=\"").append(number(pen.width())).append('"');
         if (!pen.dash().isEmpty())
             body.append(" stroke-dasharray=\"")
@@ -92,27 +103,45 @@ public final class SvgCanvas implements Canvas {
     public void text(String text, double x, double y, Anchor anchor, double rotation, Lettering lettering) {
         if (text.isBlank()) return;
         if (lettering.halo() != 0)
-            letters(text, x, y, anchor, rotation, lettering, " aria-hidden=\"true\" fill=\"none\""
-                    + paint("stroke", lettering.halo()) + " stroke-width=\"" + number(lettering.haloWidth())
-                    + "\" style=\"stroke-linejoin:round\"");
+            letters(
+                    text,
+                    x,
+                    y,
+                    anchor,
+                    rotation,
+                    lettering,
+                    " aria-hidden=\"true\" fill=\"none\""
+                            + paint("stroke", lettering.halo()) + " stroke-width=\"" + number(lettering.haloWidth())
+                            + "\" style=\"stroke-linejoin:round\"");
         letters(text, x, y, anchor, rotation, lettering, paint("fill", lettering.argb()));
     }
 
     private void letters(
             String text, double x, double y, Anchor anchor, double rotation, Lettering lettering, String paint) {
-        String side =
-                switch (anchor) {
-                    case START -> "start";
-                    case MIDDLE -> "middle";
-                    case END -> "end";
-                };
-        body.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append("\" text-anchor=\"").append(side);
+        String side = switch (anchor) {
+            case START -> "start";
+            case MIDDLE -> "middle";
+            case END -> "end";
+        };
+        body.append("<text x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append("\" text-anchor=\"")
+                .append(side);
         body.append("\" font-size=\"").append(number(lettering.size())).append('"');
         if (lettering.bold()) body.append(" font-weight=\"bold\"");
-        body.append(" textLength=\"").append(number(textWidth(text, lettering))).append("\" lengthAdjust=\"spacingAndGlyphs\"");
+        body.append(" textLength=\"")
+                .append(number(textWidth(text, lettering)))
+                .append("\" lengthAdjust=\"spacingAndGlyphs\"");
         if (rotation != 0)
-            body.append(" transform=\"rotate(").append(number(Math.toDegrees(rotation))).append(' ').append(number(x)).append(' ')
-                    .append(number(y)).append(")\"");
+            body.append(" transform=\"rotate(")
+                    .append(number(Math.toDegrees(rotation)))
+                    .append(' ')
+                    .append(number(x))
+                    .append(' ')
+                    .append(number(y))
+                    .append(")\"");
         body.append(paint).append('>').append(escaped(text)).append("</text>\n");
     }
 
@@ -127,7 +156,10 @@ public final class SvgCanvas implements Canvas {
             throw new UncheckedIOException(e);
         }
         body.append("<image x=\"").append(number(box.left())).append("\" y=\"").append(number(box.top()));
-        body.append("\" width=\"").append(number(box.width())).append("\" height=\"").append(number(box.height()));
+        body.append("\" width=\"")
+                .append(number(box.width()))
+                .append("\" height=\"")
+                .append(number(box.height()));
         body.append("\" preserveAspectRatio=\"none\" xlink:href=\"data:image/png;base64,");
         body.append(Base64.getEncoder().encodeToString(png.toByteArray())).append("\"/>\n");
     }
@@ -135,7 +167,10 @@ public final class SvgCanvas implements Canvas {
     @Override
     public void clipped(List<double[]> rings, Runnable drawing) {
         String name = "c" + ++clips;
-        body.append("<clipPath id=\"").append(name).append("\"><path clip-rule=\"evenodd\" d=\"").append(outline(rings));
+        body.append("<clipPath id=\"")
+                .append(name)
+                .append("\"><path clip-rule=\"evenodd\" d=\"")
+                .append(outline(rings));
         body.append("\"/></clipPath>\n<g clip-path=\"url(#").append(name).append(")\">\n");
         drawing.run();
         body.append("</g>\n");
@@ -146,8 +181,10 @@ public final class SvgCanvas implements Canvas {
     }
 
     private static String path(double[] line, boolean closed) {
-        StringBuilder d = new StringBuilder("M").append(number(line[0])).append(' ').append(number(line[1]));
-        for (int i = 2; i < line.length; i += 2) d.append('L').append(number(line[i])).append(' ').append(number(line[i + 1]));
+        StringBuilder d =
+                new StringBuilder("M").append(number(line[0])).append(' ').append(number(line[1]));
+        for (int i = 2; i < line.length; i += 2)
+            d.append('L').append(number(line[i])).append(' ').append(number(line[i + 1]));
         return closed ? d.append('Z').toString() : d.toString();
     }
 
@@ -158,7 +195,10 @@ public final class SvgCanvas implements Canvas {
     }
 
     static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String escaped(String text) {

@@ -35,7 +35,8 @@ public final class TapeDistances {
         this.scenario = scenario;
         for (Slab slab : scenario.slabs()) {
             List<Corner> around = slab.outline().stream().map(this::corner).toList();
-            for (int i = 0; i < around.size(); i++) walls.add(new Wall(around.get(i), around.get((i + 1) % around.size())));
+            for (int i = 0; i < around.size(); i++)
+                walls.add(new Wall(around.get(i), around.get((i + 1) % around.size())));
         }
     }
 
@@ -68,14 +69,19 @@ public final class TapeDistances {
                 best = wall;
             }
         }
-        return new Tape(best.from(), best.from().at().distanceTo(place), best.to(), best.to().at().distanceTo(place));
+        return new Tape(
+                best.from(),
+                best.from().at().distanceTo(place),
+                best.to(),
+                best.to().at().distanceTo(place));
     }
 
     /** How far off the place would be for an error of the tapes, in effect; ten times as bad where something is in the way. */
     private double cost(Wall wall, Point place) {
         Point a = wall.from().at(), b = wall.to().at();
         double da = a.distanceTo(place), db = b.distanceTo(place);
-        double sine = Math.abs((a.x() - place.x()) * (b.y() - place.y()) - (a.y() - place.y()) * (b.x() - place.x())) / (da * db);
+        double sine = Math.abs((a.x() - place.x()) * (b.y() - place.y()) - (a.y() - place.y()) * (b.x() - place.x()))
+                / (da * db);
         boolean seen = inSight(a, place) && inSight(b, place);
         return (da + db) / Math.max(sine, 1e-6) * (seen ? 1 : 10);
     }
@@ -85,7 +91,8 @@ public final class TapeDistances {
             double t = i / (double) LOOKS;
             Point p = new Point(corner.x() + t * (place.x() - corner.x()), corner.y() + t * (place.y() - corner.y()));
             boolean inside = scenario.slabs().stream().anyMatch(s -> inside(s.outline(), p));
-            boolean pad = scenario.slabs().stream().flatMap(s -> s.holes().stream()).anyMatch(h -> inside(h, p));
+            boolean pad =
+                    scenario.slabs().stream().flatMap(s -> s.holes().stream()).anyMatch(h -> inside(h, p));
             if (!inside || pad) return false;
         }
         return true;

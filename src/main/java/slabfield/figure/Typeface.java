@@ -24,6 +24,7 @@ public final class Typeface {
     private static final String FOLDER = "/slabfield/fonts/";
     /** How widths are measured: smooth, in fractions of a pixel. */
     static final FontRenderContext METRICS = new FontRenderContext(null, true, true);
+
     private static final Font REGULAR = load(false);
     private static final Font BOLD = load(true);
 
@@ -55,7 +56,8 @@ public final class Typeface {
     static Font font(String text, Lettering lettering) {
         Font own = lettering.bold() ? BOLD : REGULAR;
         if (own.canDisplayUpTo(text) < 0) return own.deriveFont((float) lettering.size());
-        return new Font(Font.SANS_SERIF, lettering.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) lettering.size());
+        return new Font(Font.SANS_SERIF, lettering.bold() ? Font.BOLD : Font.PLAIN, 1)
+                .deriveFont((float) lettering.size());
     }
 
     /** The text with every letter that the font lacks, and every control character, replaced. */

@@ -42,7 +42,12 @@ public record UnitsShown(
     /** The same units with the decimal mark that people of a place write. */
     public UnitsShown in(Locale place) {
         return new UnitsShown(
-                pressureSymbol, pressureFromSi, flowSymbol, flowFromSi, lengthSymbol, lengthFromSi,
+                pressureSymbol,
+                pressureFromSi,
+                flowSymbol,
+                flowFromSi,
+                lengthSymbol,
+                lengthFromSi,
                 DecimalFormatSymbols.getInstance(place).getDecimalSeparator());
     }
 
@@ -107,7 +112,8 @@ public record UnitsShown(
         if (size < NOTHING) return "≈0";
         int magnitude = (int) Math.floor(Math.log10(size));
         int decimals = Math.max(0, magnitude >= 1 ? 2 - magnitude : 1 - magnitude);
-        return sign(new BigDecimal(shown).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString());
+        return sign(
+                new BigDecimal(shown).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString());
     }
 
     private static String sign(String digits) {

@@ -54,7 +54,8 @@ public final class VacuumMap {
     }
 
     /** As {@link #drawPlan(Canvas, Result, MapStyle, PlanView, Box)} with layers laid over the field, in their order. */
-    public static int drawPlan(Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
+    public static int drawPlan(
+            Canvas canvas, Result result, MapStyle style, List<PlanLayer> layers, PlanView view, Box box) {
         return new Plan(canvas, result, style, layers, view, box).draw();
     }
 
@@ -71,14 +72,25 @@ public final class VacuumMap {
 
     /** The house alone without its ground and its field, to be laid over a field that changes faster than it. */
     public static void drawHouse(Canvas canvas, Scenario scenario, MapStyle style, PlanView view, Box box) {
-        canvas.clipped(List.of(box.ring()), () -> new HouseLayer(canvas, scenario, view, new Ink(style.fontScale())).draw());
+        canvas.clipped(
+                List.of(box.ring()), () -> new HouseLayer(canvas, scenario, view, new Ink(style.fontScale())).draw());
     }
 
     /** The layers of one depth alone, to be laid over a field that changes faster than they. */
     public static void drawLayers(
-            Canvas canvas, Scenario scenario, List<PlanLayer> layers, PlanLayer.Depth depth, double fontScale, PlanView view, Box box) {
-        canvas.clipped(List.of(box.ring()), () -> canvas.clipped(
-                depth == PlanLayer.Depth.FIELD ? Lines.rings(scenario.slabs(), view) : List.of(box.ring()),
-                () -> layers.stream().filter(l -> l.depth() == depth).forEach(l -> l.draw(canvas, view, box, fontScale))));
+            Canvas canvas,
+            Scenario scenario,
+            List<PlanLayer> layers,
+            PlanLayer.Depth depth,
+            double fontScale,
+            PlanView view,
+            Box box) {
+        canvas.clipped(
+                List.of(box.ring()),
+                () -> canvas.clipped(
+                        depth == PlanLayer.Depth.FIELD ? Lines.rings(scenario.slabs(), view) : List.of(box.ring()),
+                        () -> layers.stream()
+                                .filter(l -> l.depth() == depth)
+                                .forEach(l -> l.draw(canvas, view, box, fontScale))));
     }
 }

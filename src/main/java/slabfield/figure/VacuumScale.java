@@ -134,12 +134,11 @@ public final class VacuumScale {
     public double pressureAt(double position) {
         double low = bent(range.low()), high = bent(range.high());
         double s = low + position * (high - low), size = Math.abs(s);
-        double unbent =
-                switch (law) {
-                    case LINEAR -> size;
-                    case SQUARE_ROOT -> size * size;
-                    case SYMMETRIC_LOG -> Math.expm1(size * Math.log1p(LOG_PART)) / LOG_PART;
-                };
+        double unbent = switch (law) {
+            case LINEAR -> size;
+            case SQUARE_ROOT -> size * size;
+            case SYMMETRIC_LOG -> Math.expm1(size * Math.log1p(LOG_PART)) / LOG_PART;
+        };
         return Math.signum(s) * unbent * reach;
     }
 
@@ -187,12 +186,11 @@ public final class VacuumScale {
     /** Signed place of a pressure, -1 to 1 over the reach. */
     private double bent(double pressure) {
         double size = Math.abs(pressure) / reach;
-        double bent =
-                switch (law) {
-                    case LINEAR -> size;
-                    case SQUARE_ROOT -> Math.sqrt(size);
-                    case SYMMETRIC_LOG -> Math.log1p(LOG_PART * size) / Math.log1p(LOG_PART);
-                };
+        double bent = switch (law) {
+            case LINEAR -> size;
+            case SQUARE_ROOT -> Math.sqrt(size);
+            case SYMMETRIC_LOG -> Math.log1p(LOG_PART * size) / Math.log1p(LOG_PART);
+        };
         return Math.signum(pressure) * bent;
     }
 

@@ -30,7 +30,12 @@ public final class ValueLayer implements PlanLayer {
      * @param text of a value, with its unit where the sentences do not name it
      */
     public record Subject(
-            String heading, List<String> sentences, double low, double high, List<Double> levels, DoubleFunction<String> text) {
+            String heading,
+            List<String> sentences,
+            double low,
+            double high,
+            List<Double> levels,
+            DoubleFunction<String> text) {
         public Subject {
             if (!(high > low)) throw new IllegalArgumentException("the darkest value must lie above the lightest");
             sentences = List.copyOf(sentences);
@@ -45,10 +50,18 @@ public final class ValueLayer implements PlanLayer {
          * @param unit size of the unit in which they are round
          */
         public static Subject round(
-                String heading, List<String> sentences, double from, double to, double unit, DoubleFunction<String> text) {
+                String heading,
+                List<String> sentences,
+                double from,
+                double to,
+                double unit,
+                DoubleFunction<String> text) {
             double step = Steps.atLeast(Math.max(to - from, 1e-6 * unit) / unit / PARTS);
-            double low = Math.floor(from / unit / step + 1e-9) * step, high = Math.max(low + step, Math.ceil(to / unit / step - 1e-9) * step);
-            List<Double> levels = Steps.multiples(step, low + step / 2, high - step / 2).stream().map(m -> m * unit).toList();
+            double low = Math.floor(from / unit / step + 1e-9) * step,
+                    high = Math.max(low + step, Math.ceil(to / unit / step - 1e-9) * step);
+            List<Double> levels = Steps.multiples(step, low + step / 2, high - step / 2).stream()
+                    .map(m -> m * unit)
+                    .toList();
             return new Subject(heading, sentences, low * unit, high * unit, levels, text);
         }
     }
@@ -73,7 +86,11 @@ public final class ValueLayer implements PlanLayer {
         CellKind[] kind = new CellKind[values.length];
         Arrays.setAll(kind, c -> Double.isNaN(values[c]) ? CellKind.OUTSIDE : CellKind.LAYER);
         turned = new PressureField(
-                grid, kind, Arrays.stream(values).map(this::onScale).toArray(), new boolean[values.length], new double[values.length]);
+                grid,
+                kind,
+                Arrays.stream(values).map(this::onScale).toArray(),
+                new boolean[values.length],
+                new double[values.length]);
         scale = VacuumScale.of(Sense.VACUUM_ONLY, Law.LINEAR, new Range(-1, 0), monochrome);
     }
 
@@ -111,8 +128,14 @@ public final class ValueLayer implements PlanLayer {
         LayerInk.colours(canvas, view, seen, turned, scale);
         List<Double> levels = new ArrayList<>();
         for (double level : subject.levels()) levels.add(onScale(level));
-        LayerInk.isolines(canvas, view, box, new Ink(fontScale), turned, levels, t ->
-                subject.text().apply(subject.low() - t * (subject.high() - subject.low())));
+        LayerInk.isolines(
+                canvas,
+                view,
+                box,
+                new Ink(fontScale),
+                turned,
+                levels,
+                t -> subject.text().apply(subject.low() - t * (subject.high() - subject.low())));
     }
 
     @Override
@@ -124,11 +147,13 @@ public final class ValueLayer implements PlanLayer {
         samples.add(subject.high());
         for (int k = samples.size() - 1; k >= 0; k--) {
             double value = samples.get(k);
-            key.entry((canvas, x, y, half) -> {
-                double[] ring = LayerInk.swatch(x, y, half, ink);
-                canvas.fill(List.of(ring), scale.argb(onScale(value)));
-                canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
-            }, subject.text().apply(value));
+            key.entry(
+                    (canvas, x, y, half) -> {
+                        double[] ring = LayerInk.swatch(x, y, half, ink);
+                        canvas.fill(List.of(ring), scale.argb(onScale(value)));
+                        canvas.line(ring, true, ink.solid(Ink.SOFT, 0.5));
+                    },
+                    subject.text().apply(value));
         }
     }
 }

@@ -63,7 +63,8 @@ final class ValuePlan {
 
     private void colours(PlanView view, Box seen) {
         double fine = canvas.pixelsPerPoint();
-        int columns = Math.max(1, (int) Math.round(seen.width() * fine)), rows = Math.max(1, (int) Math.round(seen.height() * fine));
+        int columns = Math.max(1, (int) Math.round(seen.width() * fine)),
+                rows = Math.max(1, (int) Math.round(seen.height() * fine));
         canvas.image(HeatMap.pixels(values, scale, columns, rows, view.bounds(seen)), columns, rows, seen);
     }
 
@@ -83,23 +84,28 @@ final class ValuePlan {
         Symbols symbols = new Symbols(canvas, ink);
         for (TestHole hole : scenario.testHoles()) {
             symbols.hole(view.pageX(hole.at().x()), view.pageY(hole.at().y()), Ink.WHITE);
-            labels.take(Box.around(view.pageX(hole.at().x()), view.pageY(hole.at().y()), symbols.reach()));
+            labels.take(
+                    Box.around(view.pageX(hole.at().x()), view.pageY(hole.at().y()), symbols.reach()));
         }
         for (SuctionPoint point : scenario.suctionPoints()) {
             symbols.suction(view.pageX(point.at().x()), view.pageY(point.at().y()));
-            labels.take(Box.around(view.pageX(point.at().x()), view.pageY(point.at().y()), symbols.reach()));
+            labels.take(
+                    Box.around(view.pageX(point.at().x()), view.pageY(point.at().y()), symbols.reach()));
         }
     }
 
     private void names(PlanView view, Labels labels) {
         var lettering = ink.rimmed(ink.small(), true);
         double near = 8 * ink.size();
-        for (TestHole hole : scenario.testHoles()) name(hole.id(), view.pageX(hole.at().x()), view.pageY(hole.at().y()), near, labels, lettering);
-        for (SuctionPoint p : scenario.suctionPoints()) name(p.id(), view.pageX(p.at().x()), view.pageY(p.at().y()), near, labels, lettering);
+        for (TestHole hole : scenario.testHoles())
+            name(hole.id(), view.pageX(hole.at().x()), view.pageY(hole.at().y()), near, labels, lettering);
+        for (SuctionPoint p : scenario.suctionPoints())
+            name(p.id(), view.pageX(p.at().x()), view.pageY(p.at().y()), near, labels, lettering);
     }
 
     private void name(String text, double x, double y, double near, Labels labels, Canvas.Lettering lettering) {
         labels.place(x, y, canvas.textWidth(text, lettering) + 2, 1.2 * lettering.size(), near, 2 * near)
-                .ifPresent(b -> canvas.text(text, b.left() + 1, b.bottom() - 0.3 * lettering.size(), Canvas.Anchor.START, 0, lettering));
+                .ifPresent(b -> canvas.text(
+                        text, b.left() + 1, b.bottom() - 0.3 * lettering.size(), Canvas.Anchor.START, 0, lettering));
     }
 }

@@ -33,6 +33,7 @@ public final class Ensemble {
 
     /** Step in standard deviations of the posterior below which a member is good enough: far below its own spread. */
     private static final double TOLERANCE = 0.2;
+
     private static final int LIMIT = 6;
 
     private final Fitted fit;
@@ -88,7 +89,8 @@ public final class Ensemble {
 
     /** Range of an unknown among the members, in its unit. */
     public Interval interval(int parameter, double probability) {
-        double[] values = members.stream().mapToDouble(m -> m.deviations()[parameter]).toArray();
+        double[] values =
+                members.stream().mapToDouble(m -> m.deviations()[parameter]).toArray();
         Interval d = Band.of(values).interval(probability);
         Prior prior = fit.parameters().get(parameter).prior();
         return new Interval(prior.value(d.low()), prior.value(d.high()));
@@ -103,7 +105,8 @@ public final class Ensemble {
         double worst = 0, best[] = fit.deviations();
         for (int j = 0; j < best.length; j++) {
             int k = j;
-            Band b = Band.of(members.stream().mapToDouble(m -> m.deviations()[k]).toArray());
+            Band b =
+                    Band.of(members.stream().mapToDouble(m -> m.deviations()[k]).toArray());
             double deviation = fit.doubtLeft(j);
             worst = Math.max(worst, Math.abs(b.mean() - best[j]) / deviation);
             worst = Math.max(worst, Math.abs(Math.log(b.deviation() / deviation)));
@@ -132,7 +135,8 @@ public final class Ensemble {
         if (progress.isCancelled()) throw new CancellationException();
         List<Outlook.Forecast> forecasts = new ArrayList<>();
         for (int m = 0; m < solved.length; m++)
-            if (solved[m] != null) forecasts.add(new Outlook.Forecast(m, solved[m], members.get(m).modelFactor()));
+            if (solved[m] != null)
+                forecasts.add(new Outlook.Forecast(m, solved[m], members.get(m).modelFactor()));
         return new Outlook(forecasts);
     }
 
@@ -158,9 +162,12 @@ public final class Ensemble {
                     fit.drawn(), fit.parameters(), fit.observations(), HouseFit.coarseCell(fit.drawn()), progress);
             best = model.evaluate(at, Optional.empty()).orElseThrow();
             double[] fine = fit.outcome().value().predicted();
-            offset = IntStream.range(0, fine.length).mapToDouble(i -> fine[i] - best.predicted()[i]).toArray();
+            offset = IntStream.range(0, fine.length)
+                    .mapToDouble(i -> fine[i] - best.predicted()[i])
+                    .toArray();
             slopes = fit.outcome().slopes();
-            curvature = new CholeskyDecomposition(new Array2DRowRealMatrix(fit.outcome().curvature()), 1e-8, 1e-300);
+            curvature = new CholeskyDecomposition(
+                    new Array2DRowRealMatrix(fit.outcome().curvature()), 1e-8, 1e-300);
         }
 
         Member member(SplittableRandom random) {
@@ -172,15 +179,21 @@ public final class Ensemble {
                 pull[j] = mean[j];
                 for (int i = 0; i < noise.length; i++) pull[j] -= slopes[i][j] * noise[i];
             }
-            double[] step = curvature.getSolver().solve(new ArrayRealVector(pull)).toArray(), start = at.clone();
+            double[]
+                    step =
+                            curvature
+                                    .getSolver()
+                                    .solve(new ArrayRealVector(pull))
+                                    .toArray(),
+                    start = at.clone();
             for (int j = 0; j < start.length; j++) start[j] += Math.max(-3, Math.min(3, step[j]));
-            double[] found = search(start, mean, readings).orElseGet(() -> search(at, mean, readings).orElse(start));
+            double[] found = search(start, mean, readings)
+                    .orElseGet(() -> search(at, mean, readings).orElse(start));
             return new Member(found, fit.with(found), factor);
         }
 
         private Optional<double[]> search(double[] start, double[] mean, double[] readings) {
-            return new LevenbergMarquardt<>(
-                            new Following(readings), mean, new boolean[start.length], TOLERANCE, LIMIT)
+            return new LevenbergMarquardt<>(new Following(readings), mean, new boolean[start.length], TOLERANCE, LIMIT)
                     .search(start, Optional.of(best))
                     .map(LevenbergMarquardt.Outcome::at);
         }
@@ -197,7 +210,8 @@ public final class Ensemble {
         /** The fit's own derivatives, brought up to date by each step (Broyden 1965). */
         private final class Following implements LevenbergMarquardt.Model<HouseModel.Evaluation> {
             private final double[] readings;
-            private final double[][] now = Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
+            private final double[][] now =
+                    Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
             private HouseModel.Evaluation last = best;
 
             Following(double[] readings) {

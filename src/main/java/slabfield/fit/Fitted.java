@@ -41,7 +41,9 @@ public final class Fitted {
         this.coarseIterations = coarseIterations;
         this.solves = solves;
         misfit = new Misfit(observations);
-        covariance = new LUDecomposition(new Array2DRowRealMatrix(outcome.curvature())).getSolver().getInverse();
+        covariance = new LUDecomposition(new Array2DRowRealMatrix(outcome.curvature()))
+                .getSolver()
+                .getInverse();
     }
 
     /**

@@ -54,14 +54,21 @@ public final class HouseFit {
     }
 
     private static Fitted fit(
-            Scenario house, List<Parameter> unknowns, NoiseModel noise, List<Observation> observations, Progress progress)
+            Scenario house,
+            List<Parameter> unknowns,
+            NoiseModel noise,
+            List<Observation> observations,
+            Progress progress)
             throws NotFitted {
-        if (unknowns.isEmpty() || unknowns.stream().map(Parameter::id).distinct().count() < unknowns.size())
+        if (unknowns.isEmpty()
+                || unknowns.stream().map(Parameter::id).distinct().count() < unknowns.size())
             throw new IllegalArgumentException("a fit needs unknowns with different ids");
         if (observations.size() < FEWEST)
-            throw new NotFitted("There is too little to fit: " + observations.size() + " of the readings tells something, and "
-                    + FEWEST + " are the least. Read the holes with the fan on, near and far from the suction point, and"
-                    + " measure the flow.");
+            throw new NotFitted(
+                    "There is too little to fit: " + observations.size() + " of the readings tells something, and "
+                            + FEWEST
+                            + " are the least. Read the holes with the fan on, near and far from the suction point, and"
+                            + " measure the flow.");
         double coarse = coarseCell(house);
         double[] start = new double[unknowns.size()];
         Search search = new Search(house, unknowns, observations, progress);
@@ -71,8 +78,9 @@ public final class HouseFit {
             if (first.isPresent()) start = first.get().outcome().at();
         }
         Solved last = search.on(house.cellSize(), LAST_STEP, start)
-                .orElseThrow(() -> new NotFitted("The house as drawn has no solution in one of its stages, so nothing can be"
-                        + " fitted. Solve each stage by itself to see why."));
+                .orElseThrow(
+                        () -> new NotFitted("The house as drawn has no solution in one of its stages, so nothing can be"
+                                + " fitted. Solve each stage by itself to see why."));
         int before = first.map(s -> s.outcome().iterations()).orElse(0);
         int solves = first.map(s -> s.model().solves()).orElse(0) + last.model().solves();
         return new Fitted(house, unknowns, noise, observations, last.outcome(), before, solves);
@@ -99,7 +107,10 @@ public final class HouseFit {
             Misfit misfit = new Misfit(observations);
             return new LevenbergMarquardt<>(
                             problem(model, misfit, misfit.measured(), progress),
-                            new double[start.length], new boolean[start.length], tolerance, LIMIT)
+                            new double[start.length],
+                            new boolean[start.length],
+                            tolerance,
+                            LIMIT)
                     .search(start, Optional.empty())
                     .map(o -> new Solved(o, model));
         }

@@ -34,7 +34,8 @@ final class HouseModel {
     private final AtomicInteger solves = new AtomicInteger();
 
     /** What one stage tells: the numbers of its observations and the places at which pressures are read. */
-    private record Seen(String stage, List<Integer> observations, List<String> holes, List<Point> places, boolean off) {}
+    private record Seen(
+            String stage, List<Integer> observations, List<String> holes, List<Point> places, boolean off) {}
 
     /** Solves of one stage with the fan on, and off where that is read and not simply zero. */
     private record Pair(Tangent on, Optional<Tangent> off) {}
@@ -43,7 +44,11 @@ final class HouseModel {
     record Evaluation(double[] at, Scenario house, double[] predicted, List<Object> solved) {}
 
     HouseModel(
-            Scenario drawn, List<Parameter> parameters, List<Observation> observations, double cell, Progress progress) {
+            Scenario drawn,
+            List<Parameter> parameters,
+            List<Observation> observations,
+            double cell,
+            Progress progress) {
         this.drawn = drawn.withCellSize(cell);
         this.parameters = parameters;
         this.observations = observations;
@@ -60,10 +65,12 @@ final class HouseModel {
                     .map(Observation::place)
                     .distinct()
                     .toList();
-            List<Point> places =
-                    holes.stream().map(h -> drawn.testHole(h).orElseThrow().at()).toList();
-            boolean off = mine.stream().map(observations::get).anyMatch(o -> o.what() == Observation.What.FAN_OFF
-                    || o.what() == Observation.What.DIFFERENCE);
+            List<Point> places = holes.stream()
+                    .map(h -> drawn.testHole(h).orElseThrow().at())
+                    .toList();
+            boolean off = mine.stream()
+                    .map(observations::get)
+                    .anyMatch(o -> o.what() == Observation.What.FAN_OFF || o.what() == Observation.What.DIFFERENCE);
             stages.add(new Seen(s.id(), mine, holes, places, off));
         }
     }
@@ -98,7 +105,8 @@ final class HouseModel {
         Pair[] pairs = new Pair[stages.size()];
         boolean[] failed = new boolean[stages.size()];
         inParallel(stages.size(), i -> {
-            Optional<Pair> pair = solve(house, stages.get(i), near.map(e -> (Pair) e.solved().get(i)));
+            Optional<Pair> pair =
+                    solve(house, stages.get(i), near.map(e -> (Pair) e.solved().get(i)));
             failed[i] = pair.isEmpty();
             pairs[i] = pair.orElse(null);
         });
@@ -106,7 +114,11 @@ final class HouseModel {
         for (boolean f : failed) if (f) return Optional.empty();
         double[] predicted = new double[observations.size()];
         for (int i = 0; i < pairs.length; i++)
-            put(predicted, stages.get(i), pairs[i].on().reading(), pairs[i].off().map(Tangent::reading));
+            put(
+                    predicted,
+                    stages.get(i),
+                    pairs[i].on().reading(),
+                    pairs[i].off().map(Tangent::reading));
         for (double p : predicted) if (!Double.isFinite(p)) return Optional.empty();
         return Optional.of(new Evaluation(at.clone(), house, predicted, List.of((Object[]) pairs)));
     }
@@ -119,8 +131,7 @@ final class HouseModel {
         if (on.isEmpty()) return Optional.empty();
         if (!seen.off() || quiet(then)) return Optional.of(new Pair(on.get(), Optional.empty()));
         solves.incrementAndGet();
-        Optional<Tangent> off =
-                Tangent.of(then, false, seen.places(), grounds, near.flatMap(Pair::off), watch);
+        Optional<Tangent> off = Tangent.of(then, false, seen.places(), grounds, near.flatMap(Pair::off), watch);
         return off.map(o -> new Pair(on.get(), off));
     }
 
@@ -169,7 +180,8 @@ final class HouseModel {
 
     private void column(
             double[][] out, int j, Seen seen, Pair pair, Scenario low, Scenario high, double step, Evaluation e) {
-        Stage stage = low.stage(seen.stage()).orElseThrow(), above = high.stage(seen.stage()).orElseThrow();
+        Stage stage = low.stage(seen.stage()).orElseThrow(),
+                above = high.stage(seen.stage()).orElseThrow();
         Scenario down = low.during(stage), up = high.during(above);
         Optional<Tangent.Reading> on = pair.on().change(down, up, step, grounds);
         Optional<Tangent.Reading> off = pair.off().flatMap(t -> t.change(down, up, step, grounds));
@@ -185,7 +197,11 @@ final class HouseModel {
         for (int side = -1; side <= 1; side += 2) {
             Optional<Pair> p = solve(house(moved(e.at(), j, side * step)), seen, Optional.of(pair));
             if (p.isEmpty()) return;
-            put(side < 0 ? down : up, seen, p.get().on().reading(), p.get().off().map(Tangent::reading));
+            put(
+                    side < 0 ? down : up,
+                    seen,
+                    p.get().on().reading(),
+                    p.get().off().map(Tangent::reading));
         }
         for (int k : seen.observations()) column[k] = (up[k] - down[k]) / (2 * step);
     }

@@ -98,18 +98,25 @@ public record Identifiability(
 
         Identifiability told() {
             int n = parameters.size();
-            List<Integer> open = IntStream.range(0, n).filter(j -> !found(j)).boxed().toList();
+            List<Integer> open =
+                    IntStream.range(0, n).filter(j -> !found(j)).boxed().toList();
             List<Ratio> ratios = new ArrayList<>();
             List<Set<Integer>> mistaken = new ArrayList<>();
             for (int a : open)
                 for (int b : open) {
                     if (a == b || !logarithmic(a) || !logarithmic(b)) continue;
                     if (a > b && knownRatio(a, b)) ratios.add(ratio(a, b));
-                    if (a < b && sought(a) && sought(b) && !knownRatio(a, b) && !unseen(a) && !unseen(b) && correlation(a, b) < EXCHANGED)
-                        join(mistaken, a, b);
+                    if (a < b
+                            && sought(a)
+                            && sought(b)
+                            && !knownRatio(a, b)
+                            && !unseen(a)
+                            && !unseen(b)
+                            && correlation(a, b) < EXCHANGED) join(mistaken, a, b);
                 }
             List<Ratio> kept = chained(ratios);
-            List<Group> groups = mistaken.stream().map(g -> new Group(List.copyOf(g))).toList();
+            List<Group> groups =
+                    mistaken.stream().map(g -> new Group(List.copyOf(g))).toList();
             List<Finding> findings = IntStream.range(0, n)
                     .mapToObj(j -> new Finding(j, standing(j, kept, groups), fit.interval(j, PROBABILITY)))
                     .toList();
@@ -127,8 +134,7 @@ public record Identifiability(
         /** Ratios to the first unknown of each chain: the others follow. */
         private static List<Ratio> chained(List<Ratio> ratios) {
             List<Ratio> kept = new ArrayList<>();
-            for (Ratio r : ratios)
-                if (kept.stream().noneMatch(k -> k.first() == r.first())) kept.add(r);
+            for (Ratio r : ratios) if (kept.stream().noneMatch(k -> k.first() == r.first())) kept.add(r);
             return kept;
         }
 
@@ -163,7 +169,8 @@ public record Identifiability(
         }
 
         private boolean knownRatio(int a, int b) {
-            boolean both = parameters.get(a).kind().conducts() && parameters.get(b).kind().conducts();
+            boolean both = parameters.get(a).kind().conducts()
+                    && parameters.get(b).kind().conducts();
             double before = Math.hypot(spread(a), spread(b));
             double now = ratioDeviation(a, b);
             return both && OUTER * now <= Math.log(NUMBER) && now <= SAID * before;
@@ -189,26 +196,31 @@ public record Identifiability(
             for (int i = 0; i < s.length; i++) tall[i] = s[i];
             SingularValueDecomposition d = new SingularValueDecomposition(new Array2DRowRealMatrix(tall));
             return IntStream.range(0, n)
-                    .mapToObj(i -> new Direction(d.getSingularValues()[i], d.getV().getColumn(i)))
+                    .mapToObj(i ->
+                            new Direction(d.getSingularValues()[i], d.getV().getColumn(i)))
                     .toList();
         }
 
         private List<String> measure(List<Finding> findings, List<Ratio> ratios, List<Group> groups) {
             List<String> out = new ArrayList<>();
             if (!ratios.isEmpty() && !flowKnown())
-                out.add("Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
-            else if (findings.stream().filter(this::sought).anyMatch(f ->
-                            f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+                out.add(
+                        "Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
+            else if (findings.stream()
+                            .filter(this::sought)
+                            .anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
                     && groups.isEmpty())
-                out.add("Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
-                        + " together tell the same thing twice.");
+                out.add(
+                        "Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
+                                + " together tell the same thing twice.");
             for (Group g : groups)
                 out.add("Cover one at a time and read the holes and the flow again: "
-                        + String.join("; ", g.members().stream().map(this::bare).toList()) + ". That tells them apart.");
+                        + String.join("; ", g.members().stream().map(this::bare).toList())
+                        + ". That tells them apart.");
             for (Finding f : findings)
                 if (f.standing() == Standing.UNSEEN && sought(f))
-                    out.add("No reading depends on " + bare(f.parameter()) + (placed(f) ? ": read a hole near it, or leave it" : ": leave it")
-                            + " as assumed.");
+                    out.add("No reading depends on " + bare(f.parameter())
+                            + (placed(f) ? ": read a hole near it, or leave it" : ": leave it") + " as assumed.");
             return out;
         }
 
@@ -232,8 +244,9 @@ public record Identifiability(
 
         private boolean flowKnown() {
             return fit.observations().stream().anyMatch(o -> o.what() == Observation.What.FLOW)
-                    || fit.drawn().stages().stream().anyMatch(s -> fit.drawn().during(s).suctionPoints().stream()
-                            .anyMatch(p -> p.source() instanceof Source.Flow));
+                    || fit.drawn().stages().stream()
+                            .anyMatch(s -> fit.drawn().during(s).suctionPoints().stream()
+                                    .anyMatch(p -> p.source() instanceof Source.Flow));
         }
     }
 }

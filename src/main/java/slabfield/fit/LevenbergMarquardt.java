@@ -45,7 +45,13 @@ final class LevenbergMarquardt<E> {
      * @param converged true where the last step was below the tolerance
      */
     record Outcome<E>(
-            double[] at, E value, double[][] slopes, double[][] curvature, double cost, int iterations, boolean converged) {}
+            double[] at,
+            E value,
+            double[][] slopes,
+            double[][] curvature,
+            double cost,
+            int iterations,
+            boolean converged) {}
 
     private final Model<E> model;
     private final double[] mean;
@@ -141,10 +147,11 @@ final class LevenbergMarquardt<E> {
     private double[] step(double[][] a, double[] gradient, double damping) {
         RealMatrix m = new Array2DRowRealMatrix(a);
         for (int j = 0; j < gradient.length; j++) {
-            if (held[j]) for (int k = 0; k < gradient.length; k++) {
-                m.setEntry(j, k, 0);
-                m.setEntry(k, j, 0);
-            }
+            if (held[j])
+                for (int k = 0; k < gradient.length; k++) {
+                    m.setEntry(j, k, 0);
+                    m.setEntry(k, j, 0);
+                }
             m.setEntry(j, j, held[j] ? 1 : a[j][j] * (1 + damping));
         }
         double[] step = new CholeskyDecomposition(m, 1e-8, 1e-300)

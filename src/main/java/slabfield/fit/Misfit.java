@@ -74,8 +74,7 @@ final class Misfit {
     /** Readings that the same house could give as well: measured plus L times standard normal numbers. */
     double[] drawn(double[] normal) {
         double[] out = measured();
-        for (int i = 0; i < out.length; i++)
-            for (int j = 0; j <= i; j++) out[i] += lower[i][j] * normal[j];
+        for (int i = 0; i < out.length; i++) for (int j = 0; j <= i; j++) out[i] += lower[i][j] * normal[j];
         return out;
     }
 

@@ -44,7 +44,12 @@ final class Observations {
     private void hole(Stage s, Stage.HoleReading r) {
         boolean both = r.fanOn().isPresent() && r.fanOff().isPresent();
         if (both && !outdoorsUnknown)
-            add(s, Observation.What.DIFFERENCE, r.hole(), r.fanOn().getAsDouble() - r.fanOff().getAsDouble(), Noise.ofChange(r));
+            add(
+                    s,
+                    Observation.What.DIFFERENCE,
+                    r.hole(),
+                    r.fanOn().getAsDouble() - r.fanOff().getAsDouble(),
+                    Noise.ofChange(r));
         else {
             r.fanOn().ifPresent(p -> add(s, Observation.What.FAN_ON, r.hole(), p, Noise.of(r)));
             if (outdoorsUnknown) r.fanOff().ifPresent(p -> add(s, Observation.What.FAN_OFF, r.hole(), p, Noise.of(r)));

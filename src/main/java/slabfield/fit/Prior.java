@@ -39,8 +39,6 @@ public record Prior(Scale scale, double median, double spread, String source) {
 
     /** Number of standard deviations of a value from the median; the inverse of {@link #value}. */
     public double deviations(double value) {
-        return scale == Scale.LOGARITHMIC
-                ? Math.log(value / median) / Math.log(spread)
-                : (value - median) / spread;
+        return scale == Scale.LOGARITHMIC ? Math.log(value / median) / Math.log(spread) : (value - median) / spread;
     }
 }

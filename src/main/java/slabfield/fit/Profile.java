@@ -54,8 +54,7 @@ public final class Profile {
         double z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + probability) / 2);
         double step = z * fit.doubtLeft(parameter);
         Prior prior = fit.parameters().get(parameter).prior();
-        return new Interval(
-                prior.value(profile.end(-step, z)), prior.value(profile.end(step, z)));
+        return new Interval(prior.value(profile.end(-step, z)), prior.value(profile.end(step, z)));
     }
 
     private Optional<LevenbergMarquardt.Outcome<HouseModel.Evaluation>> search(
@@ -88,6 +87,7 @@ public final class Profile {
         from[parameter] = best[parameter] + moved;
         Optional<LevenbergMarquardt.Outcome<HouseModel.Evaluation>> o = search(from, true, Optional.of(value));
         o.ifPresent(v -> last = v.at());
-        return Math.min(2 * z, o.map(v -> Math.sqrt(2 * Math.max(0, v.cost() - cost))).orElse(2 * z));
+        return Math.min(
+                2 * z, o.map(v -> Math.sqrt(2 * Math.max(0, v.cost() - cost))).orElse(2 * z));
     }
 }

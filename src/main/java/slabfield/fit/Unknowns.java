@@ -84,21 +84,33 @@ public final class Unknowns {
 
     /** Permeability of the layer where no zone says otherwise [m2]. */
     public static Parameter fill(Scenario house) {
-        return new Parameter("fill", Parameter.Kind.PERMEABILITY, "the permeability of the fill",
-                permeability(house.layer().fill()), (h, k) -> withFill(h, f -> with(f, k)));
+        return new Parameter(
+                "fill",
+                Parameter.Kind.PERMEABILITY,
+                "the permeability of the fill",
+                permeability(house.layer().fill()),
+                (h, k) -> withFill(h, f -> with(f, k)));
     }
 
     /** Permeability of a zone [m2]. */
     public static Parameter zone(Scenario house, String id) {
         Zone zone = one(house.layer().zones(), Zone::id, id);
-        return new Parameter("zone " + id, Parameter.Kind.PERMEABILITY, "the permeability of zone \"" + id + "\"",
-                permeability(zone.fill()), (h, k) -> h.withLayer(new Layer(h.layer().fill(),
+        return new Parameter(
+                "zone " + id,
+                Parameter.Kind.PERMEABILITY,
+                "the permeability of zone \"" + id + "\"",
+                permeability(zone.fill()),
+                (h, k) -> h.withLayer(new Layer(
+                        h.layer().fill(),
                         each(h.layer().zones(), Zone::id, id, z -> new Zone(id, z.outline(), with(z.fill(), k))))));
     }
 
     /** Inertial coefficient of the layer's own fill [1/m]. */
     public static Parameter inertial(Scenario house) {
-        return new Parameter("inertial", Parameter.Kind.INERTIAL, "the inertial coefficient of the fill",
+        return new Parameter(
+                "inertial",
+                Parameter.Kind.INERTIAL,
+                "the inertial coefficient of the fill",
                 Prior.factor(house.layer().fill().inertial(), INERTIAL),
                 (h, b) -> withFill(h, f -> new Fill(f.word(), f.thickness(), f.permeability(), b, f.assumed())));
     }
@@ -106,9 +118,16 @@ public final class Unknowns {
     /** Leak of an opening as a multiple of what is drawn. */
     public static Parameter leak(Scenario house, String id) {
         Opening opening = one(house.openings(), Opening::id, id);
-        return new Parameter("opening " + id, Parameter.Kind.LEAK, "the leak of \"" + id + "\"", Prior.factor(1, LEAK),
-                (h, m) -> h.withOpenings(each(h.openings(), Opening::id, id, o -> new Opening(
-                        id, o.kind(), o.place(), times(opening.passage(), m), o.seal()))));
+        return new Parameter(
+                "opening " + id,
+                Parameter.Kind.LEAK,
+                "the leak of \"" + id + "\"",
+                Prior.factor(1, LEAK),
+                (h, m) -> h.withOpenings(each(
+                        h.openings(),
+                        Opening::id,
+                        id,
+                        o -> new Opening(id, o.kind(), o.place(), times(opening.passage(), m), o.seal()))));
     }
 
     private static Opening.Passage times(Opening.Passage passage, double multiple) {
@@ -125,12 +144,24 @@ public final class Unknowns {
      */
     public static Parameter exponent(Scenario house, String id) {
         Opening.Passage drawn = one(house.openings(), Opening::id, id).passage();
-        double median = drawn instanceof Opening.PowerLaw p ? p.exponent() : drawn instanceof Opening.Crack ? 0.85 : 0.58;
+        double median =
+                drawn instanceof Opening.PowerLaw p ? p.exponent() : drawn instanceof Opening.Crack ? 0.85 : 0.58;
         double spread = drawn instanceof Opening.PowerLaw ? 0.05 : drawn instanceof Opening.Crack ? 0.12 : 0.06;
-        return new Parameter("exponent " + id, Parameter.Kind.EXPONENT, "the exponent of \"" + id + "\"",
+        return new Parameter(
+                "exponent " + id,
+                Parameter.Kind.EXPONENT,
+                "the exponent of \"" + id + "\"",
                 new Prior(Prior.Scale.LINEAR, median, spread, Prior.COMMON_PRACTICE),
-                (h, n) -> h.withOpenings(each(h.openings(), Opening::id, id, o -> new Opening(
-                        id, o.kind(), o.place(), withExponent(h, o, Math.max(0.5, Math.min(1, n))), o.seal()))));
+                (h, n) -> h.withOpenings(each(
+                        h.openings(),
+                        Opening::id,
+                        id,
+                        o -> new Opening(
+                                id,
+                                o.kind(),
+                                o.place(),
+                                withExponent(h, o, Math.max(0.5, Math.min(1, n))),
+                                o.seal()))));
     }
 
     private static Opening.Passage withExponent(Scenario h, Opening o, double n) {
@@ -140,7 +171,12 @@ public final class Unknowns {
             flow = Orifice.of(a.area(), a.dischargeCoefficient(), air.density()).flow(REFERENCE);
         else if (o.passage() instanceof Opening.Crack c)
             flow = QuadraticResistance.crack(
-                            c.width(), h.slabs().get(0).thickness(), length(h, o.place()), c.bends(), air.viscosity(), air.density())
+                            c.width(),
+                            h.slabs().get(0).thickness(),
+                            length(h, o.place()),
+                            c.bends(),
+                            air.viscosity(),
+                            air.density())
                     .flow(REFERENCE);
         else {
             Opening.PowerLaw p = (Opening.PowerLaw) o.passage();
@@ -160,19 +196,51 @@ public final class Unknowns {
     /** Leak of the block tops of a wall as a multiple of what is drawn. */
     public static Parameter tops(Scenario house, String wall) {
         double drawn = one(house.blockWalls(), BlockWall::id, wall).topArea();
-        return new Parameter("tops " + wall, Parameter.Kind.LEAK, "the leak of the block tops of \"" + wall + "\"",
-                Prior.factor(1, LEAK), (h, m) -> withWall(h, wall, w -> new BlockWall(
-                        wall, w.path(), w.height(), w.tops(), drawn * m, w.joint(), w.faceToRoom(), w.faceToOutdoors(),
-                        w.along(), w.joinsAtCorners(), w.tile())));
+        return new Parameter(
+                "tops " + wall,
+                Parameter.Kind.LEAK,
+                "the leak of the block tops of \"" + wall + "\"",
+                Prior.factor(1, LEAK),
+                (h, m) -> withWall(
+                        h,
+                        wall,
+                        w -> new BlockWall(
+                                wall,
+                                w.path(),
+                                w.height(),
+                                w.tops(),
+                                drawn * m,
+                                w.joint(),
+                                w.faceToRoom(),
+                                w.faceToOutdoors(),
+                                w.along(),
+                                w.joinsAtCorners(),
+                                w.tile())));
     }
 
     /** Conductance of the foot of a wall into its cores as a multiple of what is drawn. */
     public static Parameter wallFoot(Scenario house, String wall) {
         double drawn = one(house.blockWalls(), BlockWall::id, wall).joint();
-        return new Parameter("foot " + wall, Parameter.Kind.LEAK, "the leak at the foot of \"" + wall + "\"",
-                Prior.factor(1, WALL_FOOT), (h, m) -> withWall(h, wall, w -> new BlockWall(
-                        wall, w.path(), w.height(), w.tops(), w.topArea(), drawn * m, w.faceToRoom(), w.faceToOutdoors(),
-                        w.along(), w.joinsAtCorners(), w.tile())));
+        return new Parameter(
+                "foot " + wall,
+                Parameter.Kind.LEAK,
+                "the leak at the foot of \"" + wall + "\"",
+                Prior.factor(1, WALL_FOOT),
+                (h, m) -> withWall(
+                        h,
+                        wall,
+                        w -> new BlockWall(
+                                wall,
+                                w.path(),
+                                w.height(),
+                                w.tops(),
+                                w.topArea(),
+                                drawn * m,
+                                w.faceToRoom(),
+                                w.faceToOutdoors(),
+                                w.along(),
+                                w.joinsAtCorners(),
+                                w.tile())));
     }
 
     /** Part of an opening, or of a wall's tops, that is left open in the stages that close it without giving a fraction. */
@@ -183,10 +251,13 @@ public final class Unknowns {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no stage closes \"" + id + "\" by a word"))
                 .remaining();
-        return new Parameter("left by seal " + id, Parameter.Kind.LEFT_BY_SEAL, "what the seal of \"" + id + "\" leaves open",
-                Prior.factor(assumed, LEFT_BY_SEAL), (h, left) -> h.withStages(h.stages().stream()
-                        .map(s -> resealed(s, id, left))
-                        .toList()));
+        return new Parameter(
+                "left by seal " + id,
+                Parameter.Kind.LEFT_BY_SEAL,
+                "what the seal of \"" + id + "\" leaves open",
+                Prior.factor(assumed, LEFT_BY_SEAL),
+                (h, left) -> h.withStages(
+                        h.stages().stream().map(s -> resealed(s, id, left)).toList()));
     }
 
     private static Stage resealed(Stage s, String id, double left) {
@@ -199,7 +270,11 @@ public final class Unknowns {
 
     /** Native soil's conductance to outdoors, per area [m/(s Pa)]. */
     public static Parameter soil(double median) {
-        return new Parameter("soil", Parameter.Kind.SOIL, "the leakance of the native soil", Prior.factor(median, SOIL),
+        return new Parameter(
+                "soil",
+                Parameter.Kind.SOIL,
+                "the leakance of the native soil",
+                Prior.factor(median, SOIL),
                 Scenario::withSoilLeakance);
     }
 
@@ -209,17 +284,29 @@ public final class Unknowns {
      */
     public static Parameter barrier(Scenario house, String id) {
         Barrier drawn = one(house.barriers(), Barrier::id, id);
-        double median = drawn.permeability() > 0 ? drawn.permeability() : 0.01 * house.layer().fill().permeability();
-        return new Parameter("barrier " + id, Parameter.Kind.BARRIER, "the permeability of \"" + id + "\"",
-                Prior.factor(median, BARRIER), (h, k) -> h.withBarriers(each(h.barriers(), Barrier::id, id,
+        double median = drawn.permeability() > 0
+                ? drawn.permeability()
+                : 0.01 * house.layer().fill().permeability();
+        return new Parameter(
+                "barrier " + id,
+                Parameter.Kind.BARRIER,
+                "the permeability of \"" + id + "\"",
+                Prior.factor(median, BARRIER),
+                (h, k) -> h.withBarriers(each(
+                        h.barriers(),
+                        Barrier::id,
+                        id,
                         b -> new Barrier(id, b.path(), b.width(), k, b.known(), b.gaps()))));
     }
 
     /** Length of a barrier's gap, counted from 0 [m]. */
     public static Parameter gap(Scenario house, String id, int number) {
         double drawn = one(house.barriers(), Barrier::id, id).gaps().get(number).length();
-        return new Parameter("gap " + number + " of " + id, Parameter.Kind.GAP,
-                "the length of gap " + (number + 1) + " in \"" + id + "\"", Prior.factor(drawn, GAP),
+        return new Parameter(
+                "gap " + number + " of " + id,
+                Parameter.Kind.GAP,
+                "the length of gap " + (number + 1) + " in \"" + id + "\"",
+                Prior.factor(drawn, GAP),
                 (h, length) -> h.withBarriers(each(h.barriers(), Barrier::id, id, b -> {
                     List<Gap> gaps = new ArrayList<>(b.gaps());
                     gaps.set(number, new Gap(gaps.get(number).at(), length));
@@ -230,22 +317,47 @@ public final class Unknowns {
     /** Open area of a tile's slots as a multiple of what is drawn: silt and cloth close them. */
     public static Parameter tileSlots(Scenario house, String id) {
         double drawn = one(house.drainTiles(), DrainTile::id, id).slotArea();
-        return new Parameter("tile " + id, Parameter.Kind.TILE, "the open slots of tile \"" + id + "\"", Prior.factor(1, TILE),
-                (h, m) -> h.withDrainTiles(each(h.drainTiles(), DrainTile::id, id, t -> new DrainTile(
-                        id, t.path(), t.diameter(), t.manning(), drawn * m, t.breaks(), t.waterFilled(), t.sump()))));
+        return new Parameter(
+                "tile " + id,
+                Parameter.Kind.TILE,
+                "the open slots of tile \"" + id + "\"",
+                Prior.factor(1, TILE),
+                (h, m) -> h.withDrainTiles(each(
+                        h.drainTiles(),
+                        DrainTile::id,
+                        id,
+                        t -> new DrainTile(
+                                id,
+                                t.path(),
+                                t.diameter(),
+                                t.manning(),
+                                drawn * m,
+                                t.breaks(),
+                                t.waterFilled(),
+                                t.sump()))));
     }
 
     /** Radius of a pit [m]. */
     public static Parameter pit(Scenario house, String suctionPoint) {
-        double drawn = one(house.suctionPoints(), SuctionPoint::id, suctionPoint).pit().radius();
-        return new Parameter("pit " + suctionPoint, Parameter.Kind.PIT, "the radius of the pit of \"" + suctionPoint + "\"",
-                Prior.factor(drawn, PIT), (h, r) -> h.withSuctionPoint(suctionPoint, s -> new SuctionPoint(
-                        s.id(), s.at(), s.tile(), new SuctionPoint.Pit(r), s.source(), s.openWhenOff())));
+        double drawn =
+                one(house.suctionPoints(), SuctionPoint::id, suctionPoint).pit().radius();
+        return new Parameter(
+                "pit " + suctionPoint,
+                Parameter.Kind.PIT,
+                "the radius of the pit of \"" + suctionPoint + "\"",
+                Prior.factor(drawn, PIT),
+                (h, r) -> h.withSuctionPoint(
+                        suctionPoint,
+                        s -> new SuctionPoint(
+                                s.id(), s.at(), s.tile(), new SuctionPoint.Pit(r), s.source(), s.openWhenOff())));
     }
 
     /** Pressure outdoors at floor level [Pa]. */
     public static Parameter outdoors(Scenario house) {
-        return new Parameter("outdoors", Parameter.Kind.OUTDOORS, "the pressure outdoors at floor level",
+        return new Parameter(
+                "outdoors",
+                Parameter.Kind.OUTDOORS,
+                "the pressure outdoors at floor level",
                 new Prior(Prior.Scale.LINEAR, house.outdoorPressure(), OUTDOORS, Prior.COMMON_PRACTICE),
                 Scenario::withOutdoorPressure);
     }
@@ -257,7 +369,10 @@ public final class Unknowns {
             return Prior.factor(fill.permeability(), GIVEN_BY_NUMBER);
         double below = Math.log(fill.permeability() / word.leastPermeability());
         double above = Math.log(word.largestPermeability() / fill.permeability());
-        return new Prior(Prior.Scale.LOGARITHMIC, fill.permeability(), Math.exp(Math.max(below, above) / OUTER),
+        return new Prior(
+                Prior.Scale.LOGARITHMIC,
+                fill.permeability(),
+                Math.exp(Math.max(below, above) / OUTER),
                 "the range of the word \"" + word.words() + "\"");
     }
 
@@ -275,7 +390,9 @@ public final class Unknowns {
 
     private static <T> List<T> each(
             List<T> items, java.util.function.Function<T, String> name, String id, UnaryOperator<T> change) {
-        return items.stream().map(t -> name.apply(t).equals(id) ? change.apply(t) : t).toList();
+        return items.stream()
+                .map(t -> name.apply(t).equals(id) ? change.apply(t) : t)
+                .toList();
     }
 
     private static <T> T one(List<T> items, java.util.function.Function<T, String> name, String id) {

@@ -25,7 +25,11 @@ public final class AsciiGrid {
         StringBuilder text = new StringBuilder();
         text.append("ncols ").append(columns).append("\nnrows ").append(rows);
         text.append("\nxllcorner ").append(grid.left()).append("\nyllcorner ").append(bottom);
-        text.append("\ncellsize ").append(side).append("\nNODATA_value ").append(NO_DATA).append('\n');
+        text.append("\ncellsize ")
+                .append(side)
+                .append("\nNODATA_value ")
+                .append(NO_DATA)
+                .append('\n');
         for (int row = rows - 1; row >= 0; row--) {
             for (int column = 0; column < columns; column++) {
                 double pressure = nearest(field, grid.left() + (column + 0.5) * side, bottom + (row + 0.5) * side);
@@ -44,6 +48,8 @@ public final class AsciiGrid {
 
     private static double nearest(PressureField field, double x, double y) {
         int column = field.grid().column(x), row = field.grid().row(y);
-        return column < 0 || row < 0 ? Double.NaN : field.pressure()[field.grid().index(column, row)];
+        return column < 0 || row < 0
+                ? Double.NaN
+                : field.pressure()[field.grid().index(column, row)];
     }
 }

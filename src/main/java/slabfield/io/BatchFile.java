@@ -16,7 +16,8 @@ import java.util.Optional;
  * is there, and has the key of its present input, need not be done again.
  */
 public final class BatchFile {
-    static final String HEADER = "house,status,weakestVacuum_Pa,areaMeeting_fraction,exhaust_m3_per_s,fromRoom_m3_per_s,holesMeeting,holes,fit,reason";
+    static final String HEADER =
+            "house,status,weakestVacuum_Pa,areaMeeting_fraction,exhaust_m3_per_s,fromRoom_m3_per_s,holesMeeting,holes,fit,reason";
 
     private static final String END = "\r\n";
 
@@ -54,8 +55,17 @@ public final class BatchFile {
      * @param reason why it is not solved or cannot be read; empty where it is solved
      */
     public record Row(
-            String name, String key, Status status, double weakest, double meeting, double exhaust, double fromRoom, int holesMeeting,
-            int holes, String fit, String reason) {
+            String name,
+            String key,
+            Status status,
+            double weakest,
+            double meeting,
+            double exhaust,
+            double fromRoom,
+            int holesMeeting,
+            int holes,
+            String fit,
+            String reason) {
         /** A house without a result. */
         public static Row without(String name, String key, Status status, String reason) {
             return new Row(name, key, status, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 0, 0, "", reason);
@@ -69,12 +79,18 @@ public final class BatchFile {
 
     public static void write(Path folder, Row row) throws IOException {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
-        root.put(OwnFile.KEY, OwnFile.NAME).put("house", row.name()).put("key", row.key()).put("status", row.status().words());
+        root.put(OwnFile.KEY, OwnFile.NAME)
+                .put("house", row.name())
+                .put("key", row.key())
+                .put("status", row.status().words());
         number(root, "weakestVacuum_Pa", row.weakest());
         number(root, "areaMeeting_fraction", row.meeting());
         number(root, "exhaust_m3_per_s", row.exhaust());
         number(root, "fromRoom_m3_per_s", row.fromRoom());
-        root.put("holesMeeting", row.holesMeeting()).put("holes", row.holes()).put("fit", row.fit()).put("reason", row.reason());
+        root.put("holesMeeting", row.holesMeeting())
+                .put("holes", row.holes())
+                .put("fit", row.fit())
+                .put("reason", row.reason());
         SafeFile.write(of(folder, row.name()), JsonText.of(root).getBytes(StandardCharsets.UTF_8));
     }
 
@@ -87,13 +103,22 @@ public final class BatchFile {
     public static Optional<Row> finished(Path folder, String name, String key) {
         try {
             JsonNode root = new ObjectMapper().readTree(Files.readString(of(folder, name)));
-            if (!root.path("key").asText().equals(key) || !root.path("house").asText().equals(name)) return Optional.empty();
+            if (!root.path("key").asText().equals(key)
+                    || !root.path("house").asText().equals(name)) return Optional.empty();
             for (Status status : List.of(Status.SOLVED, Status.NOT_SOLVED))
                 if (status.words().equals(root.path("status").asText()))
                     return Optional.of(new Row(
-                            name, key, status, root.path("weakestVacuum_Pa").asDouble(Double.NaN), root.path("areaMeeting_fraction").asDouble(Double.NaN),
-                            root.path("exhaust_m3_per_s").asDouble(Double.NaN), root.path("fromRoom_m3_per_s").asDouble(Double.NaN),
-                            root.path("holesMeeting").asInt(), root.path("holes").asInt(), root.path("fit").asText(), root.path("reason").asText()));
+                            name,
+                            key,
+                            status,
+                            root.path("weakestVacuum_Pa").asDouble(Double.NaN),
+                            root.path("areaMeeting_fraction").asDouble(Double.NaN),
+                            root.path("exhaust_m3_per_s").asDouble(Double.NaN),
+                            root.path("fromRoom_m3_per_s").asDouble(Double.NaN),
+                            root.path("holesMeeting").asInt(),
+                            root.path("holes").asInt(),
+                            root.path("fit").asText(),
+                            root.path("reason").asText()));
             return Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
@@ -105,8 +130,17 @@ public final class BatchFile {
         StringBuilder text = new StringBuilder(HEADER).append(END);
         for (Row r : rows)
             text.append(String.join(
-                            ",", CsvCell.of(r.name()), r.status().words(), cell(r.weakest()), cell(r.meeting()), cell(r.exhaust()), cell(r.fromRoom()),
-                            String.valueOf(r.holesMeeting()), String.valueOf(r.holes()), CsvCell.of(r.fit()), CsvCell.of(r.reason())))
+                            ",",
+                            CsvCell.of(r.name()),
+                            r.status().words(),
+                            cell(r.weakest()),
+                            cell(r.meeting()),
+                            cell(r.exhaust()),
+                            cell(r.fromRoom()),
+                            String.valueOf(r.holesMeeting()),
+                            String.valueOf(r.holes()),
+                            CsvCell.of(r.fit()),
+                            CsvCell.of(r.reason())))
                     .append(END);
         return text.toString();
     }

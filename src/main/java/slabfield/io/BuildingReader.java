@@ -23,7 +23,8 @@ final class BuildingReader {
         List<House.Limit> limits = e.list("limits", FileObject.LIMIT, BuildingReader::limit);
         Optional<House.Heating> heating =
                 e.has("heating") ? heating(e.entry("heating", FileObject.HEATING)) : Optional.empty();
-        Optional<House.Tariff> tariff = e.has("tariff") ? tariff(e.entry("tariff", FileObject.TARIFF)) : Optional.empty();
+        Optional<House.Tariff> tariff =
+                e.has("tariff") ? tariff(e.entry("tariff", FileObject.TARIFF)) : Optional.empty();
         return e.make(() -> new House(
                 indoor, neutral, door, natural, exhausts, day, climate.orElseThrow(), limits, heating, tariff));
     }

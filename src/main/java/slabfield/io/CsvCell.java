@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
  * gets an apostrophe in front, which spreadsheets show as plain text, unless it is a number. Common practice.
  */
 public final class CsvCell {
-    private static final Pattern FORMULA = Pattern.compile("(?s)\\s*[=+\\-@\uff1d\uff0b\uff0d\uff20].*|(?s)[\\t\\r\\n].*");
+    private static final Pattern FORMULA =
+            Pattern.compile("(?s)\\s*[=+\\-@\uff1d\uff0b\uff0d\uff20].*|(?s)[\\t\\r\\n].*");
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
     private static final Pattern NEEDS_QUOTES = Pattern.compile("(?s).*[,;\"\\r\\n\\t].*|\\s.*|.*\\s");
 
@@ -18,7 +19,8 @@ public final class CsvCell {
 
     /** The cell as it stands in the file. */
     public static String of(String text) {
-        boolean formula = FORMULA.matcher(text).matches() && !NUMBER.matcher(text).matches();
+        boolean formula =
+                FORMULA.matcher(text).matches() && !NUMBER.matcher(text).matches();
         String plain = formula ? "'" + text : text;
         return NEEDS_QUOTES.matcher(plain).matches() ? '"' + plain.replace("\"", "\"\"") + '"' : plain;
     }

@@ -17,7 +17,8 @@ record DelimitedText(char separator, List<Row> rows) {
     /** Reads a text. A quote that is never closed runs to the end. */
     static DelimitedText read(String text) {
         String plain = text.replace("\ufeff", "");
-        char separator = separator(plain.lines().filter(l -> !l.isBlank()).findFirst().orElse(""));
+        char separator =
+                separator(plain.lines().filter(l -> !l.isBlank()).findFirst().orElse(""));
         List<Row> rows = new ArrayList<>();
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();

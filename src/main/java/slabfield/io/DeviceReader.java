@@ -44,7 +44,17 @@ final class DeviceReader {
         Optional<BlockWall.TileJoint> tile =
                 e.has("tile") ? tileJoint(e.entry("tile", FileObject.TILE_JOINT)) : Optional.empty();
         return e.make(() -> new BlockWall(
-                id, new Path(path), height, tops.orElseThrow(), topArea, joint, toRoom, toOutdoors, along, joins, tile));
+                id,
+                new Path(path),
+                height,
+                tops.orElseThrow(),
+                topArea,
+                joint,
+                toRoom,
+                toOutdoors,
+                along,
+                joins,
+                tile));
     }
 
     private static Optional<BlockWall.TileJoint> tileJoint(Entry e) {
@@ -78,14 +88,15 @@ final class DeviceReader {
         e.onlyIf(e.has("at"), "radius", "for a spot with \"at\"");
         if (!spot) {
             List<Point> path = e.points("path");
-            return e.make(() -> e.has("path")
-                    ? new Opening.Along(new Path(path))
-                    : new Opening.Perimeter(e.text("perimeterOf")));
+            return e.make(() ->
+                    e.has("path") ? new Opening.Along(new Path(path)) : new Opening.Perimeter(e.text("perimeterOf")));
         }
         Point at = e.point("at");
         if (!e.has("radius") && e.has("leak"))
             e.problemHere(e.title() + " needs \"radius\", because a leak does not say how large the hole is");
-        double radius = e.has("radius") ? e.quantity("radius", Dimension.LENGTH) : passage.map(DeviceReader::radius).orElse(1.0);
+        double radius = e.has("radius")
+                ? e.quantity("radius", Dimension.LENGTH)
+                : passage.map(DeviceReader::radius).orElse(1.0);
         return e.make(() -> new Opening.Spot(at, radius));
     }
 
@@ -104,7 +115,8 @@ final class DeviceReader {
         double width = e.quantity("width", Dimension.LENGTH);
         int bends = e.whole("bends", 0);
         if (given.equals("leak")) return leak(e.entry("leak", FileObject.LEAK));
-        return e.make(() -> given.equals("width") ? new Opening.Crack(width, bends) : new Opening.Orifice(area, coefficient));
+        return e.make(
+                () -> given.equals("width") ? new Opening.Crack(width, bends) : new Opening.Orifice(area, coefficient));
     }
 
     private static Optional<Opening.Passage> leak(Entry e) {

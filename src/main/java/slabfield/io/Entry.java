@@ -50,8 +50,13 @@ final class Entry {
     }
 
     private void checkKeys() {
-        node.properties().stream().map(Map.Entry::getKey).filter(key -> !kind.keys().contains(key)).forEach(key ->
-                problem(key, title() + " has no key \"" + FileProblem.shortened(key) + "\"; " + Nearest.hint(key, kind.keys())));
+        node.properties().stream()
+                .map(Map.Entry::getKey)
+                .filter(key -> !kind.keys().contains(key))
+                .forEach(key -> problem(
+                        key,
+                        title() + " has no key \"" + FileProblem.shortened(key) + "\"; "
+                                + Nearest.hint(key, kind.keys())));
         for (String key : kind.required()) if (!node.has(key)) problemHere(title() + " needs \"" + key + "\"");
     }
 
@@ -100,7 +105,8 @@ final class Entry {
     /** Notes an impossible value at its key, here or in an object just below, or else at this entry. */
     private void impossible(ImpossibleValue e) {
         String place = Stream.concat(
-                        Stream.of("/" + e.part()), node.properties().stream().map(m -> "/" + JsonTree.escaped(m.getKey()) + "/" + e.part()))
+                        Stream.of("/" + e.part()),
+                        node.properties().stream().map(m -> "/" + JsonTree.escaped(m.getKey()) + "/" + e.part()))
                 .filter(p -> !node.at(p).isMissingNode())
                 .findFirst()
                 .orElse("");
@@ -113,7 +119,8 @@ final class Entry {
     Optional<String> oneOf(String... keys) {
         List<String> given = Arrays.stream(keys).filter(node::has).toList();
         if (given.isEmpty()) problemHere(title() + " needs " + quoted(List.of(keys), " or "));
-        if (given.size() > 1) problem(given.get(1), title() + " gives " + quoted(given, " and ") + "; keep one of them");
+        if (given.size() > 1)
+            problem(given.get(1), title() + " gives " + quoted(given, " and ") + "; keep one of them");
         return given.size() == 1 ? Optional.of(given.get(0)) : Optional.empty();
     }
 
@@ -138,7 +145,10 @@ final class Entry {
         if (!node.has(key)) return fallback;
         String word = node.get(key).isTextual() ? node.get(key).asText() : "";
         if (words.containsKey(word)) return words.get(word);
-        problem(key, shown(node.get(key)) + " is not one of the words for \"" + key + "\"; " + Nearest.hint(word, words.keySet()));
+        problem(
+                key,
+                shown(node.get(key)) + " is not one of the words for \"" + key + "\"; "
+                        + Nearest.hint(word, words.keySet()));
         return fallback;
     }
 
@@ -151,7 +161,8 @@ final class Entry {
 
     double number(String key, double fallback) {
         if (!node.has(key)) return fallback;
-        if (node.get(key).isNumber() && Double.isFinite(node.get(key).asDouble())) return node.get(key).asDouble();
+        if (node.get(key).isNumber() && Double.isFinite(node.get(key).asDouble()))
+            return node.get(key).asDouble();
         problem(key, shown(node.get(key)) + " must be a plain number, without quotes");
         return fallback;
     }
@@ -179,8 +190,10 @@ final class Entry {
     private OptionalDouble quantity(String place, JsonNode value, Dimension dimension) {
         try {
             if (!value.isTextual() && !value.isNumber())
-                throw new ImpossibleValue(shown(value), "must be " + dimension.words() + " with its unit, such as \""
-                        + dimension.examples().get(0) + "\"");
+                throw new ImpossibleValue(
+                        shown(value),
+                        "must be " + dimension.words() + " with its unit, such as \""
+                                + dimension.examples().get(0) + "\"");
             double si = Quantity.parse(value.asText(), dimension);
             if (dimension == Dimension.LENGTH && Math.abs(si) > LONGEST)
                 throw new ImpossibleValue(shown(value), "is longer than 100 km");
@@ -204,8 +217,11 @@ final class Entry {
             String place = pointer(key) + "/" + pairs.size();
             boolean two = pair.isArray() && pair.size() == 2;
             if (!two)
-                reading.add(place, shown(pair) + " must be a pair such as [\"" + first.examples().get(0) + "\", \""
-                        + second.examples().get(0).replace("-", "") + "\"]");
+                reading.add(
+                        place,
+                        shown(pair) + " must be a pair such as [\""
+                                + first.examples().get(0) + "\", \""
+                                + second.examples().get(0).replace("-", "") + "\"]");
             pairs.add(new double[] {
                 two ? quantity(place + "/0", pair.get(0), first).orElse(Double.NaN) : Double.NaN,
                 two ? quantity(place + "/1", pair.get(1), second).orElse(Double.NaN) : Double.NaN
@@ -219,7 +235,8 @@ final class Entry {
         List<Double> values = new ArrayList<>();
         if (!isList(key, LONGEST_LIST)) return values;
         for (JsonNode value : node.get(key))
-            values.add(quantity(pointer(key) + "/" + values.size(), value, dimension).orElse(Double.NaN));
+            values.add(quantity(pointer(key) + "/" + values.size(), value, dimension)
+                    .orElse(Double.NaN));
         return values;
     }
 
@@ -251,13 +268,20 @@ final class Entry {
     }
 
     private Point point(String place, JsonNode pair) {
-        if (pair.isArray() && pair.size() == 2 && pair.get(0).isNumber() && pair.get(1).isNumber()) {
-            double x = coordinate(pair.get(0).asDouble()), y = coordinate(pair.get(1).asDouble());
+        if (pair.isArray()
+                && pair.size() == 2
+                && pair.get(0).isNumber()
+                && pair.get(1).isNumber()) {
+            double x = coordinate(pair.get(0).asDouble()),
+                    y = coordinate(pair.get(1).asDouble());
             if (Math.abs(x) <= LONGEST && Math.abs(y) <= LONGEST) return new Point(x, y);
             reading.add(place, "a place on the plan lies within 100 km of its origin");
         } else
-            reading.add(place, (pair.isArray() ? "a place" : shown(pair)) + " must be two plain numbers [x, y] in the file's lengthUnit, "
-                    + reading.lengthUnit().symbol());
+            reading.add(
+                    place,
+                    (pair.isArray() ? "a place" : shown(pair))
+                            + " must be two plain numbers [x, y] in the file's lengthUnit, "
+                            + reading.lengthUnit().symbol());
         return new Point(0, 0);
     }
 
@@ -271,7 +295,8 @@ final class Entry {
         List<Integer> places = new ArrayList<>();
         if (isList(key, LONGEST_LIST))
             for (int i = 0; i < node.get(key).size(); i++) {
-                Optional<T> item = maker.apply(new Entry(reading, pointer(key) + "/" + i, node.get(key).get(i), what));
+                Optional<T> item = maker.apply(
+                        new Entry(reading, pointer(key) + "/" + i, node.get(key).get(i), what));
                 item.ifPresent(made::add);
                 if (item.isPresent()) places.add(i);
             }
@@ -283,7 +308,8 @@ final class Entry {
         if (!node.has(key)) return false;
         JsonNode list = node.get(key);
         if (!list.isArray()) problem(key, shown(list) + " must be a list [ ]");
-        else if (list.size() > longest) problem(key, "the list has " + list.size() + " entries; at most " + longest + " are read");
+        else if (list.size() > longest)
+            problem(key, "the list has " + list.size() + " entries; at most " + longest + " are read");
         return list.isArray() && list.size() <= longest;
     }
 

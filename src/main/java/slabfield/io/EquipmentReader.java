@@ -48,21 +48,22 @@ final class EquipmentReader {
         List<Double> power = e.quantities("power", Dimension.POWER);
         double density = e.quantity("density", Dimension.DENSITY, FanOffer.STANDARD_DENSITY);
         OptionalDouble steadyFrom = e.optional("steadyFrom", Dimension.FLOW);
-        FanOffer.Arrangement arrangement =
-                e.word("arrangement", Words.ARRANGEMENTS, FanOffer.Arrangement.SINGLE);
+        FanOffer.Arrangement arrangement = e.word("arrangement", Words.ARRANGEMENTS, FanOffer.Arrangement.SINGLE);
         boolean invented = e.truth("invented", false);
         return e.make(() -> new FanOffer(id, curve(points), power, density, steadyFrom, arrangement, invented));
     }
 
     private static Source.FanCurve curve(List<double[]> points) {
         return new Source.FanCurve(
-                points.stream().map(p -> p[0]).toList(), points.stream().map(p -> p[1]).toList());
+                points.stream().map(p -> p[0]).toList(),
+                points.stream().map(p -> p[1]).toList());
     }
 
     /** One stretch under "pipe", several under "pipes", or none. */
     private static List<Source.Pipe> run(Entry e) {
         if (e.has("pipe")) e.onlyIf(false, "pipes", "without \"pipe\"");
-        if (e.has("pipe")) return pipe(e.entry("pipe", FileObject.PIPE)).map(List::of).orElse(List.of());
+        if (e.has("pipe"))
+            return pipe(e.entry("pipe", FileObject.PIPE)).map(List::of).orElse(List.of());
         return e.list("pipes", FileObject.PIPE, EquipmentReader::pipe);
     }
 

@@ -50,9 +50,11 @@ final class EquipmentWriter {
     }
 
     private static void pipe(ObjectNode node, Source.Pipe pipe) {
-        node.put("diameter", ScenarioWriter.metres(pipe.diameter())).put("length", ScenarioWriter.metres(pipe.length()));
+        node.put("diameter", ScenarioWriter.metres(pipe.diameter()))
+                .put("length", ScenarioWriter.metres(pipe.length()));
         node.put("ells", pipe.ells()).put("halfElls", pipe.turns().halfElls());
-        node.put("teesThrough", pipe.turns().teesThrough()).put("teesByBranch", pipe.turns().teesByBranch());
+        node.put("teesThrough", pipe.turns().teesThrough())
+                .put("teesByBranch", pipe.turns().teesByBranch());
         node.put("fittings", pipe.fittings()).put("valve", pipe.valve());
         node.put("roughness", ScenarioWriter.metres(pipe.roughness())).put("rise", ScenarioWriter.metres(pipe.rise()));
     }

@@ -33,7 +33,10 @@ public final class ExampleScenarios {
 
     /** Their file names, in the same order; none of them is read. */
     public static List<String> files() {
-        return text("/slabfield/examples.txt").lines().filter(line -> !line.isBlank()).toList();
+        return text("/slabfield/examples.txt")
+                .lines()
+                .filter(line -> !line.isBlank())
+                .toList();
     }
 
     /** A house of the lessons, by its file name. */

@@ -22,7 +22,9 @@ public final class FieldCsv {
                 double pressure = field.pressure()[cell];
                 text.append(grid.x(column)).append(',').append(grid.y(row)).append(',');
                 if (Double.isFinite(pressure)) text.append(pressure);
-                text.append(',').append(field.kind()[cell].name().toLowerCase(Locale.ROOT)).append(END);
+                text.append(',')
+                        .append(field.kind()[cell].name().toLowerCase(Locale.ROOT))
+                        .append(END);
             }
         return text.toString();
     }

@@ -14,7 +14,13 @@ public final class HolesCsv {
     public static String predicted(Result.Solved solved) {
         StringBuilder text = new StringBuilder(PREDICTED).append(END);
         for (Result.Hole h : solved.holes())
-            row(text, CsvCell.of(h.id()), String.valueOf(h.at().x()), String.valueOf(h.at().y()), number(h.fanOff()), number(h.fanOn()));
+            row(
+                    text,
+                    CsvCell.of(h.id()),
+                    String.valueOf(h.at().x()),
+                    String.valueOf(h.at().y()),
+                    number(h.fanOff()),
+                    number(h.fanOn()));
         return text.toString();
     }
 

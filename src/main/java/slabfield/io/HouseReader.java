@@ -56,9 +56,27 @@ final class HouseReader {
         Scenario bare() {
             Fill anything = Fill.of(FillWord.MIXED, Fill.USUAL_THICKNESS);
             return new Scenario(
-                    "unnamed", "", "", Display.SI, slabs, layer.orElse(new Layer(anything, List.of())), barriers, tiles, walls,
-                    openings, 0, 0, Air.STANDARD, suctions, holes, stages, Target.COMMON_PRACTICE, Scenario.USUAL_CELL,
-                    equipment.orElse(Equipment.NONE), House.UNKNOWN, Plan.EMPTY);
+                    "unnamed",
+                    "",
+                    "",
+                    Display.SI,
+                    slabs,
+                    layer.orElse(new Layer(anything, List.of())),
+                    barriers,
+                    tiles,
+                    walls,
+                    openings,
+                    0,
+                    0,
+                    Air.STANDARD,
+                    suctions,
+                    holes,
+                    stages,
+                    Target.COMMON_PRACTICE,
+                    Scenario.USUAL_CELL,
+                    equipment.orElse(Equipment.NONE),
+                    House.UNKNOWN,
+                    Plan.EMPTY);
         }
     }
 
@@ -81,13 +99,32 @@ final class HouseReader {
         double cell = e.quantity("cell", Dimension.LENGTH, Scenario.USUAL_CELL);
         cells(e, drawn.slabs(), cell, drawn.layer().map(mostCells::in).orElse(mostCells.inertial()));
         Optional<Scenario> made = e.make(() -> new Scenario(
-                name, teaches, notes, display.orElseThrow(), drawn.slabs(), drawn.layer().orElseThrow(), drawn.barriers(),
-                drawn.tiles(), drawn.walls(), drawn.openings(), leakance, outdoors, air.orElseThrow(), drawn.suctions(),
-                drawn.holes(), drawn.stages(), target.orElseThrow(), cell, drawn.equipment().orElseThrow(), house.orElseThrow(),
+                name,
+                teaches,
+                notes,
+                display.orElseThrow(),
+                drawn.slabs(),
+                drawn.layer().orElseThrow(),
+                drawn.barriers(),
+                drawn.tiles(),
+                drawn.walls(),
+                drawn.openings(),
+                leakance,
+                outdoors,
+                air.orElseThrow(),
+                drawn.suctions(),
+                drawn.holes(),
+                drawn.stages(),
+                target.orElseThrow(),
+                cell,
+                drawn.equipment().orElseThrow(),
+                house.orElseThrow(),
                 plan.orElseThrow()));
         if (unfinished) return made;
-        if (drawn.slabs().isEmpty() && e.get("slabs").isEmpty()) e.problem("slabs", "the scenario: \"slabs\" needs at least one slab");
-        boolean allSlabs = !drawn.slabs().isEmpty() && drawn.slabs().size() == e.get("slabs").size();
+        if (drawn.slabs().isEmpty() && e.get("slabs").isEmpty())
+            e.problem("slabs", "the scenario: \"slabs\" needs at least one slab");
+        boolean allSlabs = !drawn.slabs().isEmpty()
+                && drawn.slabs().size() == e.get("slabs").size();
         if (allSlabs) check(e.reading(), made.isPresent(), made.orElseGet(drawn::bare));
         return made;
     }
@@ -148,8 +185,12 @@ final class HouseReader {
         double enough = Math.ceil(1000 * Math.sqrt(width * height / most) * 1.01) / 1000;
         String given = e.has("cell") ? Entry.shown(e.get("cell")) : "the usual cell of 10 cm";
         String message = String.format(
-                Locale.ROOT, "%s makes a grid of %.0f cells, and this computer's memory takes about %d; make \"cell\" at least \"%s\"",
-                given, cells, most, Quantity.format(enough, Unit.CENTIMETRE, 3));
+                Locale.ROOT,
+                "%s makes a grid of %.0f cells, and this computer's memory takes about %d; make \"cell\" at least \"%s\"",
+                given,
+                cells,
+                most,
+                Quantity.format(enough, Unit.CENTIMETRE, 3));
         e.problem("cell", message);
     }
 }

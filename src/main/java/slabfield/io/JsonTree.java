@@ -61,8 +61,11 @@ final class JsonTree {
             int line = e.getLocation().getLineNr(), column = e.getLocation().getColumnNr();
             throw tree.broken(line, "", "column " + column + ": this is not JSON; " + tree.cause(e, line, column));
         } catch (StreamConstraintsException e) {
-            throw tree.broken(e.getLocation() == null ? 0 : e.getLocation().getLineNr(), "", "a text is longer than " + LONGEST_TEXT
-                    + " characters, a key than " + LONGEST_KEY + " or a number than " + LONGEST_NUMBER + ", which no file needs");
+            throw tree.broken(
+                    e.getLocation() == null ? 0 : e.getLocation().getLineNr(),
+                    "",
+                    "a text is longer than " + LONGEST_TEXT + " characters, a key than " + LONGEST_KEY
+                            + " or a number than " + LONGEST_NUMBER + ", which no file needs");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -89,7 +92,10 @@ final class JsonTree {
         if (depth > DEEPEST)
             throw broken(line(parser), "", "brackets are nested deeper than " + DEEPEST + ", which no scenario needs");
         if (lines.size() > MOST_VALUES)
-            throw broken(line(parser), "", "there are more than " + MOST_VALUES + " values, which is more than this program takes");
+            throw broken(
+                    line(parser),
+                    "",
+                    "there are more than " + MOST_VALUES + " values, which is more than this program takes");
         return switch (parser.currentToken()) {
             case START_OBJECT -> object(parser, pointer, depth);
             case START_ARRAY -> array(parser, pointer, depth);
@@ -103,7 +109,9 @@ final class JsonTree {
 
     private static JsonNode number(JsonParser parser) throws IOException {
         double value = parser.getDoubleValue();
-        return value == Math.rint(value) && Math.abs(value) < 1e9 ? NODES.numberNode((int) value) : NODES.numberNode(value);
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? NODES.numberNode((int) value)
+                : NODES.numberNode(value);
     }
 
     private JsonNode object(JsonParser parser, String pointer, int depth) throws IOException, ScenarioProblems {
@@ -111,8 +119,10 @@ final class JsonTree {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName(), place = pointer + "/" + escaped(key);
             if (node.has(key))
-                throw broken(line(parser), place, "the key \"" + key + "\" stands twice here, first on line " + line(place)
-                        + "; delete one");
+                throw broken(
+                        line(parser),
+                        place,
+                        "the key \"" + key + "\" stands twice here, first on line " + line(place) + "; delete one");
             lines.put(place, line(parser));
             parser.nextToken();
             node.set(key, value(parser, place, depth + 1));
@@ -122,7 +132,8 @@ final class JsonTree {
 
     private JsonNode array(JsonParser parser, String pointer, int depth) throws IOException, ScenarioProblems {
         ArrayNode node = NODES.arrayNode();
-        while (parser.nextToken() != JsonToken.END_ARRAY) node.add(value(parser, pointer + "/" + node.size(), depth + 1));
+        while (parser.nextToken() != JsonToken.END_ARRAY)
+            node.add(value(parser, pointer + "/" + node.size(), depth + 1));
         return node;
     }
 
@@ -142,11 +153,14 @@ final class JsonTree {
             return "a text ends on the line on which it begins; close its quote, or write \\n for a new line";
         String row = text.lines().skip(line - 1L).findFirst().orElse("");
         String here = row.substring(Math.min(row.length(), Math.max(0, column - 2)));
-        char found = here.isEmpty() ? ' ' : here.charAt(here.length() > 1 && Character.isWhitespace(here.charAt(0)) ? 1 : 0);
+        char found =
+                here.isEmpty() ? ' ' : here.charAt(here.length() > 1 && Character.isWhitespace(here.charAt(0)) ? 1 : 0);
         if (found == '/' || found == '#') return "it has no comments; put remarks into \"notes\"";
-        if (found == ',' || found == ']' || found == '}') return "there is a comma too many, or a value missing, before \"" + found + "\"";
+        if (found == ',' || found == ']' || found == '}')
+            return "there is a comma too many, or a value missing, before \"" + found + "\"";
         if (found == '"' || found == '{' || found == '[') return "a comma is missing before it";
-        if (found == '\'' || found == '\u201c' || found == '\u201d') return "texts stand between straight double quotes, as in \"sand\"";
+        if (found == '\'' || found == '\u201c' || found == '\u201d')
+            return "texts stand between straight double quotes, as in \"sand\"";
         if (Character.isLetter(found)) return "words stand between double quotes, as in \"sand\"";
         if (Character.isDigit(found) || found == '-')
             return "a comma or a colon is missing before it, or it is a number with a 0 too many in front";

@@ -37,16 +37,19 @@ final class Migration {
      * thickness was called its height.
      */
     private static void readingsIntoStages(ObjectNode root) {
-        if (root.path("layer") instanceof ObjectNode layer && layer.has("height")) layer.set("thickness", layer.remove("height"));
+        if (root.path("layer") instanceof ObjectNode layer && layer.has("height"))
+            layer.set("thickness", layer.remove("height"));
         if (!(root.remove("readings") instanceof ArrayNode readings)) return;
         Map<String, ArrayNode> stages = new LinkedHashMap<>();
         for (JsonNode reading : readings) {
             if (!(reading instanceof ObjectNode one)) continue;
             JsonNode stage = one.remove("stage");
             String id = stage == null ? "readings" : stage.asText();
-            stages.computeIfAbsent(id, s -> JsonNodeFactory.instance.arrayNode()).add(one);
+            stages.computeIfAbsent(id, s -> JsonNodeFactory.instance.arrayNode())
+                    .add(one);
         }
         ArrayNode list = root.putArray("stages");
-        stages.forEach((id, own) -> list.addObject().put("id", id).put("kind", "communication test").set("readings", own));
+        stages.forEach((id, own) ->
+                list.addObject().put("id", id).put("kind", "communication test").set("readings", own));
     }
 }

@@ -16,8 +16,14 @@ public final class OwnFile {
 
     private static final int LOOKED_AT = 400;
     private static final List<String> SIGNS = List.of(
-            "\"" + KEY + "\": \"" + NAME + "\"", FieldCsv.HEADER, HolesCsv.PREDICTED, BatchFile.HEADER, ReadingsCsv.START,
-            ReadingsCsv.START.replace(',', ';'), "tEXtSoftware\0" + NAME, "<!-- Made by " + NAME + " -->");
+            "\"" + KEY + "\": \"" + NAME + "\"",
+            FieldCsv.HEADER,
+            HolesCsv.PREDICTED,
+            BatchFile.HEADER,
+            ReadingsCsv.START,
+            ReadingsCsv.START.replace(',', ';'),
+            "tEXtSoftware\0" + NAME,
+            "<!-- Made by " + NAME + " -->");
 
     /** A PDF names its maker anywhere in the file. */
     private static final String PDF = "%PDF-";

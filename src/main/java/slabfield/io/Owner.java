@@ -21,7 +21,10 @@ record Owner(long process, Optional<Instant> started) {
 
     /** True while it runs; where one of the two starts is not known the number alone decides. */
     boolean isRunning() {
-        return ProcessHandle.of(process).filter(ProcessHandle::isAlive).filter(this::isSame).isPresent();
+        return ProcessHandle.of(process)
+                .filter(ProcessHandle::isAlive)
+                .filter(this::isSame)
+                .isPresent();
     }
 
     private boolean isSame(ProcessHandle running) {

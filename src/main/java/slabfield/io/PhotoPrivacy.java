@@ -1,8 +1,8 @@
 package slabfield.io;
 
-import java.util.Arrays;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -41,7 +41,8 @@ public final class PhotoPrivacy {
         } catch (IndexOutOfBoundsException e) {
             throw new Unclean("the photo ends too early; save it again");
         }
-        throw new Unclean("the photo is neither JPEG nor PNG, so its place cannot be taken out; save it as one of them");
+        throw new Unclean(
+                "the photo is neither JPEG nor PNG, so its place cannot be taken out; save it as one of them");
     }
 
     private static byte[] jpeg(byte[] in) throws Unclean {
@@ -89,7 +90,9 @@ public final class PhotoPrivacy {
 
     /** Which side is up, from the first Exif segment; empty where it is not said or upright. */
     private static OptionalInt orientation(byte[] in) {
-        for (int i = 2; i + 4 < in.length && at(in, i) == MARKER && at(in, i + 1) != SCAN; i += 2 + 256 * at(in, i + 2) + at(in, i + 3))
+        for (int i = 2;
+                i + 4 < in.length && at(in, i) == MARKER && at(in, i + 1) != SCAN;
+                i += 2 + 256 * at(in, i + 2) + at(in, i + 3))
             if (at(in, i + 1) == APP1 && text(in, i + 4, 4).equals("Exif")) return orientation(in, i + 10);
         return OptionalInt.empty();
     }
@@ -115,8 +118,42 @@ public final class PhotoPrivacy {
     /** A segment that says which side is up and nothing else. */
     private static byte[] exifWith(int orientation) {
         return new byte[] {
-            (byte) MARKER, (byte) APP1, 0, 34, 'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0,
-            (byte) orientation, 0, 0, 0, 0, 0, 0
+            (byte) MARKER,
+            (byte) APP1,
+            0,
+            34,
+            'E',
+            'x',
+            'i',
+            'f',
+            0,
+            0,
+            'M',
+            'M',
+            0,
+            42,
+            0,
+            0,
+            0,
+            8,
+            0,
+            1,
+            1,
+            0x12,
+            0,
+            3,
+            0,
+            0,
+            0,
+            1,
+            0,
+            (byte) orientation,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0
         };
     }
 
@@ -126,7 +163,8 @@ public final class PhotoPrivacy {
         int i = PNG.length;
         while (i < in.length) {
             int length = word(in, i, false, 4);
-            if (length < 0 || i + 12L + length > in.length) throw new Unclean("the photo is a broken PNG; save it again");
+            if (length < 0 || i + 12L + length > in.length)
+                throw new Unclean("the photo is a broken PNG; save it again");
             String kind = text(in, i + 4, 4);
             if (!PNG_DROPPED.contains(kind)) out.write(in, i, 12 + length);
             i += 12 + length;

@@ -43,13 +43,15 @@ sealed interface PictureCheck {
     static PictureCheck of(byte[] bytes, String name) {
         String who = "The picture \"" + FileProblem.shortened(name) + "\" ";
         if (bytes.length > MOST_BYTES)
-            return new Refused(who + "is larger than " + (MOST_BYTES >> 20) + " MB; save it smaller, for instance as a JPEG.");
+            return new Refused(
+                    who + "is larger than " + (MOST_BYTES >> 20) + " MB; save it smaller, for instance as a JPEG.");
         PictureHeader header = PictureHeader.of(bytes);
         if (header.format().isEmpty()) return new Refused(who + "is neither PNG nor JPEG; save it as one of them.");
-        if (!header.sound()) return new Refused(who + "is damaged, or of a kind that is not read; save it again as PNG or JPEG.");
+        if (!header.sound())
+            return new Refused(who + "is damaged, or of a kind that is not read; save it again as PNG or JPEG.");
         if ((long) header.width() * header.height() > MOST_PIXELS)
-            return new Refused(who + "has " + header.width() + " x " + header.height() + " pixels; save it with at most "
-                    + MOST_PIXELS / 1_000_000 + " million.");
+            return new Refused(who + "has " + header.width() + " x " + header.height()
+                    + " pixels; save it with at most " + MOST_PIXELS / 1_000_000 + " million.");
         return new Usable(bytes, header.format().get(), header.width(), header.height());
     }
 }

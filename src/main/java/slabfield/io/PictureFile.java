@@ -28,12 +28,14 @@ public final class PictureFile {
      */
     public static Picture read(Path file) throws IOException {
         String name = file.getFileName().toString();
-        if (!Files.isRegularFile(file)) throw new IOException("There is no picture " + file + "; check its name and folder.");
+        if (!Files.isRegularFile(file))
+            throw new IOException("There is no picture " + file + "; check its name and folder.");
         PictureCheck check;
         try (InputStream in = Files.newInputStream(file)) {
             check = PictureCheck.of(in.readNBytes(PictureCheck.MOST_BYTES + 1), name);
         }
-        if (check instanceof PictureCheck.Usable usable) return new Picture(name, usable.bytes(), usable.width(), usable.height());
+        if (check instanceof PictureCheck.Usable usable)
+            return new Picture(name, usable.bytes(), usable.width(), usable.height());
         throw new IOException(((PictureCheck.Refused) check).reason());
     }
 
@@ -47,7 +49,9 @@ public final class PictureFile {
     public static Optional<Path> beside(Path folder, String name) {
         try {
             Path home = folder.toRealPath(), file = home.resolve(name);
-            return Files.isRegularFile(file) && file.toRealPath().startsWith(home) ? Optional.of(file) : Optional.empty();
+            return Files.isRegularFile(file) && file.toRealPath().startsWith(home)
+                    ? Optional.of(file)
+                    : Optional.empty();
         } catch (IOException | InvalidPathException notThere) {
             return Optional.empty();
         }
@@ -55,6 +59,7 @@ public final class PictureFile {
 
     /** Copies a picture to another place, unless it is there already. */
     public static void copy(Path from, Path to) throws IOException {
-        if (!from.toAbsolutePath().normalize().equals(to.toAbsolutePath().normalize())) SafeFile.write(to, Files.readAllBytes(from));
+        if (!from.toAbsolutePath().normalize().equals(to.toAbsolutePath().normalize()))
+            SafeFile.write(to, Files.readAllBytes(from));
     }
 }

@@ -25,8 +25,10 @@ record PictureHeader(Optional<PictureCheck.Format> format, boolean sound, int wi
     private static final int MOST_SCANS = 50;
 
     static PictureHeader of(byte[] bytes) {
-        if (Arrays.equals(bytes, 0, Math.min(PNG.length, bytes.length), PNG, 0, PNG.length)) return png(ByteBuffer.wrap(bytes));
-        if (bytes.length > 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == START_OF_IMAGE) return jpeg(ByteBuffer.wrap(bytes));
+        if (Arrays.equals(bytes, 0, Math.min(PNG.length, bytes.length), PNG, 0, PNG.length))
+            return png(ByteBuffer.wrap(bytes));
+        if (bytes.length > 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == START_OF_IMAGE)
+            return jpeg(ByteBuffer.wrap(bytes));
         return new PictureHeader(Optional.empty(), false, 0, 0);
     }
 
@@ -35,7 +37,8 @@ record PictureHeader(Optional<PictureCheck.Format> format, boolean sound, int wi
     }
 
     private static PictureHeader png(ByteBuffer in) {
-        if (in.limit() < PNG_HEADER || in.getInt(8) != 13 || !chunkName(in, 12).equals("IHDR")) return bad(PictureCheck.Format.PNG);
+        if (in.limit() < PNG_HEADER || in.getInt(8) != 13 || !chunkName(in, 12).equals("IHDR"))
+            return bad(PictureCheck.Format.PNG);
         int width = in.getInt(16), height = in.getInt(20), depth = in.get(24), colour = in.get(25);
         boolean allowed = switch (colour) {
             case 0 -> depth == 1 || depth == 2 || depth == 4 || depth == 8 || depth == 16;
@@ -43,7 +46,8 @@ record PictureHeader(Optional<PictureCheck.Format> format, boolean sound, int wi
             case 2, 4, 6 -> depth == 8 || depth == 16;
             default -> false;
         };
-        boolean sound = allowed && width > 0 && height > 0 && in.get(26) == 0 && in.get(27) == 0 && (in.get(28) & 0xfe) == 0;
+        boolean sound =
+                allowed && width > 0 && height > 0 && in.get(26) == 0 && in.get(27) == 0 && (in.get(28) & 0xfe) == 0;
         return new PictureHeader(Optional.of(PictureCheck.Format.PNG), sound, width, height);
     }
 
@@ -79,7 +83,11 @@ record PictureHeader(Optional<PictureCheck.Format> format, boolean sound, int wi
     private static OptionalInt nextMarker(ByteBuffer in, int from) {
         for (int at = from; at + 1 < in.limit(); at++) {
             int code = in.get(at + 1) & 0xff;
-            boolean marker = (in.get(at) & 0xff) == 0xff && code != 0 && code != 0xff && code != 1 && (code < 0xd0 || code > 0xd7);
+            boolean marker = (in.get(at) & 0xff) == 0xff
+                    && code != 0
+                    && code != 0xff
+                    && code != 1
+                    && (code < 0xd0 || code > 0xd7);
             if (marker) return OptionalInt.of(at + 1);
         }
         return OptionalInt.empty();

@@ -35,8 +35,17 @@ enum ReadingsColumn {
 
     static final List<ReadingsColumn> OF_HOLES = List.of(FAN_OFF, FAN_ON, COUNT, WAITED);
     static final List<ReadingsColumn> OF_SYSTEMS = List.of(
-            FLOW, FLOW_UNCERTAINTY, VELOCITY_PRESSURE, VELOCITY_PRESSURE_STEP, VELOCITY, VELOCITY_STEP, PIPE_DIAMETER, POSITION,
-            AIR_DENSITY, RISER, PIT);
+            FLOW,
+            FLOW_UNCERTAINTY,
+            VELOCITY_PRESSURE,
+            VELOCITY_PRESSURE_STEP,
+            VELOCITY,
+            VELOCITY_STEP,
+            PIPE_DIAMETER,
+            POSITION,
+            AIR_DENSITY,
+            RISER,
+            PIT);
 
     private final String words;
     private final Optional<Unit> unit;

@@ -30,6 +30,7 @@ public final class ReadingsCsv {
     static final String START = "stage,kind,hole,suction point,";
 
     private static final String END = "\r\n";
+
     private ReadingsCsv() {}
 
     /**
@@ -39,8 +40,12 @@ public final class ReadingsCsv {
      */
     public static String file(Path file) throws ScenarioProblems {
         try {
-            if (Files.size(file) > LARGEST_FILE) throw problem(file, "the table is larger than 1 MB, which no table of readings is");
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file))).toString();
+            if (Files.size(file) > LARGEST_FILE)
+                throw problem(file, "the table is larger than 1 MB, which no table of readings is");
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw problem(file, "the table is not UTF-8 text; save it again as \"CSV UTF-8\"");
         } catch (IOException e) {
@@ -88,7 +93,9 @@ public final class ReadingsCsv {
                 .filter(h -> row.hole().filter(r -> r.hole().equals(h.hole())).isEmpty())
                 .collect(Collectors.toCollection(ArrayList::new));
         List<Stage.SystemReading> systems = stage.systems().stream()
-                .filter(s -> row.system().filter(r -> r.suctionPoint().equals(s.suctionPoint())).isEmpty())
+                .filter(s -> row.system()
+                        .filter(r -> r.suctionPoint().equals(s.suctionPoint()))
+                        .isEmpty())
                 .collect(Collectors.toCollection(ArrayList::new));
         row.hole().ifPresent(holes::add);
         row.system().ifPresent(systems::add);
@@ -106,7 +113,8 @@ public final class ReadingsCsv {
                 Stream.of(ReadingsColumn.values()).map(ReadingsColumn::heading).toList(), separator));
         for (Stage stage : stages) {
             for (Stage.HoleReading r : stage.holes()) text.append(row(cells(stage, hole(r), decimalComma), separator));
-            for (Stage.SystemReading r : stage.systems()) text.append(row(cells(stage, system(r), decimalComma), separator));
+            for (Stage.SystemReading r : stage.systems())
+                text.append(row(cells(stage, system(r), decimalComma), separator));
         }
         return text.toString();
     }
@@ -162,7 +170,9 @@ public final class ReadingsCsv {
     private static List<String> cells(Stage stage, Map<ReadingsColumn, Object> values, boolean comma) {
         values.put(ReadingsColumn.STAGE, stage.id());
         values.put(ReadingsColumn.KIND, stage.kind().words());
-        return Stream.of(ReadingsColumn.values()).map(c -> cell(values.getOrDefault(c, ""), comma)).toList();
+        return Stream.of(ReadingsColumn.values())
+                .map(c -> cell(values.getOrDefault(c, ""), comma))
+                .toList();
     }
 
     private static String cell(Object value, boolean comma) {
@@ -180,7 +190,8 @@ public final class ReadingsCsv {
 
     /** A word as it was before {@link CsvCell} put a guard before it. */
     static String unguarded(String cell) {
-        boolean guarded = cell.startsWith("'") && CsvCell.of(cell.substring(1)).replaceFirst("^\"", "").startsWith("'");
+        boolean guarded = cell.startsWith("'")
+                && CsvCell.of(cell.substring(1)).replaceFirst("^\"", "").startsWith("'");
         return guarded ? cell.substring(1) : cell;
     }
 }

@@ -54,7 +54,8 @@ final class ReadingsTable {
         else {
             Map<ReadingsColumn, Column> columns = headings(table.rows().get(0));
             if (problems.isEmpty())
-                for (DelimitedText.Row row : table.rows().subList(1, table.rows().size()))
+                for (DelimitedText.Row row :
+                        table.rows().subList(1, table.rows().size()))
                     new Line(row, columns, table.separator() == ';').take().ifPresent(taken::add);
             if (problems.isEmpty() && taken.isEmpty()) note(1, "", "the table has headings and no readings below them");
         }
@@ -77,8 +78,13 @@ final class ReadingsTable {
             if (heading.isEmpty()) continue;
             Optional<ReadingsColumn> what = ReadingsColumn.of(heading);
             if (what.isEmpty()) {
-                List<String> known = Arrays.stream(ReadingsColumn.values()).map(ReadingsColumn::words).toList();
-                note(row.line(), place, "\"" + heading + "\" is no heading of a table of readings; " + Nearest.hint(heading, known));
+                List<String> known = Arrays.stream(ReadingsColumn.values())
+                        .map(ReadingsColumn::words)
+                        .toList();
+                note(
+                        row.line(),
+                        place,
+                        "\"" + heading + "\" is no heading of a table of readings; " + Nearest.hint(heading, known));
                 continue;
             }
             Optional<Unit> unit = unit(row.line(), place, heading, what.get());
@@ -86,7 +92,11 @@ final class ReadingsTable {
                 note(row.line(), place, "\"" + what.get().words() + "\" stands over two columns; keep one");
         }
         if (!columns.containsKey(ReadingsColumn.HOLE) && !columns.containsKey(ReadingsColumn.SUCTION_POINT))
-            note(row.line(), "", "the table needs a column \"hole\" or \"suction point\"; begin it with headings such as " + example());
+            note(
+                    row.line(),
+                    "",
+                    "the table needs a column \"hole\" or \"suction point\"; begin it with headings such as "
+                            + example());
         return columns;
     }
 
@@ -99,9 +109,17 @@ final class ReadingsTable {
         Dimension dimension = what.dimension().get();
         Optional<Unit> unit = written.isEmpty() ? Optional.empty() : Unit.find(written, dimension);
         if (unit.isEmpty())
-            note(line, place, "\"" + heading + "\" " + (written.isEmpty() ? "has no unit" : "has no unit that is " + dimension.words())
-                    + "; write it as \"" + what.heading() + "\" with one of "
-                    + String.join(", ", Unit.of(dimension).stream().map(Unit::symbol).toList()));
+            note(
+                    line,
+                    place,
+                    "\"" + heading + "\" "
+                            + (written.isEmpty() ? "has no unit" : "has no unit that is " + dimension.words())
+                            + "; write it as \"" + what.heading() + "\" with one of "
+                            + String.join(
+                                    ", ",
+                                    Unit.of(dimension).stream()
+                                            .map(Unit::symbol)
+                                            .toList()));
         return unit;
     }
 
@@ -122,8 +140,11 @@ final class ReadingsTable {
             for (int i = 0; i < row.cells().size(); i++) {
                 int place = i;
                 if (!row.cells().get(i).isEmpty() && columns.values().stream().noneMatch(c -> c.place() == place))
-                    note(row.line(), "column " + (i + 1), "\"" + row.cells().get(i) + "\" stands under no heading; a decimal comma in"
-                            + " a table with commas must stand between quotes");
+                    note(
+                            row.line(),
+                            "column " + (i + 1),
+                            "\"" + row.cells().get(i) + "\" stands under no heading; a decimal comma in"
+                                    + " a table with commas must stand between quotes");
             }
             String hole = text(ReadingsColumn.HOLE), point = text(ReadingsColumn.SUCTION_POINT);
             if (hole.isEmpty() == point.isEmpty()) {
@@ -133,18 +154,26 @@ final class ReadingsTable {
             String stage = stage();
             StageKind kind = kind(stage);
             if (!seen.add(List.of(stage, hole, point)))
-                note(row.line(), "", (hole.isEmpty() ? "suction point \"" + point : "hole \"" + hole) + "\" has two rows in stage \""
-                        + stage + "\"; keep one");
+                note(
+                        row.line(),
+                        "",
+                        (hole.isEmpty() ? "suction point \"" + point : "hole \"" + hole) + "\" has two rows in stage \""
+                                + stage + "\"; keep one");
             if (!stage.isEmpty()) make(() -> ReadingsCsv.begun(stage, kind));
             Optional<Stage.HoleReading> atHole = hole.isEmpty() ? Optional.empty() : hole(hole);
             Optional<Stage.SystemReading> atPoint = point.isEmpty() ? Optional.empty() : system(point);
-            return problems.size() > problemsBefore ? Optional.empty() : Optional.of(new Taken(stage, kind, atHole, atPoint));
+            return problems.size() > problemsBefore
+                    ? Optional.empty()
+                    : Optional.of(new Taken(stage, kind, atHole, atPoint));
         }
 
         private String stage() {
             String stage = text(ReadingsColumn.STAGE);
             if (stage.isEmpty() && usualStage.isEmpty())
-                note(row.line(), title(ReadingsColumn.STAGE), "the row names no stage; fill a column \"stage\", or choose one for all");
+                note(
+                        row.line(),
+                        title(ReadingsColumn.STAGE),
+                        "the row names no stage; fill a column \"stage\", or choose one for all");
             return stage.isEmpty() ? usualStage.orElse("") : stage;
         }
 
@@ -152,25 +181,38 @@ final class ReadingsTable {
             String word = text(ReadingsColumn.KIND);
             if (word.isEmpty()) return Words.STAGES.getOrDefault(stage, StageKind.LATER_VISIT);
             if (!Words.STAGES.containsKey(word))
-                note(row.line(), title(ReadingsColumn.KIND), "\"" + word + "\" is no kind of stage; "
-                        + Nearest.hint(word, Words.STAGES.keySet()));
+                note(
+                        row.line(),
+                        title(ReadingsColumn.KIND),
+                        "\"" + word + "\" is no kind of stage; " + Nearest.hint(word, Words.STAGES.keySet()));
             return Words.STAGES.getOrDefault(word, StageKind.LATER_VISIT);
         }
 
         private Optional<Stage.HoleReading> hole(String id) {
-            known(ReadingsColumn.HOLE, id, "test hole", scenario.testHoles().stream().map(TestHole::id).toList());
+            known(
+                    ReadingsColumn.HOLE,
+                    id,
+                    "test hole",
+                    scenario.testHoles().stream().map(TestHole::id).toList());
             refuse(ReadingsColumn.OF_SYSTEMS, "a suction point");
             OptionalDouble off = number(ReadingsColumn.FAN_OFF), on = number(ReadingsColumn.FAN_ON);
             OptionalDouble spread = number(ReadingsColumn.SPREAD), step = number(ReadingsColumn.METER_STEP);
             OptionalDouble waited = number(ReadingsColumn.WAITED);
             OptionalInt count = count();
-            if (text(ReadingsColumn.FAN_OFF).isEmpty() && text(ReadingsColumn.FAN_ON).isEmpty())
-                note(row.line(), "", "hole \"" + id + "\" has no reading; fill \"fan on\", \"fan off\" or both, or leave the row out");
-            return make(() -> new Stage.HoleReading(id, off, on, spread, count, step, waited, text(ReadingsColumn.TIME)));
+            if (text(ReadingsColumn.FAN_OFF).isEmpty()
+                    && text(ReadingsColumn.FAN_ON).isEmpty())
+                note(
+                        row.line(),
+                        "",
+                        "hole \"" + id
+                                + "\" has no reading; fill \"fan on\", \"fan off\" or both, or leave the row out");
+            return make(
+                    () -> new Stage.HoleReading(id, off, on, spread, count, step, waited, text(ReadingsColumn.TIME)));
         }
 
         private Optional<Stage.SystemReading> system(String id) {
-            List<String> ids = scenario.suctionPoints().stream().map(SuctionPoint::id).toList();
+            List<String> ids =
+                    scenario.suctionPoints().stream().map(SuctionPoint::id).toList();
             known(ReadingsColumn.SUCTION_POINT, id, "suction point", ids);
             refuse(ReadingsColumn.OF_HOLES, "a hole");
             Optional<FlowReading> flow = flow();
@@ -180,31 +222,44 @@ final class ReadingsTable {
         }
 
         private Optional<FlowReading> flow() {
-            List<ReadingsColumn> given = List.of(ReadingsColumn.FLOW, ReadingsColumn.VELOCITY_PRESSURE, ReadingsColumn.VELOCITY)
-                    .stream().filter(c -> !text(c).isEmpty()).toList();
+            List<ReadingsColumn> given =
+                    List.of(ReadingsColumn.FLOW, ReadingsColumn.VELOCITY_PRESSURE, ReadingsColumn.VELOCITY).stream()
+                            .filter(c -> !text(c).isEmpty())
+                            .toList();
             if (given.size() > 1)
-                note(row.line(), title(given.get(1)), "the flow is given by \"" + given.get(0).words() + "\" already; keep one");
+                note(
+                        row.line(),
+                        title(given.get(1)),
+                        "the flow is given by \"" + given.get(0).words() + "\" already; keep one");
             if (given.isEmpty()) return Optional.empty();
             if (given.get(0) == ReadingsColumn.FLOW) return stated();
             boolean velocity = given.get(0) == ReadingsColumn.VELOCITY;
             List<Double> shown = numbers(given.get(0));
-            OptionalDouble step = number(velocity ? ReadingsColumn.VELOCITY_STEP : ReadingsColumn.VELOCITY_PRESSURE_STEP);
-            OptionalDouble diameter = number(ReadingsColumn.PIPE_DIAMETER), density = number(ReadingsColumn.AIR_DENSITY);
+            OptionalDouble step =
+                    number(velocity ? ReadingsColumn.VELOCITY_STEP : ReadingsColumn.VELOCITY_PRESSURE_STEP);
+            OptionalDouble diameter = number(ReadingsColumn.PIPE_DIAMETER),
+                    density = number(ReadingsColumn.AIR_DENSITY);
             if (text(ReadingsColumn.PIPE_DIAMETER).isEmpty())
-                note(row.line(), title(ReadingsColumn.PIPE_DIAMETER), "a reading in the pipe needs the pipe's inside diameter");
+                note(
+                        row.line(),
+                        title(ReadingsColumn.PIPE_DIAMETER),
+                        "a reading in the pipe needs the pipe's inside diameter");
             String position = text(ReadingsColumn.POSITION);
             if (!position.isEmpty() && !Words.POSITIONS.containsKey(position))
-                note(row.line(), title(ReadingsColumn.POSITION), "\"" + position + "\" is no position; "
-                        + Nearest.hint(position, Words.POSITIONS.keySet()));
+                note(
+                        row.line(),
+                        title(ReadingsColumn.POSITION),
+                        "\"" + position + "\" is no position; " + Nearest.hint(position, Words.POSITIONS.keySet()));
             boolean traverse = Words.POSITIONS.getOrDefault(position, shown.size() > 1);
-            return make(() -> new FlowReading.InPipe(
-                    shown, velocity, diameter.orElse(Double.NaN), traverse, step, density));
+            return make(() ->
+                    new FlowReading.InPipe(shown, velocity, diameter.orElse(Double.NaN), traverse, step, density));
         }
 
         private Optional<FlowReading> stated() {
             String cell = text(ReadingsColumn.FLOW);
             if (!cell.startsWith("<")) {
-                OptionalDouble flow = number(ReadingsColumn.FLOW), uncertainty = number(ReadingsColumn.FLOW_UNCERTAINTY);
+                OptionalDouble flow = number(ReadingsColumn.FLOW),
+                        uncertainty = number(ReadingsColumn.FLOW_UNCERTAINTY);
                 return make(() -> new FlowReading.Stated(flow.orElse(Double.NaN), uncertainty));
             }
             OptionalDouble bound = number(ReadingsColumn.FLOW, cell.substring(1));
@@ -218,7 +273,8 @@ final class ReadingsTable {
 
         private void refuse(List<ReadingsColumn> others, String kind) {
             for (ReadingsColumn column : others)
-                if (!text(column).isEmpty()) note(row.line(), title(column), "only " + kind + " has this; leave the cell empty");
+                if (!text(column).isEmpty())
+                    note(row.line(), title(column), "only " + kind + " has this; leave the cell empty");
         }
 
         private String title(ReadingsColumn column) {
@@ -228,7 +284,9 @@ final class ReadingsTable {
         private String text(ReadingsColumn column) {
             if (!columns.containsKey(column)) return "";
             int place = columns.get(column).place();
-            return place < row.cells().size() ? ReadingsCsv.unguarded(row.cells().get(place)) : "";
+            return place < row.cells().size()
+                    ? ReadingsCsv.unguarded(row.cells().get(place))
+                    : "";
         }
 
         private OptionalInt count() {
@@ -254,7 +312,8 @@ final class ReadingsTable {
             String plain = decimalCommas && cell.matches("[+-]?\\d+,\\d+") ? cell.replace(',', '.') : cell;
             boolean withUnit = !plain.matches(".*\\d");
             try {
-                return OptionalDouble.of(Quantity.parse(withUnit ? plain : plain + " " + unit.symbol(), unit.dimension()));
+                return OptionalDouble.of(
+                        Quantity.parse(withUnit ? plain : plain + " " + unit.symbol(), unit.dimension()));
             } catch (NotAQuantity e) {
                 note(row.line(), title(column), e.getMessage());
                 return OptionalDouble.empty();

@@ -37,7 +37,8 @@ public final class RecordFile {
     private static final int LARGEST_FILE = 1024 * 1024;
     private static final String UNANSWERED = "unanswered";
     private static final Map<String, Optional<Answer>> ANSWERS = answers();
-    private static final Map<String, DraftTest.Outcome> OUTCOMES = words(DraftTest.Outcome.values(), DraftTest.Outcome::word);
+    private static final Map<String, DraftTest.Outcome> OUTCOMES =
+            words(DraftTest.Outcome.values(), DraftTest.Outcome::word);
     private static final Map<String, Boolean> RUNNING = Map.of("running", true, "off", false);
 
     private RecordFile() {}
@@ -71,7 +72,8 @@ public final class RecordFile {
             if (Files.size(file) > LARGEST_FILE) throw whole(file, "the file is larger than 1 MB, which no record is");
             return read(Files.readString(file), file.toString());
         } catch (IOException e) {
-            throw whole(file, "the record cannot be read; check that it is there, is UTF-8 text, and that you may open it");
+            throw whole(
+                    file, "the record cannot be read; check that it is there, is UTF-8 text, and that you may open it");
         }
     }
 
@@ -85,9 +87,12 @@ public final class RecordFile {
         FileReading reading = new FileReading(name, tree);
         int version = tree.root().path("slabfieldRecord").asInt();
         if (version > VERSION)
-            reading.add("/slabfieldRecord", "the record is written in version " + version
-                    + ", and this program reads up to version " + VERSION + "; get a newer Slabfield");
-        else if (version < OLDEST_VERSION) reading.add("/slabfieldRecord", "this is no job record of version " + VERSION);
+            reading.add(
+                    "/slabfieldRecord",
+                    "the record is written in version " + version + ", and this program reads up to version " + VERSION
+                            + "; get a newer Slabfield");
+        else if (version < OLDEST_VERSION)
+            reading.add("/slabfieldRecord", "this is no job record of version " + VERSION);
         reading.throwIfAny();
         Optional<JobRecord> made = record(new Entry(reading, "", tree.root(), RecordObject.RECORD));
         reading.throwIfAny();
@@ -129,10 +134,13 @@ public final class RecordFile {
             }
             Entry one = e.member("gates", word, node, RecordObject.GATE);
             Optional<Answer> answer = one.word("answer", ANSWERS, Optional.empty());
-            if (answer.isPresent() && !one.has("time")) one.problemHere("gate \"" + word + "\": an answer needs its \"time\"");
+            if (answer.isPresent() && !one.has("time"))
+                one.problemHere("gate \"" + word + "\": an answer needs its \"time\"");
             Optional<LocalDateTime> time = moment(one, "time");
             String by = one.text("by"), note = one.text("note");
-            if (answer.isPresent()) one.make(() -> new GateAnswer(answer.get(), by, time.orElseThrow(), note)).ifPresent(a -> out.put(words.get(word), a));
+            if (answer.isPresent())
+                one.make(() -> new GateAnswer(answer.get(), by, time.orElseThrow(), note))
+                        .ifPresent(a -> out.put(words.get(word), a));
         });
         return out;
     }
@@ -142,7 +150,8 @@ public final class RecordFile {
         boolean running = e.word("radonFan", RUNNING, false);
         DraftTest.Outcome outcome = e.word("outcome", OUTCOMES, DraftTest.Outcome.FAILED);
         Map<DraftStep, Answer> steps = steps(e);
-        OptionalDouble house = e.optional("housePressure", Dimension.PRESSURE), draft = e.optional("draft", Dimension.PRESSURE);
+        OptionalDouble house = e.optional("housePressure", Dimension.PRESSURE),
+                draft = e.optional("draft", Dimension.PRESSURE);
         OptionalDouble spillage = e.optional("spillage", Dimension.DURATION);
         double ppm = e.number("carbonMonoxide_ppm", Double.NaN);
         OptionalDouble monoxide = Double.isNaN(ppm) ? OptionalDouble.empty() : OptionalDouble.of(ppm);
@@ -156,7 +165,8 @@ public final class RecordFile {
         Map<DraftStep, Answer> out = new EnumMap<>(DraftStep.class);
         e.members("steps", "an answer such as { \"weather\": \"yes\" }").forEach((word, node) -> {
             if (!words.containsKey(word)) e.problem("steps", "there is no step \"" + word + "\"");
-            else if (!ANSWERS.containsKey(node.asText())) e.problem("steps", "step \"" + word + "\": write yes, no or not present");
+            else if (!ANSWERS.containsKey(node.asText()))
+                e.problem("steps", "step \"" + word + "\": write yes, no or not present");
             else ANSWERS.get(node.asText()).ifPresent(a -> out.put(words.get(word), a));
         });
         return out;
@@ -182,12 +192,15 @@ public final class RecordFile {
             if (given.isEmpty() && !gate.mustBeAnswered()) continue;
             ObjectNode node = gates.putObject(gate.word());
             node.put("answer", given.map(g -> g.answer().word()).orElse(UNANSWERED));
-            given.ifPresent(g -> node.put("by", g.by()).put("time", g.time().toString()).put("note", g.note()));
+            given.ifPresent(
+                    g -> node.put("by", g.by()).put("time", g.time().toString()).put("note", g.note()));
         }
         ScenarioWriter.list(root, "draftTests", record.draftTests(), RecordFile::draftTest);
         record.startUp().ifPresent(t -> root.put("startUp", t.toString()));
         ArrayNode radon = root.putArray("radonTests");
-        record.radonTests().forEach(t -> radon.addObject().put("start", t.start().toString()).put("result", t.result()));
+        record.radonTests()
+                .forEach(t ->
+                        radon.addObject().put("start", t.start().toString()).put("result", t.result()));
         record.completed().ifPresent(t -> root.put("completed", t.toString()));
         ObjectNode job = root.putObject("job");
         for (JobField field : JobField.values()) record.detail(field).ifPresent(said -> job.put(field.word(), said));
@@ -199,7 +212,11 @@ public final class RecordFile {
         node.put("outcome", test.outcome().word()).put("time", test.time().toString());
         ObjectNode steps = node.putObject("steps");
         for (DraftStep step : DraftStep.values())
-            steps.put(step.word(), Optional.ofNullable(test.steps().get(step)).map(Answer::word).orElse(UNANSWERED));
+            steps.put(
+                    step.word(),
+                    Optional.ofNullable(test.steps().get(step))
+                            .map(Answer::word)
+                            .orElse(UNANSWERED));
         quantity(node, "housePressure", test.housePressure(), Unit.PASCAL);
         quantity(node, "draft", test.draft(), Unit.PASCAL);
         quantity(node, "spillage", test.spillage(), Unit.SECOND);

@@ -69,13 +69,15 @@ public final class RecoveryFolder {
 
     /** A place for one more window of this process; what windows left that had nothing unsaved is swept away. */
     public Window window() {
-        kept().stream().filter(k -> k.text().isEmpty() && !k.owner().isRunning()).forEach(k -> {
-            try {
-                Files.deleteIfExists(k.kept());
-            } catch (IOException leftForNextTime) {
-                return;
-            }
-        });
+        kept().stream()
+                .filter(k -> k.text().isEmpty() && !k.owner().isRunning())
+                .forEach(k -> {
+                    try {
+                        Files.deleteIfExists(k.kept());
+                    } catch (IOException leftForNextTime) {
+                        return;
+                    }
+                });
         return new Window(folder.resolve(self.process() + "-" + UUID.randomUUID() + ENDING));
     }
 
@@ -97,7 +99,8 @@ public final class RecoveryFolder {
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
             List<Kept> all = new ArrayList<>();
-            for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList()) read(file).ifPresent(all::add);
+            for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList())
+                read(file).ifPresent(all::add);
             return all;
         } catch (IOException unreadable) {
             return List.of();
@@ -107,11 +110,13 @@ public final class RecoveryFolder {
     private static Optional<Kept> read(Path file) {
         try {
             if (Files.size(file) > LARGEST_FILE) return Optional.empty();
-            JsonNode root = JsonTree.parse(Files.readString(file), file.toString()).root();
+            JsonNode root =
+                    JsonTree.parse(Files.readString(file), file.toString()).root();
             if (root.path("slabfieldRecovery").asInt() != VERSION) return Optional.empty();
             Owner owner = new Owner(root.path("process").asLong(), instant(root, "started"));
             Optional<Path> scenario = text(root, "file").map(Path::of);
-            return Optional.of(new Kept(file, owner, scenario, instant(root, "time").orElse(Instant.EPOCH), scenario(root)));
+            return Optional.of(
+                    new Kept(file, owner, scenario, instant(root, "time").orElse(Instant.EPOCH), scenario(root)));
         } catch (IOException | ScenarioProblems | InvalidPathException | DateTimeException notOurs) {
             return Optional.empty();
         }
@@ -150,8 +155,10 @@ public final class RecoveryFolder {
 
         /** True where another window that still runs has the file open. */
         public boolean isOpenElsewhere(Path file) {
-            return kept().stream().anyMatch(k -> !k.kept().equals(kept) && k.owner().isRunning()
-                    && k.file().filter(open -> isSame(open, file)).isPresent());
+            return kept().stream()
+                    .anyMatch(k -> !k.kept().equals(kept)
+                            && k.owner().isRunning()
+                            && k.file().filter(open -> isSame(open, file)).isPresent());
         }
 
         /** Ends the window in good order: nothing of it is left. */

@@ -68,8 +68,17 @@ public record Redaction(Scenario scenario, JobRecord record, List<String> left) 
         r.answers().forEach((gate, a) -> answers.put(gate, new GateAnswer(a.answer(), "", a.time(), "")));
         List<DraftTest> tests = r.draftTests().stream()
                 .map(t -> new DraftTest(
-                        t.appliance(), t.fanRunning(), t.outcome(), t.steps(), t.housePressure(), t.draft(), t.spillage(),
-                        t.carbonMonoxide(), "", t.time(), ""))
+                        t.appliance(),
+                        t.fanRunning(),
+                        t.outcome(),
+                        t.steps(),
+                        t.housePressure(),
+                        t.draft(),
+                        t.spillage(),
+                        t.carbonMonoxide(),
+                        "",
+                        t.time(),
+                        ""))
                 .toList();
         Map<JobField, String> details = new EnumMap<>(JobField.class);
         r.details().forEach((field, said) -> {
@@ -95,7 +104,9 @@ public record Redaction(Scenario scenario, JobRecord record, List<String> left) 
 
     private static boolean holds(String text, Set<String> words) {
         return words.stream()
-                .anyMatch(w -> Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(w) + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
+                .anyMatch(w -> Pattern.compile(
+                                "(?<![\\p{L}\\p{N}])" + Pattern.quote(w) + "(?![\\p{L}\\p{N}])",
+                                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
                         .matcher(text)
                         .find());
     }

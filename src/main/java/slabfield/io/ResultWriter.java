@@ -75,7 +75,9 @@ public final class ResultWriter {
      * hole was read twice [Pa].
      */
     public static OptionalDouble measured(Scenario scenario, String hole) {
-        List<Stage> drawn = scenario.stages().stream().filter(s -> s.asDrawn() && !s.holes().isEmpty()).toList();
+        List<Stage> drawn = scenario.stages().stream()
+                .filter(s -> s.asDrawn() && !s.holes().isEmpty())
+                .toList();
         if (drawn.isEmpty()) return OptionalDouble.empty();
         return drawn.get(drawn.size() - 1).holes().stream()
                 .filter(r -> r.hole().equals(hole) && r.fanOn().isPresent())

@@ -62,7 +62,8 @@ public final class SafeFile {
     /** The earlier versions of a file that are there, the latest first. */
     public static List<Path> versions(Path file) {
         List<Path> versions = new ArrayList<>();
-        for (int age = 1; age <= VERSIONS; age++) if (Files.isRegularFile(version(file, age))) versions.add(version(file, age));
+        for (int age = 1; age <= VERSIONS; age++)
+            if (Files.isRegularFile(version(file, age))) versions.add(version(file, age));
         return versions;
     }
 
@@ -71,7 +72,8 @@ public final class SafeFile {
     }
 
     private static void write(Path file, byte[] bytes, boolean keeping) throws IOException {
-        if (Files.isDirectory(file)) throw new IOException("Cannot save " + file + ": it is a folder; give a file name.");
+        if (Files.isDirectory(file))
+            throw new IOException("Cannot save " + file + ": it is a folder; give a file name.");
         Path place = file.toAbsolutePath(), part = null;
         try {
             if (Files.exists(file)) place = file.toRealPath();
@@ -101,7 +103,8 @@ public final class SafeFile {
     private static boolean isProtected(Path file) throws IOException {
         if (!Files.exists(file)) return false;
         PosixFileAttributeView posix = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-        boolean noOneMay = posix != null && posix.readAttributes().permissions().stream().noneMatch(WRITING::contains);
+        boolean noOneMay =
+                posix != null && posix.readAttributes().permissions().stream().noneMatch(WRITING::contains);
         return noOneMay || !Files.isWritable(file);
     }
 
@@ -115,7 +118,8 @@ public final class SafeFile {
 
     private static void copyPermissions(Path from, Path to) throws IOException {
         PosixFileAttributeView posix = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-        if (posix != null) Files.setPosixFilePermissions(to, posix.readAttributes().permissions());
+        if (posix != null)
+            Files.setPosixFilePermissions(to, posix.readAttributes().permissions());
     }
 
     /** The file itself stays in its place meanwhile: its version is a second name for it, or a copy. */
@@ -154,7 +158,8 @@ public final class SafeFile {
         String start = "." + written.getFileName() + ".";
         try (Stream<Path> all = Files.list(written.getParent())) {
             Instant old = Files.getLastModifiedTime(written).toInstant().minus(LEFT_BEHIND);
-            for (Path part : all.filter(f -> isPart(f.getFileName().toString(), start)).toList())
+            for (Path part :
+                    all.filter(f -> isPart(f.getFileName().toString(), start)).toList())
                 if (Files.getLastModifiedTime(part).toInstant().isBefore(old)) Files.delete(part);
         } catch (IOException | UncheckedIOException leftForNextTime) {
             return;

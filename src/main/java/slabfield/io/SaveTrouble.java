@@ -37,13 +37,16 @@ record SaveTrouble(IOException cause, Path file, long size) {
 
     String words() {
         Path folder = file.getParent();
-        if (folder == null || !Files.exists(folder)) return "its folder does not exist; make the folder or choose another.";
-        if (!Files.isDirectory(folder)) return "\"" + folder.getFileName() + "\" is a file, not a folder; choose another place.";
+        if (folder == null || !Files.exists(folder))
+            return "its folder does not exist; make the folder or choose another.";
+        if (!Files.isDirectory(folder))
+            return "\"" + folder.getFileName() + "\" is a file, not a folder; choose another place.";
         if (file.getFileName().toString().length() > LONGEST_NAME) return "its name is too long; give a shorter one.";
         Optional<FileStore> disk = disk(folder);
         if (disk.filter(FileStore::isReadOnly).isPresent()) return "the disk can only be read; save to another place.";
         if (disk.filter(this::isFull).isPresent()) return "the disk is full; free some room or save to another place.";
-        if (!(cause instanceof AccessDeniedException)) return "the disk may be full or taken away (" + cause.getMessage() + ").";
+        if (!(cause instanceof AccessDeniedException))
+            return "the disk may be full or taken away (" + cause.getMessage() + ").";
         return Files.isWritable(folder)
                 ? "the file is write-protected; save it under another name, or take the protection off."
                 : "you may not write there; choose another folder.";

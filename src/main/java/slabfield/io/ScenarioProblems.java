@@ -28,13 +28,19 @@ public final class ScenarioProblems extends Exception {
     }
 
     private static List<FileProblem> sorted(List<FileProblem> problems) {
-        return problems.stream().sorted(Comparator.comparingInt(FileProblem::line)).toList();
+        return problems.stream()
+                .sorted(Comparator.comparingInt(FileProblem::line))
+                .toList();
     }
 
     private static String text(String file, List<FileProblem> problems) {
         List<FileProblem> shown = problems.subList(0, Math.min(SHOWN, problems.size()));
-        int lineWidth = shown.stream().mapToInt(p -> String.valueOf(p.line()).length()).max().orElse(1);
-        int pointerWidth = shown.stream().mapToInt(p -> p.pointer().length()).max().orElse(1);
+        int lineWidth = shown.stream()
+                .mapToInt(p -> String.valueOf(p.line()).length())
+                .max()
+                .orElse(1);
+        int pointerWidth =
+                shown.stream().mapToInt(p -> p.pointer().length()).max().orElse(1);
         StringBuilder text = new StringBuilder(file)
                 .append(problems.size() == 1 ? " has 1 problem:" : " has " + problems.size() + " problems:");
         for (FileProblem p : shown) {
@@ -44,7 +50,8 @@ public final class ScenarioProblems extends Exception {
             text.append(p.message());
             if (!p.message().matches("(?s).*[.?!]")) text.append('.');
         }
-        if (shown.size() < problems.size()) text.append("\n  and ").append(problems.size() - SHOWN).append(" more.");
+        if (shown.size() < problems.size())
+            text.append("\n  and ").append(problems.size() - SHOWN).append(" more.");
         return text.toString();
     }
 }

@@ -58,9 +58,13 @@ public final class ScenarioReader {
         String name = file.toString();
         try {
             if (Files.isDirectory(file)) throw whole(name, "this is a folder, not a scenario file");
-            if (Files.size(file) > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
+            if (Files.size(file) > LARGEST_FILE)
+                throw whole(name, "the file is larger than 8 MB, which no scenario is");
             byte[] bytes = Files.readAllBytes(file);
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (NoSuchFileException e) {
             throw whole(name, "there is no such file; check its name and folder");
         } catch (CharacterCodingException e) {
@@ -117,14 +121,16 @@ public final class ScenarioReader {
         return read(text, name, new MostCells(mostCells, mostCells), false);
     }
 
-    private static Scenario read(String text, String name, MostCells mostCells, boolean unfinished) throws ScenarioProblems {
+    private static Scenario read(String text, String name, MostCells mostCells, boolean unfinished)
+            throws ScenarioProblems {
         if (text.length() > LARGEST_FILE) throw whole(name, "the file is larger than 8 MB, which no scenario is");
         JsonTree tree = JsonTree.parse(text.startsWith("\ufeff") ? text.substring(1) : text, name);
         FileReading reading = new FileReading(name, tree);
         version(reading, tree.root());
         reading.throwIfAny();
         if (tree.root() instanceof ObjectNode root && root.has("slabfield")) Migration.apply(root);
-        Optional<Scenario> scenario = HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells, unfinished);
+        Optional<Scenario> scenario =
+                HouseReader.house(new Entry(reading, "", tree.root(), FileObject.SCENARIO), mostCells, unfinished);
         reading.throwIfAny();
         return scenario.orElseThrow();
     }
@@ -140,7 +146,9 @@ public final class ScenarioReader {
         else if (!version.isInt() || version.asInt() < VERSION && !Migration.knows(version.asInt()))
             reading.add("/slabfield", Entry.shown(version) + " is no version of the format; write " + VERSION);
         else if (version.asInt() > VERSION)
-            reading.add("/slabfield", "the file is written in version " + version.asInt()
-                    + " of the format, and this program reads version " + VERSION + "; get a newer Slabfield");
+            reading.add(
+                    "/slabfield",
+                    "the file is written in version " + version.asInt()
+                            + " of the format, and this program reads version " + VERSION + "; get a newer Slabfield");
     }
 }

@@ -105,7 +105,8 @@ public final class ScenarioWriter {
         if (fill.word() != FillWord.MEASURED) node.put("fill", fill.word().words());
         if (!fill.assumed() || fill.permeability() != fill.word().permeability(fill.thickness()))
             node.put("permeability", Quantity.exact(fill.permeability(), Unit.SQUARE_METRE_OF_PERMEABILITY));
-        node.put("inertial", Quantity.exact(fill.inertial(), Unit.PER_METRE)).put("thickness", metres(fill.thickness()));
+        node.put("inertial", Quantity.exact(fill.inertial(), Unit.PER_METRE))
+                .put("thickness", metres(fill.thickness()));
     }
 
     private void barrier(ObjectNode node, Barrier barrier) {
@@ -141,9 +142,10 @@ public final class ScenarioWriter {
         node.put("faceToOutdoors", Quantity.exact(wall.faceToOutdoors(), Unit.METRE_PER_SECOND_PASCAL));
         node.put("along", Quantity.exact(wall.along(), Unit.METRE4_PER_SECOND_PASCAL));
         node.put("joinsAtCorners", wall.joinsAtCorners());
-        wall.tile().ifPresent(t -> node.putObject("tile")
-                .put("id", t.tile())
-                .put("conductance", Quantity.exact(t.conductance(), Unit.SQUARE_METRE_PER_SECOND_PASCAL)));
+        wall.tile()
+                .ifPresent(t -> node.putObject("tile")
+                        .put("id", t.tile())
+                        .put("conductance", Quantity.exact(t.conductance(), Unit.SQUARE_METRE_PER_SECOND_PASCAL)));
     }
 
     private void opening(ObjectNode node, Opening opening) {
@@ -151,7 +153,8 @@ public final class ScenarioWriter {
         if (opening.place() instanceof Opening.Spot spot) {
             node.set("at", point(spot.at()));
             node.put("radius", metres(spot.radius()));
-        } else if (opening.place() instanceof Opening.Along along) node.set("path", points(along.path().points()));
+        } else if (opening.place() instanceof Opening.Along along)
+            node.set("path", points(along.path().points()));
         else if (opening.place() instanceof Opening.Perimeter edge) node.put("perimeterOf", edge.slab());
         if (opening.passage() instanceof Opening.Orifice hole)
             node.put("area", Quantity.exact(hole.area(), Unit.SQUARE_METRE))

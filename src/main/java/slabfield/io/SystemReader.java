@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import slabfield.model.FlowReading;
 import slabfield.model.Point;
 import slabfield.model.Seal;
-import slabfield.model.SealState;
 import slabfield.model.Source;
 import slabfield.model.Stage;
 import slabfield.model.StageKind;
@@ -27,8 +26,9 @@ final class SystemReader {
         String id = e.text("id");
         Point at = e.point("at");
         Optional<String> tile = e.has("tile") ? Optional.of(e.text("tile")) : Optional.empty();
-        Optional<SuctionPoint.Pit> pit =
-                e.has("pit") ? pit(e.entry("pit", FileObject.PIT)) : Optional.of(new SuctionPoint.Pit(SuctionPoint.Pit.CORE_ONLY));
+        Optional<SuctionPoint.Pit> pit = e.has("pit")
+                ? pit(e.entry("pit", FileObject.PIT))
+                : Optional.of(new SuctionPoint.Pit(SuctionPoint.Pit.CORE_ONLY));
         Optional<Source> source = e.has("source") ? source(e.entry("source", FileObject.SOURCE)) : Optional.empty();
         boolean openWhenOff = e.word("whenOff", Words.WHEN_OFF, false);
         return e.make(() -> new SuctionPoint(id, at, tile, pit.orElseThrow(), source.orElseThrow(), openWhenOff));
@@ -50,8 +50,11 @@ final class SystemReader {
         if (e.has("riser")) return EquipmentReader.branch(e);
         double pressure = e.quantity("pressure", Dimension.PRESSURE), flow = e.quantity("flow", Dimension.FLOW);
         if (pressure > 0)
-            e.problem("pressure", Entry.shown(e.get("pressure")) + " is above the room's pressure; a suction is negative, so write \"-"
-                    + e.get("pressure").asText().strip().replace("+", "") + "\"");
+            e.problem(
+                    "pressure",
+                    Entry.shown(e.get("pressure"))
+                            + " is above the room's pressure; a suction is negative, so write \"-"
+                            + e.get("pressure").asText().strip().replace("+", "") + "\"");
         return e.make(() -> given.equals("pressure") ? new Source.Pressure(pressure) : new Source.Flow(flow));
     }
 
@@ -84,8 +87,9 @@ final class SystemReader {
 
     private static Map<String, Source> sources(Entry e) {
         Map<String, Source> sources = new HashMap<>();
-        e.members("sources", "a source such as { \"S1\": { \"pressure\": \"-250 Pa\" } }").forEach((id, source) ->
-                source(e.member("sources", id, source, FileObject.SOURCE)).ifPresent(s -> sources.put(id, s)));
+        e.members("sources", "a source such as { \"S1\": { \"pressure\": \"-250 Pa\" } }")
+                .forEach((id, source) -> source(e.member("sources", id, source, FileObject.SOURCE))
+                        .ifPresent(s -> sources.put(id, s)));
         return sources;
     }
 
@@ -130,6 +134,11 @@ final class SystemReader {
         double diameter = e.quantity("diameter", Dimension.LENGTH);
         OptionalDouble density = e.optional("density", Dimension.DENSITY);
         return e.make(() -> new FlowReading.InPipe(
-                velocity ? speeds : pressures, velocity, diameter, traverse, velocity ? velocityStep : pressureStep, density));
+                velocity ? speeds : pressures,
+                velocity,
+                diameter,
+                traverse,
+                velocity ? velocityStep : pressureStep,
+                density));
     }
 }

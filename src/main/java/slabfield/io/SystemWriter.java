@@ -91,7 +91,8 @@ final class SystemWriter {
         ArrayNode shown = node.putArray(pipe.velocity() ? "velocity" : "velocityPressure");
         pipe.shown().forEach(v -> shown.add(Quantity.exact(v, unit)));
         node.put("position", pipe.traverse() ? "traverse" : "centre line");
-        pipe.meterStep().ifPresent(s -> node.put(pipe.velocity() ? "velocityStep" : "pressureStep", Quantity.exact(s, unit)));
+        pipe.meterStep()
+                .ifPresent(s -> node.put(pipe.velocity() ? "velocityStep" : "pressureStep", Quantity.exact(s, unit)));
         pipe.density().ifPresent(d -> node.put("density", Quantity.exact(d, Unit.KILOGRAM_PER_CUBIC_METRE)));
     }
 

@@ -44,7 +44,8 @@ public final class VariantsFile {
 
     /** Where the variants of a scenario file stand. */
     public static Path beside(Path scenario) {
-        return scenario.resolveSibling(scenario.getFileName().toString().replaceAll("(?i)\\.json$", "") + ".variants.json");
+        return scenario.resolveSibling(
+                scenario.getFileName().toString().replaceAll("(?i)\\.json$", "") + ".variants.json");
     }
 
     /**
@@ -54,10 +55,13 @@ public final class VariantsFile {
      */
     public static Variants read(Path file) throws ScenarioProblems {
         try {
-            if (Files.size(file) > LARGEST_FILE) throw wrong(file.toString(), "the file is larger than 64 MB, which no file of variants is");
+            if (Files.size(file) > LARGEST_FILE)
+                throw wrong(file.toString(), "the file is larger than 64 MB, which no file of variants is");
             return read(Files.readString(file), file.toString());
         } catch (IOException e) {
-            throw wrong(file.toString(), "the variants cannot be read; check that the file is there, is UTF-8 text, and that you may open it");
+            throw wrong(
+                    file.toString(),
+                    "the variants cannot be read; check that the file is there, is UTF-8 text, and that you may open it");
         }
     }
 
@@ -68,22 +72,28 @@ public final class VariantsFile {
     /** Reads the text of a file. */
     public static Variants read(String text, String name) throws ScenarioProblems {
         JsonNode root = JsonTree.parse(text, name).root();
-        if (root.path("slabfieldVariants").asInt() != VERSION) throw wrong(name, "this is no file of variants of version " + VERSION);
+        if (root.path("slabfieldVariants").asInt() != VERSION)
+            throw wrong(name, "this is no file of variants of version " + VERSION);
         List<Variant> all = new ArrayList<>();
         for (JsonNode node : root.path("variants")) all.add(variant(node, name, all));
         String current = root.path("current").asText();
-        if (all.stream().noneMatch(v -> v.name().equals(current))) throw wrong(name, "\"current\" names no variant of the file");
+        if (all.stream().noneMatch(v -> v.name().equals(current)))
+            throw wrong(name, "\"current\" names no variant of the file");
         return new Variants(all, current);
     }
 
     private static Variant variant(JsonNode node, String file, List<Variant> before) throws ScenarioProblems {
         String name = node.path("name").asText();
         if (name.isBlank()) throw wrong(file, "a variant has no \"name\"");
-        if (before.stream().anyMatch(v -> v.name().equals(name))) throw wrong(file, "two variants are called \"" + name + "\"");
+        if (before.stream().anyMatch(v -> v.name().equals(name)))
+            throw wrong(file, "two variants are called \"" + name + "\"");
         Optional<String> parent = Optional.of(node.path("parent").asText()).filter(p -> !p.isBlank());
         if (parent.isPresent() && before.stream().noneMatch(v -> parent.get().equals(v.name())))
-            throw wrong(file, "variant \"" + name + "\" branches from \"" + parent.get() + "\", which does not stand before it");
-        Scenario scenario = ScenarioReader.read(JsonText.of(node.path("scenario")), file + ", variant \"" + name + "\"");
+            throw wrong(
+                    file,
+                    "variant \"" + name + "\" branches from \"" + parent.get() + "\", which does not stand before it");
+        Scenario scenario =
+                ScenarioReader.read(JsonText.of(node.path("scenario")), file + ", variant \"" + name + "\"");
         return new Variant(name, parent, scenario);
     }
 
@@ -93,7 +103,9 @@ public final class VariantsFile {
         root.put("slabfieldVariants", VERSION).put("current", variants.current());
         ArrayNode list = root.putArray("variants");
         for (Variant v : variants.all()) {
-            ObjectNode node = list.addObject().put("name", v.name()).put("parent", v.parent().orElse(""));
+            ObjectNode node = list.addObject()
+                    .put("name", v.name())
+                    .put("parent", v.parent().orElse(""));
             node.set("scenario", ScenarioWriter.tree(v.scenario()));
         }
         return JsonText.of(root);

@@ -53,7 +53,6 @@ public final class AirProperties {
     public static double pressureAtAltitude(double altitude) {
         Require.within("altitude", -5000, 11000, altitude);
         double geopotential = EARTH_RADIUS * altitude / (EARTH_RADIUS + altitude);
-        return SEA_LEVEL_PRESSURE
-                * Math.pow(1 - LAPSE_RATE * geopotential / SEA_LEVEL_TEMPERATURE, PRESSURE_EXPONENT);
+        return SEA_LEVEL_PRESSURE * Math.pow(1 - LAPSE_RATE * geopotential / SEA_LEVEL_TEMPERATURE, PRESSURE_EXPONENT);
     }
 }

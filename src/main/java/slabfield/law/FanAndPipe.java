@@ -14,6 +14,7 @@ public final class FanAndPipe implements FlowLaw {
     private static final double RELATIVE_STEP = 1e-13;
     /** Residual, in parts of the pressures it is the sum of, that is rounding alone. */
     private static final double ROUNDING = 4e-16;
+
     private static final int MOST_STEPS = 200;
 
     private final double[] flows;
@@ -40,8 +41,15 @@ public final class FanAndPipe implements FlowLaw {
      * @param density of the air, above 0 [kg/m3]
      */
     public FanAndPipe(
-            double[] flows, double[] rises, double diameter, double length, int ells, double fittings,
-            double roughness, double viscosity, double density) {
+            double[] flows,
+            double[] rises,
+            double diameter,
+            double length,
+            int ells,
+            double fittings,
+            double roughness,
+            double viscosity,
+            double density) {
         this.flows = flows.clone();
         this.rises = rises.clone();
         requireFalling(this.flows, this.rises);
@@ -126,8 +134,8 @@ public final class FanAndPipe implements FlowLaw {
 
     /** d (loss - rise) / d flow. */
     private double resistance(double flow) {
-        double lossSlope = PipeFriction.pressureLossSlope(
-                flow, diameter, length, ells, fittings, roughness, viscosity, density);
+        double lossSlope =
+                PipeFriction.pressureLossSlope(flow, diameter, length, ells, fittings, roughness, viscosity, density);
         return lossSlope - riseSlope(segment(flow));
     }
 

@@ -91,8 +91,14 @@ public final class Forchheimer {
      * @return pressure at r2 minus pressure at r1 [Pa]
      */
     public static double radialPressureDrop(
-            double flow, double inner, double outer, double thickness, double permeability, double inertial,
-            double viscosity, double density) {
+            double flow,
+            double inner,
+            double outer,
+            double thickness,
+            double permeability,
+            double inertial,
+            double viscosity,
+            double density) {
         double perRadian = flow / (2 * Math.PI * thickness);
         return viscosity / permeability * perRadian * Math.log(outer / inner)
                 + inertial * density * perRadian * perRadian * (1 / inner - 1 / outer);

@@ -63,8 +63,14 @@ public final class PipeFriction {
      * @return pressure at the inlet minus pressure at the outlet, of the sign of the flow [Pa]
      */
     public static double pressureLoss(
-            double flow, double diameter, double length, int ells, double fittings, double roughness,
-            double viscosity, double density) {
+            double flow,
+            double diameter,
+            double length,
+            int ells,
+            double fittings,
+            double roughness,
+            double viscosity,
+            double density) {
         double area = Math.PI / 4 * diameter * diameter;
         double velocity = Math.abs(flow) / area;
         double reynolds = density * velocity * diameter / viscosity;
@@ -82,8 +88,14 @@ public final class PipeFriction {
      * @return above 0 where there is any friction; with fittings alone 0 at no flow [Pa s/m3]
      */
     public static double pressureLossSlope(
-            double flow, double diameter, double length, int ells, double fittings, double roughness,
-            double viscosity, double density) {
+            double flow,
+            double diameter,
+            double length,
+            int ells,
+            double fittings,
+            double roughness,
+            double viscosity,
+            double density) {
         double area = Math.PI / 4 * diameter * diameter;
         double velocity = Math.abs(flow) / area;
         double reynolds = density * velocity * diameter / viscosity;

@@ -16,8 +16,8 @@ public final class Pitot {
      * @return V [m/s]
      */
     public static double velocity(double velocityPressure, double density) {
-        return Math.sqrt(2 * Require.notNegative("velocity pressure", velocityPressure)
-                / Require.positive("density", density));
+        return Math.sqrt(
+                2 * Require.notNegative("velocity pressure", velocityPressure) / Require.positive("density", density));
     }
 
     /**

@@ -27,8 +27,7 @@ public record PowerLaw(double coefficient, double exponent, double series) imple
      * @param seriesResistance added to R, not below 0 [Pa s/m3]
      */
     public PowerLaw behind(double seriesResistance) {
-        return new PowerLaw(
-                coefficient, exponent, series + Require.notNegative("series resistance", seriesResistance));
+        return new PowerLaw(coefficient, exponent, series + Require.notNegative("series resistance", seriesResistance));
     }
 
     @Override

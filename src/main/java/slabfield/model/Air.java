@@ -15,8 +15,7 @@ public record Air(OptionalDouble temperature, OptionalDouble altitude) {
     public Air {
         Check.present("temperature", temperature).ifPresent(t -> {
             Check.finite("temperature", t);
-            if (t < 223.15 || t > 333.15)
-                throw new ImpossibleValue("temperature", "must lie between -50 C and 60 C");
+            if (t < 223.15 || t > 333.15) throw new ImpossibleValue("temperature", "must lie between -50 C and 60 C");
         });
         Check.present("altitude", altitude).ifPresent(z -> {
             Check.finite("altitude", z);

@@ -52,7 +52,8 @@ final class Check {
 
     static String name(String part, String value) {
         words(part, value);
-        if (value.length() > LONGEST_NAME) throw new ImpossibleValue(part, "must not be longer than " + LONGEST_NAME + " characters");
+        if (value.length() > LONGEST_NAME)
+            throw new ImpossibleValue(part, "must not be longer than " + LONGEST_NAME + " characters");
         return value;
     }
 

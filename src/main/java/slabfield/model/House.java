@@ -34,8 +34,16 @@ public record House(
 
     /** Nothing is said about it. */
     public static final House UNKNOWN = new House(
-            USUAL_TEMPERATURE, OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), List.of(),
-            Optional.empty(), Climate.UNKNOWN, List.of(), Optional.empty(), Optional.empty());
+            USUAL_TEMPERATURE,
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            List.of(),
+            Optional.empty(),
+            Climate.UNKNOWN,
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
 
     public House {
         Check.temperature("indoorTemperature", indoorTemperature);
@@ -124,6 +132,7 @@ public record House(
     public record Climate(List<Bin> bins, OptionalDouble degreeDays, double balance) {
         /** 65 F, the base of American degree days [K]. */
         public static final double USUAL_BALANCE = 291.48333333333335;
+
         public static final Climate UNKNOWN = new Climate(List.of(), OptionalDouble.empty(), USUAL_BALANCE);
         private static final double LONGEST_YEAR = 366 * 86400.0;
 

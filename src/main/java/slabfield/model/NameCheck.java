@@ -26,28 +26,46 @@ final class NameCheck {
             SuctionPoint point = scenario.suctionPoints().get(i);
             check.riser("/suctionPoints/" + i + "/source/riser", title(point), point.source());
         }
-        for (int i = 0; i < scenario.stages().size(); i++) check.stage(scenario.stages().get(i), "/stages/" + i);
+        for (int i = 0; i < scenario.stages().size(); i++)
+            check.stage(scenario.stages().get(i), "/stages/" + i);
         return check.problems;
     }
 
     private void twice() {
         twice("slab", "/slabs/", scenario.slabs().stream().map(Slab::id).toList());
-        twice("zone", "/layer/zones/", scenario.layer().zones().stream().map(Zone::id).toList());
-        twice("barrier", "/barriers/", scenario.barriers().stream().map(Barrier::id).toList());
+        twice(
+                "zone",
+                "/layer/zones/",
+                scenario.layer().zones().stream().map(Zone::id).toList());
+        twice(
+                "barrier",
+                "/barriers/",
+                scenario.barriers().stream().map(Barrier::id).toList());
         twice("drain tile", "/drainTile/", tileIds());
         twice("block wall", "/blockWalls/", wallIds());
         twice("opening", "/openings/", openingIds());
         twice("suction point", "/suctionPoints/", suctionIds());
         twice("riser", "/equipment/risers/", riserIds());
-        twice("fan", "/equipment/fans/", scenario.equipment().fans().stream().map(FanOffer::id).toList());
-        twice("exhaust", "/house/exhausts/", scenario.house().exhausts().stream().map(House.Exhaust::id).toList());
+        twice(
+                "fan",
+                "/equipment/fans/",
+                scenario.equipment().fans().stream().map(FanOffer::id).toList());
+        twice(
+                "exhaust",
+                "/house/exhausts/",
+                scenario.house().exhausts().stream().map(House.Exhaust::id).toList());
         twice("test hole", "/testHoles/", holeIds());
         twice("stage", "/stages/", scenario.stages().stream().map(Stage::id).toList());
-        twice("no-drill area", "/plan/noDrillAreas/", scenario.plan().noDrillAreas().stream().map(NoDrillArea::id).toList());
+        twice(
+                "no-drill area",
+                "/plan/noDrillAreas/",
+                scenario.plan().noDrillAreas().stream().map(NoDrillArea::id).toList());
         for (int i = 0; i < openingIds().size(); i++)
             if (wallIds().contains(openingIds().get(i)))
-                add("/openings/" + i + "/id", "opening \"" + openingIds().get(i)
-                        + "\" has the name of a block wall; a stage could not tell them apart, so give it another");
+                add(
+                        "/openings/" + i + "/id",
+                        "opening \"" + openingIds().get(i)
+                                + "\" has the name of a block wall; a stage could not tell them apart, so give it another");
     }
 
     private void twice(String kind, String path, List<String> ids) {
@@ -55,8 +73,10 @@ final class NameCheck {
         for (int i = 0; i < ids.size(); i++) {
             Integer before = first.putIfAbsent(ids.get(i), i);
             if (before != null)
-                add(path + i + "/id", kind + " \"" + ids.get(i) + "\" has the same name as number " + (before + 1)
-                        + " of the list; give each its own");
+                add(
+                        path + i + "/id",
+                        kind + " \"" + ids.get(i) + "\" has the same name as number " + (before + 1)
+                                + " of the list; give each its own");
         }
     }
 
@@ -87,7 +107,8 @@ final class NameCheck {
         for (int i = 0; i < scenario.blockWalls().size(); i++) {
             BlockWall wall = scenario.blockWalls().get(i);
             String path = "/blockWalls/" + i + "/tile";
-            wall.tile().ifPresent(t -> known(path, "block wall \"" + wall.id() + "\"", "drain tile", t.tile(), tileIds()));
+            wall.tile()
+                    .ifPresent(t -> known(path, "block wall \"" + wall.id() + "\"", "drain tile", t.tile(), tileIds()));
         }
     }
 
@@ -99,12 +120,24 @@ final class NameCheck {
             known(path + "/openings/" + escaped(id), who, "opening or block wall", id, sealable);
         for (String id : new TreeSet<>(stage.sources().keySet()))
             if (known(path + "/sources/" + escaped(id), who, "suction point", id, suctionIds()))
-                riser(path + "/sources/" + escaped(id) + "/riser", who, stage.sources().get(id));
+                riser(
+                        path + "/sources/" + escaped(id) + "/riser",
+                        who,
+                        stage.sources().get(id));
         for (int i = 0; i < stage.holes().size(); i++)
-            known(path + "/readings/" + i + "/hole", who, "test hole", stage.holes().get(i).hole(), holeIds());
+            known(
+                    path + "/readings/" + i + "/hole",
+                    who,
+                    "test hole",
+                    stage.holes().get(i).hole(),
+                    holeIds());
         for (int i = 0; i < stage.systems().size(); i++)
-            known(path + "/system/" + i + "/suctionPoint", who, "suction point",
-                    stage.systems().get(i).suctionPoint(), suctionIds());
+            known(
+                    path + "/system/" + i + "/suctionPoint",
+                    who,
+                    "suction point",
+                    stage.systems().get(i).suctionPoint(),
+                    suctionIds());
     }
 
     private void riser(String path, String who, Source source) {

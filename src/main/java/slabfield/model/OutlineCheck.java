@@ -18,7 +18,8 @@ final class OutlineCheck {
 
     static List<Problem> problems(Scenario scenario) {
         OutlineCheck check = new OutlineCheck();
-        for (int i = 0; i < scenario.slabs().size(); i++) check.slab(scenario.slabs().get(i), "/slabs/" + i);
+        for (int i = 0; i < scenario.slabs().size(); i++)
+            check.slab(scenario.slabs().get(i), "/slabs/" + i);
         for (int i = 0; i < scenario.layer().zones().size(); i++) {
             Zone zone = scenario.layer().zones().get(i);
             check.outline("/layer/zones/" + i + "/outline", "zone \"" + zone.id() + "\": its outline", zone.outline());
@@ -39,7 +40,9 @@ final class OutlineCheck {
             String hole = path + "/holes/" + i;
             if (outline(hole, who + ": hole " + (i + 1), slab.holes().get(i))
                     && sound
-                    && Shapes.without(Shapes.area(slab.holes().get(i)), Shapes.area(slab.outline())).getArea() > NOTHING)
+                    && Shapes.without(Shapes.area(slab.holes().get(i)), Shapes.area(slab.outline()))
+                                    .getArea()
+                            > NOTHING)
                 add(hole, who + ": hole " + (i + 1) + " lies wholly or partly outside its outline; move it inside");
         }
         if (problems.isEmpty() && Shapes.area(slab).getArea() < NOTHING)
@@ -54,8 +57,15 @@ final class OutlineCheck {
         if (area.getArea() < NOTHING && (error == null || corners.size() == 3))
             return add(path, who + " encloses no area; check its corners");
         if (error == null) return true;
-        return add(path, who + String.format(Locale.ROOT, " crosses itself near (%.2f m, %.2f m);", error.getCoordinate().x,
-                error.getCoordinate().y) + " list the corners in order, once around");
+        return add(
+                path,
+                who
+                        + String.format(
+                                Locale.ROOT,
+                                " crosses itself near (%.2f m, %.2f m);",
+                                error.getCoordinate().x,
+                                error.getCoordinate().y)
+                        + " list the corners in order, once around");
     }
 
     private void overlaps(List<Slab> slabs) {
@@ -63,8 +73,10 @@ final class OutlineCheck {
         for (int i = 1; i < slabs.size(); i++)
             for (int j = 0; j < i; j++)
                 if (Shapes.common(areas.get(i), areas.get(j)).getArea() > NOTHING)
-                    add("/slabs/" + i + "/outline", title(slabs.get(i)) + " lies partly over " + title(slabs.get(j))
-                            + "; slabs may touch but not overlap");
+                    add(
+                            "/slabs/" + i + "/outline",
+                            title(slabs.get(i)) + " lies partly over " + title(slabs.get(j))
+                                    + "; slabs may touch but not overlap");
     }
 
     private boolean add(String path, String message) {

@@ -13,7 +13,8 @@ public record Path(List<Point> points) {
         if (points.size() < 2) throw new ImpossibleValue("path", "needs at least two points");
         for (int i = 1; i < points.size(); i++)
             if (points.get(i).equals(points.get(i - 1)))
-                throw new ImpossibleValue("path", "has the same point twice in a row (points " + i + " and " + (i + 1) + ")");
+                throw new ImpossibleValue(
+                        "path", "has the same point twice in a row (points " + i + " and " + (i + 1) + ")");
     }
 
     /** Length along the line [m]. */

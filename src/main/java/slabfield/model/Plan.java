@@ -33,6 +33,7 @@ public record Plan(List<NoDrillArea> noDrillAreas, Optional<Underlay> underlay, 
 
     /** True where a place lies in no area that is kept from drilling. */
     public boolean mayDrill(Point at) {
-        return noDrillAreas.stream().noneMatch(area -> Shapes.area(area.outline()).covers(Shapes.point(at)));
+        return noDrillAreas.stream()
+                .noneMatch(area -> Shapes.area(area.outline()).covers(Shapes.point(at)));
     }
 }

@@ -36,7 +36,8 @@ final class PlanCheck {
         barriers();
         tiles();
         walls();
-        for (int i = 0; i < scenario.openings().size(); i++) opening(scenario.openings().get(i), "/openings/" + i);
+        for (int i = 0; i < scenario.openings().size(); i++)
+            opening(scenario.openings().get(i), "/openings/" + i);
         for (int i = 0; i < scenario.suctionPoints().size(); i++)
             suction(scenario.suctionPoints().get(i), "/suctionPoints/" + i + "/at");
         for (int i = 0; i < scenario.testHoles().size(); i++) {
@@ -62,8 +63,11 @@ final class PlanCheck {
             gaps(path + "/gaps/", who, "gap", barrier.path(), barrier.gaps());
             for (int j = 0; j < barrier.gaps().size(); j++)
                 if (barrier.gaps().get(j).length() == 0)
-                    add(path + "/gaps/" + j + "/length", who + ": gap " + (j + 1) + " has no length; write how wide it is");
-            if (!Shapes.line(barrier.path()).buffer(barrier.width() / 2).intersects(slabs)) add(path + "/path", who + OUTSIDE);
+                    add(
+                            path + "/gaps/" + j + "/length",
+                            who + ": gap " + (j + 1) + " has no length; write how wide it is");
+            if (!Shapes.line(barrier.path()).buffer(barrier.width() / 2).intersects(slabs))
+                add(path + "/path", who + OUTSIDE);
         }
     }
 
@@ -98,8 +102,11 @@ final class PlanCheck {
         if (tile.isEmpty()) return;
         double distance = Shapes.line(tile.get().path()).distance(Shapes.point(point.at()));
         if (distance > TEE_REACH)
-            add(path, NameCheck.title(point) + " is teed into drain tile \"" + tile.get().id() + "\" but stands "
-                    + metres(distance) + " from it; move it to the tile or leave out \"tile\"");
+            add(
+                    path,
+                    NameCheck.title(point) + " is teed into drain tile \""
+                            + tile.get().id() + "\" but stands " + metres(distance)
+                            + " from it; move it to the tile or leave out \"tile\"");
     }
 
     private void discs() {
@@ -113,15 +120,21 @@ final class PlanCheck {
         for (int i = 0; i < scenario.suctionPoints().size(); i++) {
             SuctionPoint point = scenario.suctionPoints().get(i);
             if (point.tile().isEmpty())
-                discs.add(new Disc("/suctionPoints/" + i + "/at", NameCheck.title(point), point.at(), point.pit().radius()));
+                discs.add(new Disc(
+                        "/suctionPoints/" + i + "/at",
+                        NameCheck.title(point),
+                        point.at(),
+                        point.pit().radius()));
         }
         for (int i = 1; i < discs.size(); i++)
             for (int j = 0; j < i; j++) {
                 Disc a = discs.get(i), b = discs.get(j);
                 if (a.at().distanceTo(b.at()) < a.radius() + b.radius())
-                    add(a.path(), a.who() + " overlaps " + b.who() + ": their middles are "
-                            + metres(a.at().distanceTo(b.at())) + " apart and their radii together "
-                            + metres(a.radius() + b.radius()) + "; move one or make it smaller");
+                    add(
+                            a.path(),
+                            a.who() + " overlaps " + b.who() + ": their middles are "
+                                    + metres(a.at().distanceTo(b.at())) + " apart and their radii together "
+                                    + metres(a.radius() + b.radius()) + "; move one or make it smaller");
             }
     }
 
@@ -139,10 +152,13 @@ final class PlanCheck {
 
     private void gaps(String path, String who, String kind, Path line, List<Gap> gaps) {
         for (int i = 0; i < gaps.size(); i++) {
-            double distance = Shapes.line(line).distance(Shapes.point(gaps.get(i).at()));
+            double distance =
+                    Shapes.line(line).distance(Shapes.point(gaps.get(i).at()));
             if (distance > GAP_REACH)
-                add(path + i + "/at", who + ": " + kind + " " + (i + 1) + " lies " + metres(distance)
-                        + " from the line; put its middle on the line");
+                add(
+                        path + i + "/at",
+                        who + ": " + kind + " " + (i + 1) + " lies " + metres(distance)
+                                + " from the line; put its middle on the line");
         }
     }
 

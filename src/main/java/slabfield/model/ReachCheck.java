@@ -30,11 +30,14 @@ final class ReachCheck {
         for (int i = 0; i < scenario.slabs().size(); i++) {
             Slab slab = scenario.slabs().get(i);
             Geometry area = Shapes.area(slab);
-            boolean drawn = check.reached.stream().anyMatch(r -> Shapes.common(r, area).getArea() > OutlineCheck.NOTHING);
+            boolean drawn =
+                    check.reached.stream().anyMatch(r -> Shapes.common(r, area).getArea() > OutlineCheck.NOTHING);
             if (slab.treated() && !drawn)
-                problems.add(new Problem("/slabs/" + i, OutlineCheck.title(slab)
-                        + " is cut off from every suction point; draw a gap in the barrier, add a suction point,"
-                        + " or say \"treated\": false"));
+                problems.add(new Problem(
+                        "/slabs/" + i,
+                        OutlineCheck.title(slab)
+                                + " is cut off from every suction point; draw a gap in the barrier, add a suction point,"
+                                + " or say \"treated\": false"));
         }
         return problems;
     }
@@ -44,9 +47,11 @@ final class ReachCheck {
         for (int i = 0; i < open.getNumGeometries(); i++)
             if (open.getGeometryN(i).getArea() > OutlineCheck.NOTHING) unreached.add(open.getGeometryN(i));
         for (SuctionPoint point : scenario.suctionPoints())
-            if (point.tile().isEmpty()) move(p -> p.intersects(Shapes.disc(point.at(), point.pit().radius())));
+            if (point.tile().isEmpty())
+                move(p -> p.intersects(Shapes.disc(point.at(), point.pit().radius())));
         for (DrainTile tile : scenario.drainTiles()) {
-            List<Gap> cuts = Stream.concat(tile.breaks().stream(), tile.waterFilled().stream()).toList();
+            List<Gap> cuts = Stream.concat(tile.breaks().stream(), tile.waterFilled().stream())
+                    .toList();
             List<Geometry> pieces = new ArrayList<>();
             for (Path piece : Shapes.pieces(tile.path(), cuts)) pieces.add(Shapes.line(piece));
             for (SuctionPoint point : scenario.suctionPoints())

@@ -99,8 +99,27 @@ public record Scenario(
             Target target,
             double cellSize) {
         this(
-                name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, Equipment.NONE, House.UNKNOWN, Plan.EMPTY);
+                name,
+                teaches,
+                notes,
+                display,
+                slabs,
+                layer,
+                barriers,
+                drainTiles,
+                blockWalls,
+                openings,
+                soilLeakance,
+                outdoorPressure,
+                air,
+                suctionPoints,
+                testHoles,
+                stages,
+                target,
+                cellSize,
+                Equipment.NONE,
+                House.UNKNOWN,
+                Plan.EMPTY);
     }
 
     public Optional<Opening> opening(String id) {
@@ -245,13 +264,20 @@ public record Scenario(
     /** The house as it stood while a stage's readings were taken. */
     public Scenario during(Stage stage) {
         return withOpenings(replace(
-                        openings, o -> stage.seals().containsKey(o.id()) ? o.with(stage.seals().get(o.id())) : o))
+                        openings,
+                        o -> stage.seals().containsKey(o.id())
+                                ? o.with(stage.seals().get(o.id()))
+                                : o))
                 .withBlockWalls(replace(
                         blockWalls,
-                        w -> stage.seals().containsKey(w.id()) ? w.with(stage.seals().get(w.id())) : w))
+                        w -> stage.seals().containsKey(w.id())
+                                ? w.with(stage.seals().get(w.id()))
+                                : w))
                 .withSuctionPoints(replace(
                         suctionPoints,
-                        s -> stage.sources().containsKey(s.id()) ? s.drawnBy(stage.sources().get(s.id())) : s));
+                        s -> stage.sources().containsKey(s.id())
+                                ? s.drawnBy(stage.sources().get(s.id()))
+                                : s));
     }
 
     private static <T> List<T> replace(List<T> items, UnaryOperator<T> change) {
@@ -314,8 +340,27 @@ public record Scenario(
 
         Scenario scenario() {
             return new Scenario(
-                    name, teaches, notes, display, slabs, layer, barriers, drainTiles, blockWalls, openings, soilLeakance,
-                    outdoorPressure, air, suctionPoints, testHoles, stages, target, cellSize, equipment, house, plan);
+                    name,
+                    teaches,
+                    notes,
+                    display,
+                    slabs,
+                    layer,
+                    barriers,
+                    drainTiles,
+                    blockWalls,
+                    openings,
+                    soilLeakance,
+                    outdoorPressure,
+                    air,
+                    suctionPoints,
+                    testHoles,
+                    stages,
+                    target,
+                    cellSize,
+                    equipment,
+                    house,
+                    plan);
         }
     }
 }

@@ -9,8 +9,7 @@ public final class ScenarioCheck {
 
     /** All problems of a house: names first, then places on the plan, then slabs that nothing draws from. */
     public static List<Problem> problems(Scenario scenario) {
-        if (scenario.slabs().isEmpty())
-            return List.of(new Problem("/slabs", "there is no slab yet; draw its outline"));
+        if (scenario.slabs().isEmpty()) return List.of(new Problem("/slabs", "there is no slab yet; draw its outline"));
         List<Problem> problems = new ArrayList<>(NameCheck.problems(scenario));
         List<Problem> outlines = OutlineCheck.problems(scenario);
         problems.addAll(outlines);

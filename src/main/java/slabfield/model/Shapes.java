@@ -42,13 +42,17 @@ public final class Shapes {
 
     /** A path as a line. */
     public static LineString line(Path path) {
-        return FACTORY.createLineString(path.points().stream().map(Shapes::coordinate).toArray(Coordinate[]::new));
+        return FACTORY.createLineString(
+                path.points().stream().map(Shapes::coordinate).toArray(Coordinate[]::new));
     }
 
     /** A barrier's strip with butt ends and mitred corners, its gaps left out. */
     public static Geometry strip(Barrier barrier) {
         BufferParameters butt = new BufferParameters(
-                QUARTER_CIRCLE, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
+                QUARTER_CIRCLE,
+                BufferParameters.CAP_FLAT,
+                BufferParameters.JOIN_MITRE,
+                BufferParameters.DEFAULT_MITRE_LIMIT);
         List<Geometry> strips = pieces(barrier.path(), barrier.gaps()).stream()
                 .map(piece -> BufferOp.bufferOp(line(piece), barrier.width() / 2, butt))
                 .toList();
@@ -102,7 +106,9 @@ public final class Shapes {
         boolean cutAtStart = cuts.get(0)[0] <= 0 || cuts.get(cuts.size() - 1)[1] >= length;
         if (path.isClosed() && !cutAtStart) {
             List<Point> over = new ArrayList<>(pieces.remove(pieces.size() - 1).points());
-            List<Point> first = pieces.isEmpty() ? List.of(path.points().get(0)) : pieces.remove(0).points();
+            List<Point> first = pieces.isEmpty()
+                    ? List.of(path.points().get(0))
+                    : pieces.remove(0).points();
             over.addAll(first.subList(1, first.size()));
             pieces.add(new Path(over));
         }

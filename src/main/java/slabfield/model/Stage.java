@@ -135,7 +135,11 @@ public record Stage(
                     Check.present("flow", flow).isPresent()
                             ? Optional.of(new FlowReading.Stated(flow.getAsDouble(), OptionalDouble.empty()))
                             : Optional.empty(),
-                    riser, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), time);
+                    riser,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    time);
         }
 
         /** The flow where it was stated; empty where it must first be worked out, is below the meter, or was not read [m3/s]. */

@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param source what draws
  * @param openWhenOff true where the pipe stays open to its discharge when the fan is off; else it is shut then
  */
-public record SuctionPoint(
-        String id, Point at, Optional<String> tile, Pit pit, Source source, boolean openWhenOff) {
+public record SuctionPoint(String id, Point at, Optional<String> tile, Pit pit, Source source, boolean openWhenOff) {
     public SuctionPoint {
         Check.name("id", id);
         Check.present("at", at);

@@ -11,8 +11,12 @@ package slabfield.model;
 public record Underlay(String picture, Point corner, double pixel, double turned) {
     public Underlay {
         Check.name("picture", picture);
-        if (picture.startsWith("/") || picture.contains("\\") || picture.contains(":") || ("/" + picture + "/").contains("/../"))
-            throw new ImpossibleValue("picture", "must lie in the scenario's own folder; write its name without a path");
+        if (picture.startsWith("/")
+                || picture.contains("\\")
+                || picture.contains(":")
+                || ("/" + picture + "/").contains("/../"))
+            throw new ImpossibleValue(
+                    "picture", "must lie in the scenario's own folder; write its name without a path");
         Check.present("corner", corner);
         Check.positive("pixel", pixel);
         Check.finite("turned", turned);

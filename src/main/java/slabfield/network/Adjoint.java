@@ -194,7 +194,8 @@ public final class Adjoint {
             Source source = scenario.suctionPoints().get(k).source();
             if (source instanceof Source.Flow f) value += f.flow();
             else {
-                int end = source instanceof Source.Pressure ? node : state.built().suctionEnd()[k];
+                int end =
+                        source instanceof Source.Pressure ? node : state.built().suctionEnd()[k];
                 if (ends.containsKey(end)) continue;
                 value += net.givenTo(end, state.at(), state.rest());
                 net.addCurvatureToFixed(end, -1, state.at(), state.rest(), weight);
@@ -214,7 +215,8 @@ public final class Adjoint {
         double[] all = new double[net.nodes()];
         for (int u = 0; u < nu.length; u++) all[net.nodeOf(u)] = nu[u];
         ends.forEach((node, w) -> all[node] = w);
-        double[] byPermeability = new double[layer.grid.cells()], byAccount = new double[net.accounts().size()];
+        double[] byPermeability = new double[layer.grid.cells()],
+                byAccount = new double[net.accounts().size()];
         double soil = net.addGradient(all, state.at(), state.rest(), byPermeability, byAccount);
         Map<String, Double> byLeak = new LinkedHashMap<>();
         List<Network.Account> accounts = net.accounts();

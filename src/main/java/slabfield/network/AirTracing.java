@@ -77,9 +77,12 @@ public final class AirTracing {
     private double[][] parts() {
         List<List<Way>> into = ways();
         double[][] part = new double[network.nodes()][origins.size()];
-        int[] order = IntStream.range(0, network.nodes()).boxed()
-                .sorted(Comparator.comparingDouble((Integer a) -> -(pressure[a] + rest[a])).thenComparing(a -> a))
-                .mapToInt(a -> a).toArray();
+        int[] order = IntStream.range(0, network.nodes())
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer a) -> -(pressure[a] + rest[a]))
+                        .thenComparing(a -> a))
+                .mapToInt(a -> a)
+                .toArray();
         for (int node : order) {
             double sum = 0;
             for (Way w : into.get(node)) {
@@ -126,18 +129,26 @@ public final class AirTracing {
     private AirPaths read(Scenario scenario, Devices.Built built, double[][] part) {
         double[] exhaust = exhaust(scenario, built, part);
         List<String> names = List.copyOf(origins.keySet());
-        int[] order = IntStream.range(0, names.size()).boxed()
+        int[] order = IntStream.range(0, names.size())
+                .boxed()
                 .sorted(Comparator.comparingDouble((Integer k) -> Double.isNaN(exhaust[k]) ? 0 : -exhaust[k]))
-                .mapToInt(k -> k).toArray();
+                .mapToInt(k -> k)
+                .toArray();
         int n = layer.grid.cells();
         double[][] share = new double[order.length][n];
         double[] drawn = new double[order.length];
         for (int i = 0; i < order.length; i++) {
             drawn[i] = exhaust[order[i]];
-            for (int c = 0; c < n; c++) share[i][c] = passes(part, built, c) ? part[node(built, c)][order[i]] : Double.NaN;
+            for (int c = 0; c < n; c++)
+                share[i][c] = passes(part, built, c) ? part[node(built, c)][order[i]] : Double.NaN;
         }
         return new AirPaths(
-                layer.grid, toEast, toNorth, Arrays.stream(order).mapToObj(names::get).toList(), share, drawn);
+                layer.grid,
+                toEast,
+                toNorth,
+                Arrays.stream(order).mapToObj(names::get).toList(),
+                share,
+                drawn);
     }
 
     private int node(Devices.Built built, int cell) {

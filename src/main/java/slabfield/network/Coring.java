@@ -111,7 +111,8 @@ final class Coring {
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
         SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
-        if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0) return Optional.empty();
+        if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0)
+            return Optional.empty();
         return state.network()
                 .factor(state.at(), state.rest())
                 .map(f -> new Coring(scenario, question, progress, bare, layer, state, f));
@@ -128,7 +129,10 @@ final class Coring {
             for (int a = -ri; a <= ri; a++) {
                 if (Math.hypot(a * g.width(), b * g.height()) > reach) continue;
                 int c = layer.cellAt(i + a, j + b);
-                if (c < 0 || layer.kind[c] != CellKind.LAYER || !layer.counts[c] || state.network().unknownOf(c) < 0) return false;
+                if (c < 0
+                        || layer.kind[c] != CellKind.LAYER
+                        || !layer.counts[c]
+                        || state.network().unknownOf(c) < 0) return false;
                 if (layer.openArea[c] < WHOLE * g.width() * g.height()) return false;
                 if (layer.cut(here.x(), here.y(), g.x(i + a), g.y(j + b))) return false;
             }
@@ -137,33 +141,42 @@ final class Coring {
 
     /** Empty when cancelled. */
     Optional<PlacementMap> map() {
-        int[] tried = IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
+        int[] tried =
+                IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
         Samples samples = samples(tried);
         Sums sums = new Sums(cellOf.length);
         int[] placeOf = new int[state.at().length];
         for (int p : tried) placeOf[unknown(cellOf[p])] = p;
-        int[] nodes = UnitLoads.inOrder(factor, Arrays.stream(tried).map(p -> unknown(cellOf[p])).toArray());
+        int[] nodes = UnitLoads.inOrder(
+                factor, Arrays.stream(tried).map(p -> unknown(cellOf[p])).toArray());
         int batches = (nodes.length + BATCH - 1) / BATCH;
         AtomicInteger next = new AtomicInteger(), done = new AtomicInteger();
-        IntStream.range(0, Math.min(Runtime.getRuntime().availableProcessors(), batches)).parallel().forEach(worker -> {
-            UnitLoads loads = new UnitLoads(factor, BATCH);
-            for (int b = next.getAndIncrement(); b < batches && !progress.isCancelled(); b = next.getAndIncrement()) {
-                int from = b * BATCH, to = Math.min(nodes.length, from + BATCH);
-                loads.solve(nodes, from, to);
-                judge(loads, nodes, from, to, placeOf, samples, sums);
-                progress.step(done.incrementAndGet(), batches, Double.NaN);
-            }
-        });
+        IntStream.range(0, Math.min(Runtime.getRuntime().availableProcessors(), batches))
+                .parallel()
+                .forEach(worker -> {
+                    UnitLoads loads = new UnitLoads(factor, BATCH);
+                    for (int b = next.getAndIncrement();
+                            b < batches && !progress.isCancelled();
+                            b = next.getAndIncrement()) {
+                        int from = b * BATCH, to = Math.min(nodes.length, from + BATCH);
+                        loads.solve(nodes, from, to);
+                        judge(loads, nodes, from, to, placeOf, samples, sums);
+                        progress.step(done.incrementAndGet(), batches, Double.NaN);
+                    }
+                });
         if (progress.isCancelled()) return Optional.empty();
         return Optional.of(finish(sums, samples));
     }
 
     private Samples samples(int[] tried) {
-        boolean exact = !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
+        boolean exact =
+                !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
         if (exact) return Samples.none();
         if (state.at().length <= SMALL) return Samples.of(this, this, tried);
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
-        return of(scenario.withCellSize(cell), question, progress).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
+        return of(scenario.withCellSize(cell), question, progress)
+                .map(c -> Samples.of(this, c, tried))
+                .orElse(Samples.none());
     }
 
     int unknown(int cell) {
@@ -264,7 +277,13 @@ final class Coring {
         }
         for (double w : sums.weakest) best = Math.max(best, Double.isNaN(w) ? 0 : w);
         return new PlacementMap(
-                places, sums.weakest, sums.covered, sums.flow, counting.length == 0 ? Double.NaN : -top, met, area(),
+                places,
+                sums.weakest,
+                sums.covered,
+                sums.flow,
+                counting.length == 0 ? Double.NaN : -top,
+                met,
+                area(),
                 best > 0 ? samples.misfit() / best : 0);
     }
 
@@ -279,7 +298,8 @@ final class Coring {
     double covered(double[] fall, double part) {
         double sum = 0;
         for (int k = 0; k < counting.length; k++)
-            if (state.at()[counting[k]] - part * fall[counting[k]] <= -scenario.target().vacuum()) sum += openArea[k];
+            if (state.at()[counting[k]] - part * fall[counting[k]]
+                    <= -scenario.target().vacuum()) sum += openArea[k];
         return sum;
     }
 

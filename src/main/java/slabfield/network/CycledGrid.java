@@ -97,7 +97,8 @@ final class CycledGrid implements LayerFlow.Curvature {
         tied = new double[count];
         mainTie = new int[count];
         int[] deviceOrder = devices == null ? new int[0] : NestedDissection.order(devices, x, y);
-        preconditioner = new GridWithDevices(grid, cellOf, devices, deviceOrder, tieCell, tieDevice, tie, new Workers(1));
+        preconditioner =
+                new GridWithDevices(grid, cellOf, devices, deviceOrder, tieCell, tieDevice, tie, new Workers(1));
         gradients = new ConjugateGradients(matrix, preconditioner);
     }
 
@@ -152,7 +153,9 @@ final class CycledGrid implements LayerFlow.Curvature {
             changed = false;
         }
         Arrays.fill(step, 0);
-        return gradients.solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE).hasConverged();
+        return gradients
+                .solve(right, step, tolerance, MOST_ITERATIONS, Watch.NONE)
+                .hasConverged();
     }
 
     /** Lays on the grid what devices pass on between cells and to fixed pressures. */

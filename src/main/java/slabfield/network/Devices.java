@@ -106,7 +106,10 @@ final class Devices {
 
     /** Number, among a network's devices, that the pit of one more suction point would get. */
     static int nodeOfNextPit(Scenario scenario) {
-        return 2 + (int) scenario.suctionPoints().stream().filter(s -> s.tile().isEmpty()).count();
+        return 2
+                + (int) scenario.suctionPoints().stream()
+                        .filter(s -> s.tile().isEmpty())
+                        .count();
     }
 
     private static boolean onTile(Scenario scenario, Opening o) {
@@ -146,7 +149,8 @@ final class Devices {
                 net.link(cell, node, law, Network.WITHIN, cell, linear, 0);
                 tied = true;
             }
-            if (!tied) doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
+            if (!tied)
+                doubts.add("\"" + disc.subject() + "\" meets no layer: it lies on a barrier or too close to one.");
         }
     }
 
@@ -207,14 +211,17 @@ final class Devices {
                 List<Point> points = a.path().points();
                 for (Point end : List.of(points.get(0), points.get(points.size() - 1))) {
                     if (b.path().at(b.path().nearest(end)).distanceTo(end) > TILES_MEET) continue;
-                    int n1 = tiles.get(a.id()).nearest(end), n2 = tiles.get(b.id()).nearest(end);
+                    int n1 = tiles.get(a.id()).nearest(end),
+                            n2 = tiles.get(b.id()).nearest(end);
                     if (n1 >= 0 && n2 >= 0) net.link(n1, n2, friction(a, Math.max(grid.width(), grid.height())), 0);
                 }
             }
     }
 
     private void openOpenings() {
-        int discs = (int) scenario.suctionPoints().stream().filter(s -> s.tile().isEmpty()).count();
+        int discs = (int) scenario.suctionPoints().stream()
+                .filter(s -> s.tile().isEmpty())
+                .count();
         for (Opening o : scenario.openings()) {
             int account = net.addAccount(o.id(), Kind.ROOM);
             double left = o.seal().remaining();
@@ -296,8 +303,7 @@ final class Devices {
     private Slab slabAt(Path path) {
         Point middle = path.at(path.length() / 2);
         return scenario.slabs().stream()
-                .min(java.util.Comparator.comparingDouble(s -> Shapes.area(s)
-                        .distance(Shapes.point(middle))))
+                .min(java.util.Comparator.comparingDouble(s -> Shapes.area(s).distance(Shapes.point(middle))))
                 .orElseThrow();
     }
 
@@ -306,9 +312,7 @@ final class Devices {
         for (int k = 0; k < suctionNode.length; k++) {
             SuctionPoint s = scenario.suctionPoints().get(k);
             net.nextPart();
-            int node = s.tile().isPresent()
-                    ? tiles.get(s.tile().get()).nearest(s.at())
-                    : discNode[disc++];
+            int node = s.tile().isPresent() ? tiles.get(s.tile().get()).nearest(s.at()) : discNode[disc++];
             suctionNode[k] = node;
             if (node < 0) {
                 doubts.add("Suction point \"" + s.id() + "\" meets no open stretch of its tile.");
@@ -368,7 +372,14 @@ final class Devices {
         double[] flows = curve.flows().stream().mapToDouble(v -> v).toArray();
         double[] rises = curve.rises().stream().mapToDouble(v -> v).toArray();
         return new FanAndPipe(
-                flows, rises, pipe.diameter(), pipe.lengthWithTurns(), pipe.ells(), pipe.coefficients(), pipe.roughness(),
-                air.viscosity(), air.density());
+                flows,
+                rises,
+                pipe.diameter(),
+                pipe.lengthWithTurns(),
+                pipe.ells(),
+                pipe.coefficients(),
+                pipe.roughness(),
+                air.viscosity(),
+                air.density());
     }
 }

@@ -49,7 +49,12 @@ final class DiscTie {
         for (int[] c : first.inside) inside.add(new int[] {c[0] + columns, c[1] + rows});
         for (Link l : first.links)
             links.add(new Link(
-                    l.column + columns, l.row + rows, l.conductance, l.inertial, l.fromColumn + columns, l.fromRow + rows));
+                    l.column + columns,
+                    l.row + rows,
+                    l.conductance,
+                    l.inertial,
+                    l.fromColumn + columns,
+                    l.fromRow + rows));
     }
 
     /**
@@ -62,8 +67,9 @@ final class DiscTie {
         double py = Math.rint((y - grid.bottom()) / grid.height() * FINENESS) / FINENESS;
         int columns = (int) Math.floor(px), rows = (int) Math.floor(py);
         Round key = new Round(grid.width(), grid.height(), px - columns, py - rows, radius);
-        DiscTie first = found.computeIfAbsent(key, r -> new DiscTie(
-                new Grid(0, 0, r.width, r.height, 1, 1), r.x * r.width, r.y * r.height, r.radius));
+        DiscTie first = found.computeIfAbsent(
+                key,
+                r -> new DiscTie(new Grid(0, 0, r.width, r.height, 1, 1), r.x * r.width, r.y * r.height, r.radius));
         return new DiscTie(first, columns, rows);
     }
 
@@ -159,7 +165,8 @@ final class DiscTie {
             double ax = widen * dx, ay = widen * dy;
             for (int j = 0; j < n; j++)
                 for (int i = 0; i < n; i++) {
-                    double w = overlap(i * dx - dx / 2, i * dx + dx / 2, x - ax, x + ax) / (2 * ax)
+                    double w = overlap(i * dx - dx / 2, i * dx + dx / 2, x - ax, x + ax)
+                            / (2 * ax)
                             * overlap(j * dy - dy / 2, j * dy + dy / 2, y - ay, y + ay)
                             / (2 * ay);
                     if (w < 1e-9) continue;
@@ -213,7 +220,8 @@ final class DiscTie {
         /** Flow into the disc at pressure 0 while the outermost ring is held at ln(r / radius) / (2 pi). */
         private double flow(double radius, double factor) {
             double[] extra = new double[n * n];
-            for (int k = 0; k < ends.size(); k++) extra[ends.get(k)[1] * n + ends.get(k)[0]] += factor * strength.get(k);
+            for (int k = 0; k < ends.size(); k++)
+                extra[ends.get(k)[1] * n + ends.get(k)[0]] += factor * strength.get(k);
             pressure = solve(radius, extra);
             double q = 0;
             for (int k = 0; k < ends.size(); k++)

@@ -18,7 +18,8 @@ final class Doubts {
     static List<String> of(Scenario scenario, PressureField field, double[] inertial, List<Result.Suction> suctions) {
         List<String> out = new ArrayList<>();
         if (scenario.layer().fill().assumed())
-            out.add("The fill's permeability is assumed from the word \"" + scenario.layer().fill().word().words()
+            out.add("The fill's permeability is assumed from the word \""
+                    + scenario.layer().fill().word().words()
                     + "\"; real fills of that name differ by ten times and more.");
         scenario.layer().zones().stream()
                 .filter(z -> z.fill().assumed())

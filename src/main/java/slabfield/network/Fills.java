@@ -21,8 +21,7 @@ final class Fills {
         base = scenario.layer().fill();
         for (Zone z : scenario.layer().zones()) add(Shapes.area(z.outline()), z.fill());
         for (Barrier b : scenario.barriers())
-            if (b.permeability() > 0)
-                add(Shapes.strip(b), Fill.of(base.thickness(), b.permeability(), 0));
+            if (b.permeability() > 0) add(Shapes.strip(b), Fill.of(base.thickness(), b.permeability(), 0));
     }
 
     private void add(Geometry g, Fill fill) {
@@ -56,7 +55,8 @@ final class Fills {
             int main = alongX ? 0 : 1;
             if (across < box[1 - main][0] || across > box[1 - main][1]) continue;
             if (to < box[main][0] || from > box[main][1]) continue;
-            double[] all = alongX ? regions.get(k).alongY(across) : regions.get(k).alongX(across);
+            double[] all =
+                    alongX ? regions.get(k).alongY(across) : regions.get(k).alongX(across);
             for (double v : all)
                 if (v > from && v < to) {
                     cuts = Arrays.copyOf(cuts, cuts.length + 1);

@@ -87,7 +87,8 @@ final class LayerGrid {
         Fills fills = new Fills(scenario);
         fillCells(fills);
         link(new Region(open), fills);
-        for (int c = 0; c < n; c++) flow.soil[c] = kind[c] == CellKind.LAYER ? scenario.soilLeakance() * openArea[c] : 0;
+        for (int c = 0; c < n; c++)
+            flow.soil[c] = kind[c] == CellKind.LAYER ? scenario.soilLeakance() * openArea[c] : 0;
     }
 
     /** A copy into which discs can be cut without touching the original, which has none. */
@@ -110,8 +111,7 @@ final class LayerGrid {
         var box = slabs.getEnvelopeInternal();
         int columns = Math.max(1, (int) Math.ceil(box.getWidth() / cell - 1e-6));
         int rows = Math.max(1, (int) Math.ceil(box.getHeight() / cell - 1e-6));
-        return new Grid(
-                box.getMinX(), box.getMinY(), box.getWidth() / columns, box.getHeight() / rows, columns, rows);
+        return new Grid(box.getMinX(), box.getMinY(), box.getWidth() / columns, box.getHeight() / rows, columns, rows);
     }
 
     private static List<double[]> middleLine(Barrier b) {
@@ -120,7 +120,10 @@ final class LayerGrid {
             List<Point> points = piece.points();
             for (int i = 1; i < points.size(); i++)
                 out.add(new double[] {
-                    points.get(i - 1).x(), points.get(i - 1).y(), points.get(i).x(), points.get(i).y()
+                    points.get(i - 1).x(),
+                    points.get(i - 1).y(),
+                    points.get(i).x(),
+                    points.get(i).y()
                 });
         }
         return out;
@@ -206,8 +209,7 @@ final class LayerGrid {
 
     /** True where the straight line between two places crosses the middle line of an impermeable barrier. */
     boolean cut(double x0, double y0, double x1, double y1) {
-        for (List<double[]> line : middleLines)
-            for (double[] s : line) if (crosses(x0, y0, x1, y1, s)) return true;
+        for (List<double[]> line : middleLines) for (double[] s : line) if (crosses(x0, y0, x1, y1, s)) return true;
         return false;
     }
 
@@ -281,9 +283,8 @@ final class LayerGrid {
 
     /** Quadratic over linear part of the pressure gradient at a speed of the air [m/s] in a cell. */
     double inertialShare(double speed, int c) {
-        double beta = drag[c] > 0
-                ? drag[c]
-                : Forchheimer.wardInertial(flow.mobility[c] * air.viscosity()) * air.density();
+        double beta =
+                drag[c] > 0 ? drag[c] : Forchheimer.wardInertial(flow.mobility[c] * air.viscosity()) * air.density();
         return beta * flow.mobility[c] * speed;
     }
 }

@@ -49,7 +49,8 @@ final class LineFeeds {
 
     /** Feeds of a piece; none where no layer is near. */
     List<Feed> of(Pieces.Piece piece) {
-        double fx = (piece.x() - grid.left()) / grid.width() - 0.5, fy = (piece.y() - grid.bottom()) / grid.height() - 0.5;
+        double fx = (piece.x() - grid.left()) / grid.width() - 0.5,
+                fy = (piece.y() - grid.bottom()) / grid.height() - 0.5;
         int i = (int) Math.floor(fx + 1e-9), j = (int) Math.floor(fy + 1e-9);
         double tx = Math.max(0, fx - i), ty = Math.max(0, fy - j);
         int[] cells = new int[4];

@@ -83,6 +83,7 @@ final class Network implements NonlinearSystem {
     private int[] nodeOf;
     /** Number of unknowns that are cells; they come first, in the grid's order. */
     private int cellUnknowns;
+
     private double[] all;
     private double[] allRest;
     private double[] out;
@@ -90,7 +91,6 @@ final class Network implements NonlinearSystem {
     private FactorRoom room = FactorRoom.once();
     /** Relative residual at the step before. */
     private double before = 1;
-
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
@@ -356,8 +356,7 @@ final class Network implements NonlinearSystem {
     double[] accountFlows(double[] at, double[] rest) {
         spread(at, rest);
         double[] sum = new double[accounts.size()];
-        for (int k = 0; k < links; k++)
-            if (account[k] != WITHIN) sum[account[k]] -= law[k].flow(difference(k));
+        for (int k = 0; k < links; k++) if (account[k] != WITHIN) sum[account[k]] -= law[k].flow(difference(k));
         return sum;
     }
 
@@ -392,7 +391,8 @@ final class Network implements NonlinearSystem {
         for (int k = 0; k < links; k++)
             if (isFixed(from[k]) || isFixed(to[k])) sum += Math.abs(law[k].flow(difference(k)));
         for (int d = 0; d < devices; d++) sum += Math.abs(drawn[d]);
-        for (int c = 0; c < cells(); c++) if (layer.flow.soil[c] > 0) sum += layer.flow.soil[c] * Math.abs(all[c] - outdoors);
+        for (int c = 0; c < cells(); c++)
+            if (layer.flow.soil[c] > 0) sum += layer.flow.soil[c] * Math.abs(all[c] - outdoors);
         return sum / 2;
     }
 
@@ -526,7 +526,8 @@ final class Network implements NonlinearSystem {
         for (int k = 0; k < links; k++) {
             boolean leak = accounts.get(account[k]).kind() == Kind.ROOM && inAccount[account[k]] == 1;
             int u = unknown[from[k]];
-            if (leak && u >= 0 && unknown[to[k]] < 0 && !isLinear(k)) out.add(new SpotLeaks.Leak(u, law[k], difference(k)));
+            if (leak && u >= 0 && unknown[to[k]] < 0 && !isLinear(k))
+                out.add(new SpotLeaks.Leak(u, law[k], difference(k)));
         }
         return out;
     }
@@ -560,8 +561,7 @@ final class Network implements NonlinearSystem {
      * @param byAccount receives those for the accounts, the leak's own law scaled and the layer in series kept
      * @return the derivative for the soil's leakance
      */
-    double addGradient(
-            double[] weight, double[] at, double[] rest, double[] byPermeability, double[] byAccount) {
+    double addGradient(double[] weight, double[] at, double[] rest, double[] byPermeability, double[] byAccount) {
         spread(at, rest);
         layer.flow.addPermeabilityGradient(all, allRest, weight, byPermeability);
         for (int k = 0; k < links; k++) {

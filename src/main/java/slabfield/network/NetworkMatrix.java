@@ -133,13 +133,14 @@ final class NetworkMatrix {
     }
 
     private Quadrants.Entries quadrants() {
-        if (quadrants == null) quadrants = layer.flow.quadrants().entries((a, b) -> {
-            int low = Math.min(a, b), apart = Math.abs(a - b);
-            if (unknown(a) < 0) return -1;
-            if (apart == 0) return diagonal[unknown(a)];
-            if (apart == 1 && east[low] >= 0) return east[low];
-            return apart == columns ? north[low] : apart == columns + 1 ? rising[low] : falling[low];
-        });
+        if (quadrants == null)
+            quadrants = layer.flow.quadrants().entries((a, b) -> {
+                int low = Math.min(a, b), apart = Math.abs(a - b);
+                if (unknown(a) < 0) return -1;
+                if (apart == 0) return diagonal[unknown(a)];
+                if (apart == 1 && east[low] >= 0) return east[low];
+                return apart == columns ? north[low] : apart == columns + 1 ? rising[low] : falling[low];
+            });
         return quadrants;
     }
 

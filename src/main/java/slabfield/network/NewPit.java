@@ -87,7 +87,9 @@ final class NewPit {
 
     /** The tie of a pit wider than its cell is below 0: part of the cell's own resistance is not there. */
     private double linear(int cell, double response) {
-        return Math.max(LEAST_TIE * response, response + Math.log(equivalent / radius) / (2 * Math.PI * layer.transmissivity[cell]));
+        return Math.max(
+                LEAST_TIE * response,
+                response + Math.log(equivalent / radius) / (2 * Math.PI * layer.transmissivity[cell]));
     }
 
     private double quadratic(int cell) {

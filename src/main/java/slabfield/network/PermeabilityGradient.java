@@ -42,7 +42,9 @@ final class PermeabilityGradient {
             int alongY) {
         double sum = 0;
         for (int side = -1; side <= 1; side += 2) {
-            double own1 = Math.exp(side * STEP * own), a1 = Math.exp(side * STEP * alongX), b1 = Math.exp(side * STEP * alongY);
+            double own1 = Math.exp(side * STEP * own),
+                    a1 = Math.exp(side * STEP * alongX),
+                    b1 = Math.exp(side * STEP * alongY);
             double nearA = ca > 0 ? sa / ca / own1 : 0, farA = ca > 0 ? (1 - sa) / ca / a1 : 0;
             double nearB = cb > 0 ? sb / cb / own1 : 0, farB = cb > 0 ? (1 - sb) / cb / b1 : 0;
             shape.set(

@@ -65,7 +65,8 @@ public final class Responses {
         if (cell < 0) return Optional.empty();
         double[] change = change(cell);
         double t = layer.transmissivity[cell];
-        double tie = Math.log(PEACEMAN * Math.hypot(layer.grid.width(), layer.grid.height()) / radius) / (2 * Math.PI * t);
+        double tie =
+                Math.log(PEACEMAN * Math.hypot(layer.grid.width(), layer.grid.height()) / radius) / (2 * Math.PI * t);
         int u = state.network().unknownOf(cell);
         double resistance = change[u] + tie;
         if (!(resistance > 0)) return Optional.empty();
@@ -80,7 +81,11 @@ public final class Responses {
 
     private int cell(Point at) {
         int cell = layer.cellAt(layer.grid.column(at.x()), layer.grid.row(at.y()));
-        return cell >= 0 && layer.kind[cell] == CellKind.LAYER && state.network().unknownOf(cell) >= 0 ? cell : -1;
+        return cell >= 0
+                        && layer.kind[cell] == CellKind.LAYER
+                        && state.network().unknownOf(cell) >= 0
+                ? cell
+                : -1;
     }
 
     private Outlook drawing(double[] change, double flow) {

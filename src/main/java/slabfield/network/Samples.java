@@ -90,7 +90,8 @@ final class Samples {
                 .flatMap(Optional::stream)
                 .toList();
         double most = found.stream().mapToDouble(s -> Math.abs(s.flow)).max().orElse(0);
-        return new Samples(found.stream().filter(s -> Math.abs(s.flow) >= FAINT * most).toList());
+        return new Samples(
+                found.stream().filter(s -> Math.abs(s.flow) >= FAINT * most).toList());
     }
 
     /** Spot openings: beside them a pit changes most what a leak lets in. */
@@ -157,15 +158,18 @@ final class Samples {
         own[coarse.unknown(c)] = 1;
         coarse.factor.sweep().solve(own, own);
         return solve(coarse, c, own).map(found -> {
-            double inPit = -coarse.pit.pressure(c, coarse.state.at()[coarse.unknown(c)], own[coarse.unknown(c)], found.linear);
-            DoubleUnaryOperator excess = s ->
-                    Coring.bounded(coarse.weakest(found.fall, s), coarse.weakest(own, 0), inPit, found.linear) - found.weakest;
+            double inPit =
+                    -coarse.pit.pressure(c, coarse.state.at()[coarse.unknown(c)], own[coarse.unknown(c)], found.linear);
+            DoubleUnaryOperator excess =
+                    s -> Coring.bounded(coarse.weakest(found.fall, s), coarse.weakest(own, 0), inPit, found.linear)
+                            - found.weakest;
             return new Sample(unknown, response, found.linear, share(coarse, found), excess);
         });
     }
 
     /** What a solve with the further pit gave, beside the linear fall and flow. */
-    private record Found(double[] fall, double linear, double drawn, double[] pressure, double weakest, double covered) {}
+    private record Found(
+            double[] fall, double linear, double drawn, double[] pressure, double weakest, double covered) {}
 
     private static Optional<Found> solve(Coring house, int cell, double[] response) {
         double[] fall = new double[response.length];
@@ -177,8 +181,13 @@ final class Samples {
             }
         };
         Result result = SlabSolver.solve(
-                        withPoint(house, cell), SlabSolver.Extent.FAN_ON_ONLY, stop, new LayerGrid(house.bare),
-                        guess(house, fall, cell), house.room.get(), ENOUGH)
+                        withPoint(house, cell),
+                        SlabSolver.Extent.FAN_ON_ONLY,
+                        stop,
+                        new LayerGrid(house.bare),
+                        guess(house, fall, cell),
+                        house.room.get(),
+                        ENOUGH)
                 .result();
         if (!(result instanceof Result.Solved solved)) return Optional.empty();
         return Optional.of(new Found(
@@ -240,7 +249,8 @@ final class Samples {
         double pressure = lowered[house.unknown(cell)];
         Guess guess = house.guess(lowered).withDevice(Devices.nodeOfNextPit(house.scenario), pressure);
         if (house.question.source() instanceof Source.Fan fan)
-            for (int k = 0; k < Math.max(1, fan.run().size()); k++) guess = guess.withDevice(guess.devices().length, pressure);
+            for (int k = 0; k < Math.max(1, fan.run().size()); k++)
+                guess = guess.withDevice(guess.devices().length, pressure);
         return guess;
     }
 }

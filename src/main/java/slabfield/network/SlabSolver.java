@@ -54,7 +54,14 @@ public final class SlabSolver {
      * @param progress asked once per Newton step
      */
     public static Result solve(Scenario scenario, Extent extent, Progress progress) {
-        return solve(scenario, extent, progress, new LayerGrid(scenario, airOf(scenario)), Guess.NONE, FactorRoom.once()).result();
+        return solve(
+                        scenario,
+                        extent,
+                        progress,
+                        new LayerGrid(scenario, airOf(scenario)),
+                        Guess.NONE,
+                        FactorRoom.once())
+                .result();
     }
 
     /** A result, and the pressures from which a like house can start. */
@@ -88,7 +95,8 @@ public final class SlabSolver {
         State on = started(scenario, layer, true, progress, guess, room, enough);
         if (on.refusal.isPresent() || !on.convergence.converged())
             return new Answer(
-                    new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence))), guess);
+                    new Result.Unsolved(scenario, on.convergence, on.refusal.orElseGet(() -> reason(on.convergence))),
+                    guess);
         double[] pressure = on.cellPressures(layer);
         PressureField field =
                 new PressureField(layer.grid, layer.kind.clone(), pressure, counting(layer, pressure), layer.openArea);
@@ -105,7 +113,8 @@ public final class SlabSolver {
                 return new Answer(new Result.Unsolved(scenario, quiet.convergence, reason(quiet.convergence)), next);
             if (quiet.convergence.converged()) {
                 double[] p = quiet.cellPressures(layer);
-                off = Optional.of(new PressureField(layer.grid, layer.kind.clone(), p, counting(layer, p), layer.openArea));
+                off = Optional.of(
+                        new PressureField(layer.grid, layer.kind.clone(), p, counting(layer, p), layer.openArea));
             }
         }
         return new Answer(read(scenario, layer, on, field, off, unreached, air), next);
@@ -127,7 +136,8 @@ public final class SlabSolver {
             double enough) {
         Devices.Built built = Devices.build(scenario, layer, airOf(scenario), fanOn);
         boolean none = guess.cells().length != layer.grid.cells();
-        return State.of(built, progress, none ? CoarseStart.of(scenario, built, layer, fanOn, progress) : guess, room, enough);
+        return State.of(
+                built, progress, none ? CoarseStart.of(scenario, built, layer, fanOn, progress) : guess, room, enough);
     }
 
     /** Standard air where the scenario gives neither temperature nor altitude; else 20 C or sea level for the other. */
@@ -138,9 +148,12 @@ public final class SlabSolver {
     private static String reason(Convergence c) {
         return switch (c.ending()) {
             case CANCELLED -> "The solve was stopped before it was done.";
-            case SINGULAR -> "The pressures have no single answer: a part of the network has no tie to any fixed pressure.";
-            default -> "The solve did not settle (residual " + String.format(java.util.Locale.ROOT, "%.1e", c.residual())
-                    + " after " + c.iterations() + " steps). No field is shown. Look for values far outside the usual.";
+            case SINGULAR ->
+                "The pressures have no single answer: a part of the network has no tie to any fixed pressure.";
+            default ->
+                "The solve did not settle (residual " + String.format(java.util.Locale.ROOT, "%.1e", c.residual())
+                        + " after " + c.iterations()
+                        + " steps). No field is shown. Look for values far outside the usual.";
         };
     }
 
@@ -177,13 +190,24 @@ public final class SlabSolver {
             for (Network.Island i : islands)
                 if (i.drawn() > 0)
                     return new State(
-                            built, network, at, rest, new Convergence(Convergence.Ending.SINGULAR, 0, Double.NaN, Double.NaN), islands,
-                            Optional.of("A suction point draws a fixed flow from a part of the layer into which no air can"
-                                    + " come: no opening, no wall and no soil leakance reaches it. Give it one of these,"
-                                    + " or a fan or a pressure instead of a flow."));
+                            built,
+                            network,
+                            at,
+                            rest,
+                            new Convergence(Convergence.Ending.SINGULAR, 0, Double.NaN, Double.NaN),
+                            islands,
+                            Optional.of(
+                                    "A suction point draws a fixed flow from a part of the layer into which no air can"
+                                            + " come: no opening, no wall and no soil leakance reaches it. Give it one of these,"
+                                            + " or a fan or a pressure instead of a flow."));
             if (at.length == 0)
                 return new State(
-                        built, network, at, rest, new Convergence(Convergence.Ending.CONVERGED, 0, 0, 0), islands,
+                        built,
+                        network,
+                        at,
+                        rest,
+                        new Convergence(Convergence.Ending.CONVERGED, 0, 0, 0),
+                        islands,
                         Optional.empty());
             guess.start(network, at);
             Newton.Outcome o = Newton.solve(network, at, rest, (k, residual) -> {
@@ -198,7 +222,13 @@ public final class SlabSolver {
             else if (ending == Convergence.Ending.CONVERGED && !(Math.abs(balance) <= BALANCE))
                 ending = Convergence.Ending.STALLED;
             return new State(
-                    built, network, at, rest, new Convergence(ending, o.iterations(), o.residual(), balance), islands, Optional.empty());
+                    built,
+                    network,
+                    at,
+                    rest,
+                    new Convergence(ending, o.iterations(), o.residual(), balance),
+                    islands,
+                    Optional.empty());
         }
 
         /** Closed but not solved; all its pressures are 0. */
@@ -206,8 +236,13 @@ public final class SlabSolver {
             List<Network.Island> islands = built.network().close();
             double[] none = new double[built.network().size()];
             return new State(
-                    built, built.network(), none, none,
-                    new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN), islands, Optional.empty());
+                    built,
+                    built.network(),
+                    none,
+                    none,
+                    new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN),
+                    islands,
+                    Optional.empty());
         }
 
         double[] cellPressures(LayerGrid layer) {
@@ -273,7 +308,8 @@ public final class SlabSolver {
             double speed = on.network.spreadFlow(l.link()) / area;
             double vacuum = Math.min(Math.abs(all[l.from()]), Math.abs(all[l.to()]));
             if (air.density() * speed * speed > MOMENTUM_DOUBTFUL * vacuum)
-                out.add("In tile \"" + l.tile().id() + "\" the air moves so fast that its momentum, which the model leaves"
+                out.add("In tile \"" + l.tile().id()
+                        + "\" the air moves so fast that its momentum, which the model leaves"
                         + " out, may change the vacuum along it by more than " + Math.round(100 * MOMENTUM_DOUBTFUL)
                         + " %.");
         }
@@ -288,7 +324,8 @@ public final class SlabSolver {
             int node = on.built.suctionNode()[k];
             double flow;
             if (node < 0) flow = 0;
-            else if (s.source() instanceof Source.Fan || s.source() instanceof Source.Branch) flow = -accounts[on.built.suctionAccount()[k]];
+            else if (s.source() instanceof Source.Fan || s.source() instanceof Source.Branch)
+                flow = -accounts[on.built.suctionAccount()[k]];
             else if (s.source() instanceof Source.Flow f) flow = f.flow();
             else flow = on.network.givenTo(node, on.at, on.rest);
             out.add(new Result.Suction(s.id(), s.at(), node < 0 ? Double.NaN : on.pressure(node), flow));

@@ -68,7 +68,8 @@ final class SpotLeaks {
                 excess[j] = e;
             }
             double before = open;
-            for (int j = 0; j < leaks.size(); j++) before -= excess[j] * responses.get(j)[unknown];
+            for (int j = 0; j < leaks.size(); j++)
+                before -= excess[j] * responses.get(j)[unknown];
             q = pit.flow(before);
             if (change <= SETTLED * Math.abs(q)) break;
         }

@@ -32,7 +32,10 @@ public final class Tangent {
         this.fanOn = fanOn;
         this.places = places;
         this.house = house;
-        guess = Guess.of(house.state().network(), house.state().at(), house.state().rest())
+        guess = Guess.of(
+                        house.state().network(),
+                        house.state().at(),
+                        house.state().rest())
                 .withDiscs(house.layer(), house.state().built().discNode());
     }
 
@@ -68,7 +71,8 @@ public final class Tangent {
             Progress progress) {
         LayerGrid layer = grounds.layer(scenario);
         Devices.Built built = build(scenario, layer, fanOn);
-        SlabSolver.State state = SlabSolver.State.of(built, progress, near.map(t -> t.guess).orElse(Guess.NONE));
+        SlabSolver.State state =
+                SlabSolver.State.of(built, progress, near.map(t -> t.guess).orElse(Guess.NONE));
         return state.refusal().isEmpty() && state.convergence().converged()
                 ? Optional.of(new Tangent(scenario, fanOn, List.copyOf(places), new House(scenario, layer, state)))
                 : Optional.empty();

@@ -57,8 +57,7 @@ final class WallCores {
     void build(List<BlockWall> walls) {
         List<WallEnd> ends = new ArrayList<>();
         for (BlockWall wall : walls) ends.addAll(row(wall));
-        for (int a = 0; a < ends.size(); a++)
-            for (int b = a + 1; b < ends.size(); b++) join(ends.get(a), ends.get(b));
+        for (int a = 0; a < ends.size(); a++) for (int b = a + 1; b < ends.size(); b++) join(ends.get(a), ends.get(b));
     }
 
     /** One wall's row of cores, one to each piece of its foot; returns its two ends. */
@@ -72,9 +71,15 @@ final class WallCores {
         for (int k = 0; k < nodes.length; k++) {
             Pieces.Piece piece = pieces.get(k);
             nodes[k] = net.addNode(piece.x(), piece.y());
-            if (k > 0) tie(nodes[k - 1], nodes[k], wall.along() / (piece.along() - pieces.get(k - 1).along()), Network.WITHIN);
+            if (k > 0)
+                tie(
+                        nodes[k - 1],
+                        nodes[k],
+                        wall.along() / (piece.along() - pieces.get(k - 1).along()),
+                        Network.WITHIN);
             tieToLayer(wall, piece, nodes[k]);
-            double topArea = wall.topArea() * wall.tops().remaining() * piece.length(), face = wall.height() * piece.length();
+            double topArea = wall.topArea() * wall.tops().remaining() * piece.length(),
+                    face = wall.height() * piece.length();
             if (topArea > 0)
                 net.link(nodes[k], room, Orifice.of(topArea, Opening.Orifice.USUAL_COEFFICIENT, air.density()), tops);
             tie(nodes[k], room, wall.faceToRoom() * face, inside);
@@ -86,7 +91,10 @@ final class WallCores {
         return List.of(
                 new WallEnd(wall, points.get(0), nodes[0], first.along()),
                 new WallEnd(
-                        wall, points.get(points.size() - 1), nodes[nodes.length - 1], wall.path().length() - last.along()));
+                        wall,
+                        points.get(points.size() - 1),
+                        nodes[nodes.length - 1],
+                        wall.path().length() - last.along()));
     }
 
     private void tieToLayer(BlockWall wall, Pieces.Piece piece, int node) {
@@ -115,6 +123,10 @@ final class WallCores {
         if (a.at.distanceTo(b.at) > SAME_PLACE || a.node == b.node) return;
         if (!a.wall.joinsAtCorners() || !b.wall.joinsAtCorners()) return;
         if (a.wall.along() <= 0 || b.wall.along() <= 0) return;
-        net.link(a.node, b.node, new Conductance(1 / (a.half / a.wall.along() + b.half / b.wall.along())), Network.WITHIN);
+        net.link(
+                a.node,
+                b.node,
+                new Conductance(1 / (a.half / a.wall.along() + b.half / b.wall.along())),
+                Network.WITHIN);
     }
 }

@@ -50,8 +50,7 @@ final class Decimal {
         if (comma < 0) return number;
         if (point >= 0) {
             char thousands = point > comma ? ',' : '.', decimal = point > comma ? '.' : ',';
-            boolean grouped = number.matches(
-                    "\\d{1,3}(?:\\" + thousands + "\\d{3})+\\" + decimal + "\\d+(?:[eE].*)?");
+            boolean grouped = number.matches("\\d{1,3}(?:\\" + thousands + "\\d{3})+\\" + decimal + "\\d+(?:[eE].*)?");
             return grouped ? number.replace(String.valueOf(thousands), "").replace(decimal, '.') : number;
         }
         if (number.matches("[1-9]\\d{0,2}(?:,\\d{3}){2,}")) return number.replace(",", "");

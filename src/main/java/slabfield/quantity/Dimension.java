@@ -46,6 +46,7 @@ public enum Dimension {
 
     /** The examples as part of a sentence, each in quotes. */
     String instance() {
-        return "for instance " + String.join(" or ", examples.stream().map(e -> '"' + e + '"').toList());
+        return "for instance "
+                + String.join(" or ", examples.stream().map(e -> '"' + e + '"').toList());
     }
 }

@@ -25,8 +25,8 @@ public final class Quantity {
             "([+-]?)\\s*(" + Decimal.AMOUNT + ")\\s*(?:ft\\.?|feet|foot|')\\s*-?\\s*(" + Decimal.AMOUNT
                     + ")\\s*(?:in\\.?|inch|inches|\")",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern FEET_AND_BARE = Pattern.compile(
-            ".*\\d\\s*(?:ft\\.?|feet|foot|')\\s*-?\\s*" + Decimal.AMOUNT, Pattern.CASE_INSENSITIVE);
+    private static final Pattern FEET_AND_BARE =
+            Pattern.compile(".*\\d\\s*(?:ft\\.?|feet|foot|')\\s*-?\\s*" + Decimal.AMOUNT, Pattern.CASE_INSENSITIVE);
 
     private Quantity() {}
 
@@ -40,9 +40,10 @@ public final class Quantity {
         if (text.length() > LONGEST)
             throw new NotAQuantity(text.substring(0, 20) + "...", "is too long for " + wanted.words());
         String plain = plain(text);
-        double value = wanted == Dimension.LENGTH && FEET_AND_INCHES.matcher(plain).matches()
-                ? feetAndInches(plain, text)
-                : single(plain, text, wanted);
+        double value =
+                wanted == Dimension.LENGTH && FEET_AND_INCHES.matcher(plain).matches()
+                        ? feetAndInches(plain, text)
+                        : single(plain, text, wanted);
         if (!Double.isFinite(value)) throw new NotAQuantity(text, "is too large a number");
         return value;
     }
@@ -50,12 +51,14 @@ public final class Quantity {
     private static double single(String plain, String text, Dimension wanted) {
         Matcher parts = ONE.matcher(plain);
         if (!parts.matches())
-            throw new NotAQuantity(text, "is not " + wanted.words() + "; write a number and its unit, " + wanted.instance());
+            throw new NotAQuantity(
+                    text, "is not " + wanted.words() + "; write a number and its unit, " + wanted.instance());
         String unitText = parts.group(3);
         if (unitText.isEmpty())
             throw new NotAQuantity(text, "has no unit; " + wanted.words() + " needs its unit, " + wanted.instance());
         if (wanted == Dimension.LENGTH && FEET_AND_BARE.matcher(plain).matches())
-            throw new NotAQuantity(text, "ends without a unit; say what the last number is, for instance \"12 ft 6 in\"");
+            throw new NotAQuantity(
+                    text, "ends without a unit; say what the last number is, for instance \"12 ft 6 in\"");
         Unit unit = Unit.find(unitText, wanted).orElseThrow(() -> wrongUnit(text, unitText, wanted));
         BigDecimal number = Decimal.read(parts.group(2), text);
         return unit.toSi(parts.group(1).equals("-") ? number.negate() : number);
@@ -77,10 +80,14 @@ public final class Quantity {
             return new NotAQuantity(
                     text, "is " + given.get().words() + ", but " + wanted.words() + " is wanted, " + wanted.instance());
         if (Character.isDigit(unitText.charAt(0)))
-            return new NotAQuantity(text, "holds two numbers; write one number without spaces in it, " + wanted.instance());
-        Set<String> symbols = new LinkedHashSet<>(Unit.of(wanted).stream().map(Unit::symbol).toList());
+            return new NotAQuantity(
+                    text, "holds two numbers; write one number without spaces in it, " + wanted.instance());
+        Set<String> symbols =
+                new LinkedHashSet<>(Unit.of(wanted).stream().map(Unit::symbol).toList());
         return new NotAQuantity(
-                text, "has the unknown unit \"" + unitText + "\" for " + wanted.words() + "; " + Nearest.hint(unitText, symbols));
+                text,
+                "has the unknown unit \"" + unitText + "\" for " + wanted.words() + "; "
+                        + Nearest.hint(unitText, symbols));
     }
 
     /** The same text with one sort of minus, quote, space and digit. */
@@ -120,7 +127,9 @@ public final class Quantity {
      */
     public static String formatDecimals(double value, Unit unit, int decimals) {
         if (!Double.isFinite(value)) return "no value";
-        return unit.decimalFromSi(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " " + unit.symbol();
+        return unit.decimalFromSi(value)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString() + " " + unit.symbol();
     }
 
     /**

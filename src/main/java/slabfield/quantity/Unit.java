@@ -21,8 +21,21 @@ public enum Unit {
     HECTOPASCAL(Dimension.PRESSURE, "hPa", "100"),
     MILLIBAR(Dimension.PRESSURE, "mbar", "100"),
     INCH_OF_WATER(
-            Dimension.PRESSURE, "inH2O", "249.08891", "1", "in.H2O", "inwc", "in.wc", "in.w.c.", "inw.c.", "in.w.c",
-            "\"wc", "\"w.c.", "\"H2O", "inwg", "in.w.g."),
+            Dimension.PRESSURE,
+            "inH2O",
+            "249.08891",
+            "1",
+            "in.H2O",
+            "inwc",
+            "in.wc",
+            "in.w.c.",
+            "inw.c.",
+            "in.w.c",
+            "\"wc",
+            "\"w.c.",
+            "\"H2O",
+            "inwg",
+            "in.w.g."),
     MILLIMETRE_OF_WATER(Dimension.PRESSURE, "mmH2O", "9.80665", "1", "mmwc"),
 
     CUBIC_METRE_PER_SECOND(Dimension.FLOW, "m3/s", "1"),
@@ -138,7 +151,10 @@ public enum Unit {
     }
 
     double toSi(BigDecimal number) {
-        return number.add(zero, DIGITS).multiply(numerator).divide(denominator, DIGITS).doubleValue();
+        return number.add(zero, DIGITS)
+                .multiply(numerator)
+                .divide(denominator, DIGITS)
+                .doubleValue();
     }
 
     /**

@@ -132,7 +132,8 @@ public record Comparison(
             }
             OptionalDouble none = OptionalDouble.empty();
             if (n == 0) return new Fit(none, none, none);
-            return new Fit(OptionalDouble.of(sum / n), OptionalDouble.of(Math.sqrt(squares / n)), OptionalDouble.of(chi / n));
+            return new Fit(
+                    OptionalDouble.of(sum / n), OptionalDouble.of(Math.sqrt(squares / n)), OptionalDouble.of(chi / n));
         }
     }
 
@@ -185,7 +186,8 @@ public record Comparison(
      * @param band how much may differ
      */
     public static Comparison of(Scenario scenario, Stage stage, Result.Solved solved, Band band) {
-        if (!solved.convergence().converged()) throw new IllegalArgumentException("a comparison needs a converged field");
+        if (!solved.convergence().converged())
+            throw new IllegalArgumentException("a comparison needs a converged field");
         AirState air = AirState.of(scenario.air().temperature(), scenario.air().altitude());
         List<HoleComparison> holes = new ArrayList<>();
         for (Stage.HoleReading r : stage.holes()) holes.add(hole(r, solved.hole(r.hole()), band));
@@ -213,10 +215,18 @@ public record Comparison(
         Optional<MeasuredFlow> flow = MeasuredFlow.of(r, air);
         double flowBand = band.halfWidth(flow.map(MeasuredFlow::standardError).orElse(0.0), s.flow());
         double pressureBand = band.halfWidth(Noise.ofSuction(r), s.pressure());
-        OptionalDouble predicted = Double.isFinite(s.pressure()) ? OptionalDouble.of(s.pressure()) : OptionalDouble.empty();
+        OptionalDouble predicted =
+                Double.isFinite(s.pressure()) ? OptionalDouble.of(s.pressure()) : OptionalDouble.empty();
         return new SystemComparison(
-                r.suctionPoint(), flow, s.flow(), flowBand, flow(flow, s.flow(), flowBand), r.suction(), s.pressure(),
-                pressureBand, pressure(r.suction(), predicted, pressureBand));
+                r.suctionPoint(),
+                flow,
+                s.flow(),
+                flowBand,
+                flow(flow, s.flow(), flowBand),
+                r.suction(),
+                s.pressure(),
+                pressureBand,
+                pressure(r.suction(), predicted, pressureBand));
     }
 
     private static Verdict pressure(OptionalDouble found, OptionalDouble expected, double band) {

@@ -61,7 +61,9 @@ public record MeasuredFlow(double flow, double standardError, boolean belowMeter
         double least = read.velocity()
                 ? area * READABLE_VELOCITY_STEPS * step
                 : PipeFlow.leastReadable(step, read.diameter(), air);
-        double mean = meanVelocity(read, 0, air), low = meanVelocity(read, -step / 2, air), high = meanVelocity(read, step / 2, air);
+        double mean = meanVelocity(read, 0, air),
+                low = meanVelocity(read, -step / 2, air),
+                high = meanVelocity(read, step / 2, air);
         PipeFlow flow = read.traverse() || mean <= 0
                 ? new PipeFlow(area * mean, area * low, area * high)
                 : onAxis(mean, low, high, read.diameter(), air);

@@ -23,7 +23,10 @@ public final class Noise {
 
     /** Of one value at a hole, fan on or fan off [Pa]. */
     public static double of(Stage.HoleReading reading) {
-        return error(reading.meterStep().orElse(ASSUMED_STEP), reading.spread().orElse(ASSUMED_SPREAD), reading.count().orElse(1));
+        return error(
+                reading.meterStep().orElse(ASSUMED_STEP),
+                reading.spread().orElse(ASSUMED_SPREAD),
+                reading.count().orElse(1));
     }
 
     /** Of one value at a hole by an ordinary meter, where nothing is noted yet [Pa]. */
@@ -40,7 +43,8 @@ public final class Noise {
     public static double ofSuction(Stage.SystemReading reading) {
         if (reading.suction().isEmpty()) return 0;
         double size = Math.abs(reading.suction().getAsDouble());
-        double read = error(reading.meterStep().orElse(ASSUMED_STEP), reading.spread().orElse(ASSUMED_SPREAD), 1);
+        double read =
+                error(reading.meterStep().orElse(ASSUMED_STEP), reading.spread().orElse(ASSUMED_SPREAD), 1);
         double entry = reading.pit().isPresent() ? 0 : ASSUMED_ENTRY * size;
         return Math.sqrt(read * read + ASSUMED_GAIN * size * ASSUMED_GAIN * size + entry * entry);
     }

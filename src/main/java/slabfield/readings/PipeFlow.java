@@ -66,7 +66,8 @@ public record PipeFlow(double flow, double least, double most) {
      * @param meterStep smallest step of the display, half of which is added on both sides [Pa]
      * @param diameter inside [m]
      */
-    public static PipeFlow fromCentrePressure(double velocityPressure, double meterStep, double diameter, AirState air) {
+    public static PipeFlow fromCentrePressure(
+            double velocityPressure, double meterStep, double diameter, AirState air) {
         PipeFlow at = fromCentre(Pitot.velocity(velocityPressure, air.density()), diameter, air);
         double low = Math.max(0, velocityPressure - meterStep / 2), high = velocityPressure + meterStep / 2;
         return new PipeFlow(

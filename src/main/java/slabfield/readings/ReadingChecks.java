@@ -68,9 +68,14 @@ public final class ReadingChecks {
         boolean slipped = unit(r) || sign(r);
         OptionalDouble source = strongest();
         if (!slipped && source.isPresent() && drop(r) < source.getAsDouble() - CLEAR * error(r))
-            add(Finding.Kind.STRONGER_THAN_SOURCE, r.hole(),
+            add(
+                    Finding.Kind.STRONGER_THAN_SOURCE,
+                    r.hole(),
                     "Hole \"%s\" reads %.1f Pa, stronger than any riser (%.1f Pa): no hole can. Check units and hoses, and"
-                            + " look for a second source of suction.", r.hole(), on, source.getAsDouble());
+                            + " look for a second source of suction.",
+                    r.hole(),
+                    on,
+                    source.getAsDouble());
         if (!slipped && r.change().isPresent()) pair(r, r.change().getAsDouble());
         settled(r);
     }
@@ -87,7 +92,8 @@ public final class ReadingChecks {
     private OptionalDouble predictedDrop(String hole) {
         Optional<Result.Hole> h = solved.flatMap(s -> s.hole(hole));
         if (h.isEmpty() || h.get().fanOn().isEmpty()) return OptionalDouble.empty();
-        return OptionalDouble.of(h.get().fanOn().getAsDouble() - h.get().fanOff().orElse(0));
+        return OptionalDouble.of(
+                h.get().fanOn().getAsDouble() - h.get().fanOff().orElse(0));
     }
 
     private boolean unit(Stage.HoleReading r) {
@@ -97,15 +103,26 @@ public final class ReadingChecks {
         double ratio = Math.abs(on / expected.getAsDouble());
         boolean small = fits(ratio * UNIT_FACTOR) && Math.abs(on) < 1.5, large = fits(ratio / UNIT_FACTOR);
         if (small)
-            add(Finding.Kind.UNIT_SLIP, r.hole(),
+            add(
+                    Finding.Kind.UNIT_SLIP,
+                    r.hole(),
                     "Hole \"%s\" reads %s Pa where about %.0f Pa are expected: was %s read in inches of water? That would be"
                             + " %.1f Pa. Enter it with its unit.",
-                    r.hole(), shown(on), expected.getAsDouble(), shown(on), on * UNIT_FACTOR);
+                    r.hole(),
+                    shown(on),
+                    expected.getAsDouble(),
+                    shown(on),
+                    on * UNIT_FACTOR);
         if (large)
-            add(Finding.Kind.UNIT_SLIP, r.hole(),
+            add(
+                    Finding.Kind.UNIT_SLIP,
+                    r.hole(),
                     "Hole \"%s\" reads %.0f Pa where about %.1f Pa are expected: were pascals entered as inches of water?"
                             + " That would be %.1f Pa. Enter it with its unit.",
-                    r.hole(), on, expected.getAsDouble(), on / UNIT_FACTOR);
+                    r.hole(),
+                    on,
+                    expected.getAsDouble(),
+                    on / UNIT_FACTOR);
         return small || large;
     }
 
@@ -121,25 +138,37 @@ public final class ReadingChecks {
         OptionalDouble expected = predictedDrop(r.hole());
         if (expected.isEmpty()) return false;
         double drop = drop(r), e = expected.getAsDouble();
-        boolean slipped = drop > CLEAR * error(r) && e < -CLEAR * error(r) && drop > Math.abs(e) / 2 && drop < Math.abs(e) * 2;
+        boolean slipped =
+                drop > CLEAR * error(r) && e < -CLEAR * error(r) && drop > Math.abs(e) / 2 && drop < Math.abs(e) * 2;
         if (slipped)
-            add(Finding.Kind.SIGN_SLIP, r.hole(),
+            add(
+                    Finding.Kind.SIGN_SLIP,
+                    r.hole(),
                     "Hole \"%s\" reads %.1f Pa above the room where %.1f Pa are expected: is the sign missing, or are the hoses"
-                            + " swapped? Vacuum is entered below zero.", r.hole(), drop, e);
+                            + " swapped? Vacuum is entered below zero.",
+                    r.hole(),
+                    drop,
+                    e);
         return slipped;
     }
 
     private void pair(Stage.HoleReading r, double change) {
         if (change > CLEAR * Noise.ofChange(r))
-            add(Finding.Kind.RISES_WITH_FAN, r.hole(),
+            add(
+                    Finding.Kind.RISES_WITH_FAN,
+                    r.hole(),
                     "Hole \"%s\" reads higher with the fan on than off: hoses may be swapped, or a test vacuum may be blowing"
-                            + " into the room.", r.hole());
+                            + " into the room.",
+                    r.hole());
         OptionalDouble expected = predictedDrop(r.hole());
         boolean nothingExpected = expected.isPresent() && Math.abs(expected.getAsDouble()) < CLEAR * Noise.ofChange(r);
         if (Math.abs(change) <= r.meterStep().orElse(Noise.ASSUMED_STEP) / 2 && !nothingExpected)
-            add(Finding.Kind.ON_EQUALS_OFF, r.hole(),
+            add(
+                    Finding.Kind.ON_EQUALS_OFF,
+                    r.hole(),
                     "Hole \"%s\" reads the same with the fan on and off: check that the hole is open to the layer and the hose"
-                            + " is on the right port.", r.hole());
+                            + " is on the right port.",
+                    r.hole());
     }
 
     private void settled(Stage.HoleReading r) {
@@ -148,10 +177,16 @@ public final class ReadingChecks {
         Fill fill = scenario.layer().fillAt(at.get());
         double distance = distance(at.get()), time = SettlingTime.of(scenario, fill, distance);
         if (r.waited().getAsDouble() < time)
-            add(Finding.Kind.NOT_SETTLED, r.hole(),
+            add(
+                    Finding.Kind.NOT_SETTLED,
+                    r.hole(),
                     "Hole \"%s\" was read %s after switching on, and %.1f m of %s take about %s to settle (air-filled"
                             + " porosity x distance^2 x viscosity / (permeability x pressure)). Wait, and read again.",
-                    r.hole(), duration(r.waited().getAsDouble()), distance, fill.word().words(), duration(time));
+                    r.hole(),
+                    duration(r.waited().getAsDouble()),
+                    distance,
+                    fill.word().words(),
+                    duration(time));
     }
 
     private static String duration(double seconds) {
@@ -166,10 +201,13 @@ public final class ReadingChecks {
         OptionalDouble read = stage.systems().stream()
                 .flatMapToDouble(s -> s.suction().stream())
                 .min();
-        List<Source> sources = scenario.suctionPoints().stream().map(SuctionPoint::source).toList();
+        List<Source> sources =
+                scenario.suctionPoints().stream().map(SuctionPoint::source).toList();
         boolean allHeld = !sources.isEmpty() && sources.stream().allMatch(Source.Pressure.class::isInstance);
         OptionalDouble held = allHeld
-                ? sources.stream().mapToDouble(s -> ((Source.Pressure) s).pressure()).min()
+                ? sources.stream()
+                        .mapToDouble(s -> ((Source.Pressure) s).pressure())
+                        .min()
                 : OptionalDouble.empty();
         return read.isPresent() ? read : held;
     }
@@ -184,11 +222,16 @@ public final class ReadingChecks {
         for (int far = 1; far < holes.size(); far++)
             for (int near = 0; near < far; near++)
                 if (strangelyStronger(holes.get(far), holes.get(near))) {
-                    add(Finding.Kind.FAR_STRONGER_THAN_NEAR, holes.get(far).hole(),
+                    add(
+                            Finding.Kind.FAR_STRONGER_THAN_NEAR,
+                            holes.get(far).hole(),
                             "Hole \"%s\" has far more vacuum (%.1f Pa) than \"%s\" (%.1f Pa), which is nearer to the suction."
                                     + " Either a hidden path leads to it (drain tile, trench, void), or the nearer hole is"
                                     + " clogged or beside an opening: probe the nearer one and read both again.",
-                            holes.get(far).hole(), drop(holes.get(far)), holes.get(near).hole(), drop(holes.get(near)));
+                            holes.get(far).hole(),
+                            drop(holes.get(far)),
+                            holes.get(near).hole(),
+                            drop(holes.get(near)));
                     break;
                 }
     }
@@ -196,7 +239,8 @@ public final class ReadingChecks {
     private boolean strangelyStronger(Stage.HoleReading far, Stage.HoleReading near) {
         double a = drop(far), b = drop(near);
         boolean clear = a < b - CLEAR * Math.hypot(error(far), error(near)) && a < MUCH_STRONGER * Math.min(b, 0);
-        boolean further = distance(place(far.hole()).orElseThrow()) > 1.25 * distance(place(near.hole()).orElseThrow());
+        boolean further = distance(place(far.hole()).orElseThrow())
+                > 1.25 * distance(place(near.hole()).orElseThrow());
         OptionalDouble pa = predictedDrop(far.hole()), pb = predictedDrop(near.hole());
         boolean foreseen = pa.isPresent() && pb.isPresent() && pa.getAsDouble() < pb.getAsDouble();
         return clear && further && !foreseen;
@@ -216,17 +260,20 @@ public final class ReadingChecks {
     private static boolean opened(Scenario scenario, Stage earlier, Stage later) {
         Scenario then = scenario.during(earlier), now = scenario.during(later);
         boolean opening = now.openings().stream()
-                .anyMatch(o -> o.seal().fraction() < then.opening(o.id()).orElseThrow().seal().fraction());
+                .anyMatch(o -> o.seal().fraction()
+                        < then.opening(o.id()).orElseThrow().seal().fraction());
         for (int i = 0; i < now.blockWalls().size(); i++)
-            opening |= now.blockWalls().get(i).tops().fraction() < then.blockWalls().get(i).tops().fraction();
+            opening |= now.blockWalls().get(i).tops().fraction()
+                    < then.blockWalls().get(i).tops().fraction();
         return opening;
     }
 
     private void against(Stage earlier) {
         int compared = 0;
         for (Stage.HoleReading now : stage.holes()) {
-            Optional<Stage.HoleReading> then =
-                    earlier.holes().stream().filter(r -> r.hole().equals(now.hole())).findFirst();
+            Optional<Stage.HoleReading> then = earlier.holes().stream()
+                    .filter(r -> r.hole().equals(now.hole()))
+                    .findFirst();
             if (then.isEmpty() || then.get().fanOn().isEmpty() || now.fanOn().isEmpty()) continue;
             if (!(drop(now) > drop(then.get()) + CLEAR * Math.hypot(error(now), error(then.get())))) return;
             compared++;
@@ -235,29 +282,44 @@ public final class ReadingChecks {
         if (compared == 0 || now.isEmpty() || then.isEmpty()) return;
         double more = now.get().flow() - then.get().flow();
         if (more > 2 * Math.hypot(now.get().standardError(), then.get().standardError()))
-            add(Finding.Kind.MORE_FLOW_LESS_VACUUM, "",
+            add(
+                    Finding.Kind.MORE_FLOW_LESS_VACUUM,
+                    "",
                     "More flow and less vacuum at every hole than at stage \"%s\", although nothing was opened: an opening has"
                             + " come up since, such as a cover that lifted, a dry trap or an unplugged hole. Look for it"
-                            + " before anything else.", earlier.id());
+                            + " before anything else.",
+                    earlier.id());
     }
 
     private Optional<MeasuredFlow> flow(Stage of) {
-        List<MeasuredFlow> all = of.systems().stream().flatMap(s -> MeasuredFlow.of(s, air()).stream()).toList();
+        List<MeasuredFlow> all = of.systems().stream()
+                .flatMap(s -> MeasuredFlow.of(s, air()).stream())
+                .toList();
         if (all.isEmpty()) return Optional.empty();
         double flow = all.stream().mapToDouble(MeasuredFlow::flow).sum();
-        double squares = all.stream().mapToDouble(f -> f.standardError() * f.standardError()).sum();
-        return Optional.of(new MeasuredFlow(flow, Math.sqrt(squares), all.stream().anyMatch(MeasuredFlow::belowMeter)));
+        double squares = all.stream()
+                .mapToDouble(f -> f.standardError() * f.standardError())
+                .sum();
+        return Optional.of(
+                new MeasuredFlow(flow, Math.sqrt(squares), all.stream().anyMatch(MeasuredFlow::belowMeter)));
     }
 
     private void flows() {
         for (Stage.SystemReading s : stage.systems())
-            MeasuredFlow.of(s, air()).filter(MeasuredFlow::belowMeter).ifPresent(f ->
-                    add(Finding.Kind.FLOW_BELOW_METER, s.suctionPoint(),
+            MeasuredFlow.of(s, air())
+                    .filter(MeasuredFlow::belowMeter)
+                    .ifPresent(f -> add(
+                            Finding.Kind.FLOW_BELOW_METER,
+                            s.suctionPoint(),
                             "The flow at \"%s\" is below what the meter can tell (%.1f L/s). Put in a test length of narrower"
-                                    + " pipe, or take a finer meter.", s.suctionPoint(), 2000 * f.flow()));
+                                    + " pipe, or take a finer meter.",
+                            s.suctionPoint(),
+                            2000 * f.flow()));
         boolean none = stage.systems().stream().allMatch(s -> s.flowReading().isEmpty());
         if (none && !stage.holes().isEmpty() && !scenario.suctionPoints().isEmpty())
-            add(Finding.Kind.NO_FLOW, "",
+            add(
+                    Finding.Kind.NO_FLOW,
+                    "",
                     "No flow was measured in this stage. Without it a leaky slab cannot be told from tight fill.");
     }
 
@@ -273,7 +335,9 @@ public final class ReadingChecks {
     private double distance(Point place) {
         return scenario.suctionPoints().stream()
                 .mapToDouble(s -> s.tile()
-                        .flatMap(id -> scenario.drainTiles().stream().filter(t -> t.id().equals(id)).findFirst())
+                        .flatMap(id -> scenario.drainTiles().stream()
+                                .filter(t -> t.id().equals(id))
+                                .findFirst())
                         .map(t -> t.path().at(t.path().nearest(place)).distanceTo(place))
                         .orElse(s.at().distanceTo(place)))
                 .min()

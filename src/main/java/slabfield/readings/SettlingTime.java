@@ -39,13 +39,18 @@ public final class SettlingTime {
      * @param pressure P of the air, absolute, above 0 [Pa]
      */
     public static double of(Fill fill, double distance, AirState air, double pressure) {
-        return airFilledPorosity(fill.word()) * distance * distance * air.viscosity() / (fill.permeability() * pressure);
+        return airFilledPorosity(fill.word())
+                * distance
+                * distance
+                * air.viscosity()
+                / (fill.permeability() * pressure);
     }
 
     /** Time for a place to settle in the air of a scenario [s]. */
     public static double of(Scenario scenario, Fill fill, double distance) {
         AirState air = AirState.of(scenario.air().temperature(), scenario.air().altitude());
-        double pressure = AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
+        double pressure =
+                AirProperties.pressureAtAltitude(scenario.air().altitude().orElse(0));
         return of(fill, distance, air, pressure);
     }
 }

@@ -40,7 +40,8 @@ sealed interface Block {
             if (heads.size() != widths.size() || heads.size() != numbers.size())
                 throw new IllegalArgumentException("a table needs a width and a kind for each head");
             for (List<String> row : rows)
-                if (row.size() != heads.size()) throw new IllegalArgumentException("a row needs a cell for each head: " + row);
+                if (row.size() != heads.size())
+                    throw new IllegalArgumentException("a row needs a cell for each head: " + row);
         }
     }
 

@@ -31,15 +31,18 @@ public final class Curves {
     public static Optional<Figure> parity(String name, Comparison comparison, MapStyle look) {
         List<Charts.Pair> pairs = comparison.holes().stream()
                 .filter(h -> h.difference().isPresent())
-                .map(h -> new Charts.Pair(h.hole(), h.predicted().getAsDouble(), h.measured().getAsDouble(), h.band()))
+                .map(h -> new Charts.Pair(
+                        h.hole(), h.predicted().getAsDouble(), h.measured().getAsDouble(), h.band()))
                 .toList();
         return pairs.isEmpty() ? Optional.empty() : Optional.of(Charts.parity(name, comparison.stage(), pairs, look));
     }
 
     /** The chosen fan against pipe and slab in its first place; empty where no fan could be solved. */
     public static Optional<Figure> system(Sizing sizing, MapStyle look) {
-        return sizing.chosen().flatMap(chosen -> systemCurve(chosen)
-                .map(curve -> Charts.system(sizing.scenario().name(), chosen.fan().offer().id(), curve, look)));
+        return sizing.chosen()
+                .flatMap(chosen -> systemCurve(chosen)
+                        .map(curve -> Charts.system(
+                                sizing.scenario().name(), chosen.fan().offer().id(), curve, look)));
     }
 
     /**
@@ -61,13 +64,15 @@ public final class Curves {
             solved.suction(place).ifPresent(s -> slab.add(new double[] {flow, -s.pressure()}));
         }
         List<double[]> fan = new ArrayList<>();
-        for (int i = 0; i < curve.flows().size(); i++) fan.add(new double[] {curve.flows().get(i), curve.rises().get(i)});
+        for (int i = 0; i < curve.flows().size(); i++)
+            fan.add(new double[] {curve.flows().get(i), curve.rises().get(i)});
         double flow = flows.get(place);
         return Optional.of(new Charts.SystemCurve(fan, system, slab, flow, rise(curve, flow)));
     }
 
     private static FanCurve scaled(FanCurve curve, double factor) {
-        return new FanCurve(curve.flows(), curve.rises().stream().map(r -> factor * r).toList());
+        return new FanCurve(
+                curve.flows(), curve.rises().stream().map(r -> factor * r).toList());
     }
 
     /** Rise on straight lines between the points, the last slopes beyond them [Pa]. */
@@ -81,20 +86,33 @@ public final class Curves {
     /** Options of fans and of advice: vacuum at the weakest place against the air drawn from the room. */
     public static Figure roomAir(Scenario scenario, Result.Solved base, List<Suggestion> advice, MapStyle look) {
         List<Charts.Choice> choices = new ArrayList<>();
-        choices.add(new Charts.Choice("as drawn", base.flows().fromRoom(), base.coverage().weakest()));
-        for (Suggestion s : advice) choices.add(new Charts.Choice(s.measure().words(), s.flowsAfter().fromRoom(), s.after().weakest()));
-        return Charts.frontier(scenario.name(), choices, Charts.Price.ROOM_AIR, scenario.target().vacuum(), look);
+        choices.add(new Charts.Choice(
+                "as drawn", base.flows().fromRoom(), base.coverage().weakest()));
+        for (Suggestion s : advice)
+            choices.add(new Charts.Choice(
+                    s.measure().words(), s.flowsAfter().fromRoom(), s.after().weakest()));
+        return Charts.frontier(
+                scenario.name(),
+                choices,
+                Charts.Price.ROOM_AIR,
+                scenario.target().vacuum(),
+                look);
     }
 
     /** Fans tried: vacuum held against their power; empty where no power is known. */
     public static Optional<Figure> power(Sizing sizing, MapStyle look) {
         List<Charts.Choice> choices = sizing.ranking().fans().stream()
                 .filter(r -> r.watts().isPresent())
-                .map(r -> new Charts.Choice(r.fan().offer().id(), r.watts().getAsDouble(), r.drawn().vacuum()))
+                .map(r -> new Charts.Choice(
+                        r.fan().offer().id(), r.watts().getAsDouble(), r.drawn().vacuum()))
                 .toList();
         if (choices.isEmpty()) return Optional.empty();
         return Optional.of(Charts.frontier(
-                sizing.scenario().name(), choices, Charts.Price.POWER, sizing.scenario().target().vacuum(), look));
+                sizing.scenario().name(),
+                choices,
+                Charts.Price.POWER,
+                sizing.scenario().target().vacuum(),
+                look));
     }
 
     /** The vacuum through the year and on the worst day; empty where the climate is not known. */
@@ -102,15 +120,24 @@ public final class Curves {
         if (sizing.season().isEmpty()) return Optional.empty();
         List<Charts.Season> bins = sizing.season().stream()
                 .map(p -> new Charts.Season(
-                        degrees.fromSi(p.bin().outdoorTemperature()), p.bin().duration() / 3600, p.held().vacuum()))
+                        degrees.fromSi(p.bin().outdoorTemperature()),
+                        p.bin().duration() / 3600,
+                        p.held().vacuum()))
                 .toList();
         Optional<House.DesignDay> day = sizing.scenario().house().designDay();
         List<Charts.Season> worst = day.isEmpty()
                 ? List.of()
-                : sizing.chosen().flatMap(FanRanking.Ranked::worstDay)
-                        .map(h -> List.of(new Charts.Season(degrees.fromSi(day.get().outdoorTemperature()), 0, h.vacuum())))
+                : sizing.chosen()
+                        .flatMap(FanRanking.Ranked::worstDay)
+                        .map(h -> List.of(
+                                new Charts.Season(degrees.fromSi(day.get().outdoorTemperature()), 0, h.vacuum())))
                         .orElse(List.of());
         return Optional.of(Charts.season(
-                sizing.scenario().name(), bins, degrees.symbol(), worst, sizing.scenario().target().vacuum(), look));
+                sizing.scenario().name(),
+                bins,
+                degrees.symbol(),
+                worst,
+                sizing.scenario().target().vacuum(),
+                look));
     }
 }

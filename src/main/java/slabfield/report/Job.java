@@ -17,7 +17,8 @@ import slabfield.safety.JobRecord;
  * @param sizing of the fan; empty where none was worked out
  * @param record of gates, tests and details; empty answers where nothing was asked
  */
-public record Job(Result.Solved result, List<Read> stages, Optional<Sizing> sizing, JobRecord record, Provenance provenance) {
+public record Job(
+        Result.Solved result, List<Read> stages, Optional<Sizing> sizing, JobRecord record, Provenance provenance) {
     /**
      * Readings of one stage beside what the model says of the house as it stood then.
      *

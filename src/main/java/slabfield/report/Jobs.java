@@ -23,7 +23,8 @@ public final class Jobs {
      * @param solved the house as drawn
      * @param sized whether fans are tried, which takes many solves
      */
-    public static Job of(Result.Solved solved, JobRecord record, Provenance provenance, boolean sized, Progress progress) {
+    public static Job of(
+            Result.Solved solved, JobRecord record, Provenance provenance, boolean sized, Progress progress) {
         Scenario scenario = solved.scenario();
         List<Job.Read> reads = new ArrayList<>();
         for (Stage stage : scenario.stages()) {
@@ -31,7 +32,8 @@ public final class Jobs {
             reads.add(new Job.Read(stage, comparison(solved, stage, progress)));
         }
         Optional<Sizing> sizing = sized && !scenario.suctionPoints().isEmpty()
-                ? Optional.of(Sizing.of(scenario, Optional.empty(), progress)).filter(s -> s.chosen().isPresent())
+                ? Optional.of(Sizing.of(scenario, Optional.empty(), progress))
+                        .filter(s -> s.chosen().isPresent())
                 : Optional.empty();
         return new Job(solved, reads, sizing, record, provenance);
     }

@@ -69,7 +69,8 @@ final class Layout {
     private void add(Block block) {
         if (block instanceof Block.Title title) title(title);
         else if (block instanceof Block.Heading h) heading(h);
-        else if (block instanceof Block.Paragraph p) paragraph(Tag.of("P"), p.text(), p.small() ? SMALL : BODY, p.small() ? SOFT : DARK, 0, 5);
+        else if (block instanceof Block.Paragraph p)
+            paragraph(Tag.of("P"), p.text(), p.small() ? SMALL : BODY, p.small() ? SOFT : DARK, 0, 5);
         else if (block instanceof Block.Large l) paragraph(Tag.of("P"), l.text(), 11, DARK, 0, 6);
         else if (block instanceof Block.Notice n) notice(n);
         else if (block instanceof Block.Bullets b) bullets(b);
@@ -111,7 +112,10 @@ final class Layout {
         need(size * STEP + 12);
         marks.add(new Mark(h.level(), h.text(), pages.size() - 1, y));
         double at = y + size;
-        put(Tag.of("H" + (h.level() + 1)), size * STEP, c -> c.text(h.text(), 0, at, Anchor.START, 0, new Lettering(size, true, DARK, 0)));
+        put(
+                Tag.of("H" + (h.level() + 1)),
+                size * STEP,
+                c -> c.text(h.text(), 0, at, Anchor.START, 0, new Lettering(size, true, DARK, 0)));
         y += size * STEP + 2;
     }
 
@@ -149,7 +153,10 @@ final class Layout {
         need(tall + 6);
         double top = y;
         put(Tag.of("P"), tall, c -> {
-            c.line(new double[] {0.6, top, width - 0.6, top, width - 0.6, top + tall, 0.6, top + tall}, true, Pen.solid(DARK, 1));
+            c.line(
+                    new double[] {0.6, top, width - 0.6, top, width - 0.6, top + tall, 0.6, top + tall},
+                    true,
+                    Pen.solid(DARK, 1));
             c.fill(List.of(new double[] {0, top, 4, top, 4, top + tall, 0, top + tall}), DARK);
             for (int i = 0; i < lines.size(); i++)
                 c.text(lines.get(i), 12, top + 3 + BODY + i * BODY * STEP, Anchor.START, 0, lettering);
@@ -163,25 +170,34 @@ final class Layout {
             Tag body = list.child("LI").child("LBody");
             need(BODY * STEP);
             double dot = y + 0.62 * BODY;
-            put(body, 1, c -> c.fill(List.of(new double[] {2, dot - 1.3, 4.6, dot - 1.3, 4.6, dot + 1.3, 2, dot + 1.3}), DARK));
+            put(
+                    body,
+                    1,
+                    c -> c.fill(
+                            List.of(new double[] {2, dot - 1.3, 4.6, dot - 1.3, 4.6, dot + 1.3, 2, dot + 1.3}), DARK));
             paragraph(body, item, BODY, DARK, 11, 1.5);
         }
         y += 4;
     }
 
     private void fields(Block.Fields block) {
-        List<List<String>> rows = block.fields().stream().map(f -> List.of(f.label(), f.value())).toList();
+        List<List<String>> rows =
+                block.fields().stream().map(f -> List.of(f.label(), f.value())).toList();
         rows(Tag.of("Table"), rows, new double[] {0.34 * width, 0.66 * width}, List.of(false, false), true);
         y += 6;
     }
 
     private void table(Block.Table table) {
         double sum = table.widths().stream().mapToDouble(Double::doubleValue).sum();
-        double[] widths = table.widths().stream().mapToDouble(w -> w / sum * width).toArray();
+        double[] widths =
+                table.widths().stream().mapToDouble(w -> w / sum * width).toArray();
         if (!table.name().isEmpty()) {
             need(4 * BODY * STEP);
             double at = y + BODY;
-            put(Tag.of("P"), BODY * STEP, c -> c.text(table.name(), 0, at, Anchor.START, 0, new Lettering(BODY, true, DARK, 0)));
+            put(
+                    Tag.of("P"),
+                    BODY * STEP,
+                    c -> c.text(table.name(), 0, at, Anchor.START, 0, new Lettering(BODY, true, DARK, 0)));
             y += BODY * STEP + 1;
         }
         Tag tag = Tag.of("Table");
@@ -202,7 +218,10 @@ final class Layout {
 
     private void head(Tag table, Block.Table block, double[] widths, double tall) {
         double top = y;
-        put(Tag.of("Artifact"), tall, c -> c.fill(List.of(new double[] {0, top, width, top, width, top + tall, 0, top + tall}), 0xFFE9ECEF));
+        put(
+                Tag.of("Artifact"),
+                tall,
+                c -> c.fill(List.of(new double[] {0, top, width, top, width, top + tall, 0, top + tall}), 0xFFE9ECEF));
         row(table.child("TR"), "TH", block.heads(), widths, block.numbers(), tall, new Lettering(SMALL, true, DARK, 0));
         rule(0.9);
     }
@@ -221,7 +240,14 @@ final class Layout {
             double left = 0;
             for (int i = 0; i < row.size(); i++) {
                 boolean head = firstIsHead && i == 0;
-                cell(line.child(head ? "TH" : "TD"), row.get(i), left, widths[i], numbers.get(i), tall, new Lettering(BODY, false, head ? SOFT : DARK, 0));
+                cell(
+                        line.child(head ? "TH" : "TD"),
+                        row.get(i),
+                        left,
+                        widths[i],
+                        numbers.get(i),
+                        tall,
+                        new Lettering(BODY, false, head ? SOFT : DARK, 0));
                 left += widths[i];
             }
             y += tall;
@@ -229,7 +255,14 @@ final class Layout {
         }
     }
 
-    private void row(Tag line, String type, List<String> cells, double[] widths, List<Boolean> numbers, double tall, Lettering lettering) {
+    private void row(
+            Tag line,
+            String type,
+            List<String> cells,
+            double[] widths,
+            List<Boolean> numbers,
+            double tall,
+            Lettering lettering) {
         double left = 0;
         for (int i = 0; i < cells.size(); i++) {
             cell(line.child(type), cells.get(i), left, widths[i], numbers.get(i), tall, lettering);
@@ -238,7 +271,8 @@ final class Layout {
         y += tall;
     }
 
-    private void cell(Tag tag, String text, double left, double wide, boolean number, double tall, Lettering lettering) {
+    private void cell(
+            Tag tag, String text, double left, double wide, boolean number, double tall, Lettering lettering) {
         double top = y;
         List<String> lines = lines(text, wide - 2 * PAD, lettering);
         put(tag, tall, c -> {
@@ -252,7 +286,9 @@ final class Layout {
 
     private double rowHeight(List<String> cells, double[] widths, Lettering lettering) {
         int most = 1;
-        for (int i = 0; i < cells.size(); i++) most = Math.max(most, lines(cells.get(i), widths[i] - 2 * PAD, lettering).size());
+        for (int i = 0; i < cells.size(); i++)
+            most = Math.max(
+                    most, lines(cells.get(i), widths[i] - 2 * PAD, lettering).size());
         return most * lettering.size() * STEP + 3;
     }
 
@@ -263,7 +299,8 @@ final class Layout {
     private void picture(Block.Picture picture) {
         double tall = pictureHeight(picture);
         need(tall);
-        pages.get(pages.size() - 1).add(new Piece(Tag.figure(picture.figure().description()), y, tall, true, picture.figure()::draw));
+        pages.get(pages.size() - 1)
+                .add(new Piece(Tag.figure(picture.figure().description()), y, tall, true, picture.figure()::draw));
         y += tall + 6;
     }
 

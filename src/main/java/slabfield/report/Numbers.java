@@ -26,8 +26,10 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
     /** The units that a scenario asks for. */
     public static Numbers of(Display display, Locale place) {
         return new Numbers(
-                Unit.find(display.pressure(), Dimension.PRESSURE).orElseThrow(), Unit.find(display.flow(), Dimension.FLOW).orElseThrow(),
-                Unit.find(display.length(), Dimension.LENGTH).orElseThrow(), place);
+                Unit.find(display.pressure(), Dimension.PRESSURE).orElseThrow(),
+                Unit.find(display.flow(), Dimension.FLOW).orElseThrow(),
+                Unit.find(display.length(), Dimension.LENGTH).orElseThrow(),
+                place);
     }
 
     String pressure(double si) {
@@ -70,7 +72,10 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
     }
 
     String pipe(double si) {
-        return marked(imperial() ? Quantity.formatDecimals(si, Unit.INCH, 2) : Quantity.formatDecimals(si, Unit.MILLIMETRE, 0));
+        return marked(
+                imperial()
+                        ? Quantity.formatDecimals(si, Unit.INCH, 2)
+                        : Quantity.formatDecimals(si, Unit.MILLIMETRE, 0));
     }
 
     String area(double si) {
@@ -87,7 +92,9 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
 
     String plain(double value, int decimals) {
         if (!Double.isFinite(value)) return NONE;
-        return marked(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString());
+        return marked(BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString());
     }
 
     String scientific(double value, int decimals) {
@@ -120,7 +127,12 @@ public record Numbers(Unit pressure, Unit flow, Unit length, Locale place) {
     /** The same units for figures. */
     UnitsShown forFigures() {
         return new UnitsShown(
-                        pressure.symbol(), pressure::fromSi, flow.symbol(), flow::fromSi, length.symbol(), length::fromSi)
+                        pressure.symbol(),
+                        pressure::fromSi,
+                        flow.symbol(),
+                        flow::fromSi,
+                        length.symbol(),
+                        length::fromSi)
                 .in(place);
     }
 }

@@ -28,9 +28,11 @@ public final class PipeWords {
                 out.add(point.id() + " to riser " + branch.riser() + ": " + run(branch.run(), small, length));
         }
         for (Riser riser : scenario.equipment().risers())
-            if (!riser.run().isEmpty()) out.add("riser " + riser.id() + " to its discharge: " + run(riser.run(), small, length));
+            if (!riser.run().isEmpty())
+                out.add("riser " + riser.id() + " to its discharge: " + run(riser.run(), small, length));
         if (!scenario.equipment().plannedRun().isEmpty())
-            out.add("planned for points without pipe: " + run(scenario.equipment().plannedRun(), small, length));
+            out.add("planned for points without pipe: "
+                    + run(scenario.equipment().plannedRun(), small, length));
         return out;
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
  */
 public record Provenance(String version, String inputHash, Optional<LocalDate> date) {
     public Provenance {
-        if (!inputHash.matches("[0-9a-f]{64}")) throw new IllegalArgumentException("a SHA-256 has 64 hexadecimal digits");
+        if (!inputHash.matches("[0-9a-f]{64}"))
+            throw new IllegalArgumentException("a SHA-256 has 64 hexadecimal digits");
     }
 }

@@ -52,7 +52,8 @@ public final class ReportPdf {
         for (ReportKind kind : kinds) layout.add(kind.blocks(job, numbers));
         try (PDDocument pdf = new PDDocument()) {
             String title = kinds.size() == 1 ? kinds.get(0).title() : "Record of the job";
-            PdfFile.describe(pdf, title + ": " + job.scenario().name(), job.provenance().inputHash());
+            PdfFile.describe(
+                    pdf, title + ": " + job.scenario().name(), job.provenance().inputHash());
             PdfLetters letters = new PdfLetters(pdf);
             Structure structure = new Structure(pdf);
             for (int i = 0; i < layout.pages().size(); i++) page(pdf, letters, structure, layout, i);
@@ -64,7 +65,8 @@ public final class ReportPdf {
         }
     }
 
-    private void page(PDDocument pdf, PdfLetters letters, Structure structure, Layout layout, int number) throws IOException {
+    private void page(PDDocument pdf, PdfLetters letters, Structure structure, Layout layout, int number)
+            throws IOException {
         double wide = paper.height(), high = paper.width();
         PDPage page = new PDPage(new PDRectangle((float) wide, (float) high));
         pdf.addPage(page);
@@ -76,13 +78,20 @@ public final class ReportPdf {
                 if (artifact) content.beginMarkedContent(COSName.ARTIFACT);
                 else structure.begin(content, page, number, piece.tag());
                 Canvas canvas = piece.own()
-                        ? new PdfCanvas(letters, content, high, new Box(SIDE, TOP + piece.top(), wide - SIDE, TOP + piece.top() + piece.height()))
+                        ? new PdfCanvas(
+                                letters,
+                                content,
+                                high,
+                                new Box(SIDE, TOP + piece.top(), wide - SIDE, TOP + piece.top() + piece.height()))
                         : area;
                 piece.drawing().accept(canvas);
                 content.endMarkedContent();
             }
             content.beginMarkedContent(COSName.ARTIFACT);
-            foot(new PdfCanvas(letters, content, high, new Box(0, 0, wide, high)), number + 1, layout.pages().size());
+            foot(
+                    new PdfCanvas(letters, content, high, new Box(0, 0, wide, high)),
+                    number + 1,
+                    layout.pages().size());
             content.endMarkedContent();
         }
     }
@@ -90,12 +99,13 @@ public final class ReportPdf {
     private void foot(Canvas canvas, int number, int all) {
         double y = canvas.height() - FOOT + 18;
         var small = new Canvas.Lettering(7, false, Layout.SOFT, 0);
-        canvas.line(new double[] {SIDE, y - 10, canvas.width() - SIDE, y - 10}, false, Canvas.Pen.solid(Layout.SOFT, 0.4));
+        canvas.line(
+                new double[] {SIDE, y - 10, canvas.width() - SIDE, y - 10}, false, Canvas.Pen.solid(Layout.SOFT, 0.4));
         String date = job.provenance().date().map(d -> ", " + d).orElse("");
         canvas.text(cut(job.scenario().name(), 60) + date, SIDE, y, Canvas.Anchor.START, 0, small);
         canvas.text("page " + number + " of " + all, canvas.width() - SIDE, y, Canvas.Anchor.END, 0, small);
-        String from = "Slabfield " + job.provenance().version() + ", input " + job.provenance().inputHash().substring(0, 12)
-                + ". An aid, not a design approval.";
+        String from = "Slabfield " + job.provenance().version() + ", input "
+                + job.provenance().inputHash().substring(0, 12) + ". An aid, not a design approval.";
         canvas.text(from, SIDE, y + 9.5, Canvas.Anchor.START, 0, small);
     }
 

@@ -49,8 +49,13 @@ final class StartUpRecord {
     private void open(List<Block> out) {
         List<String> open = record.openBeforeCompletion();
         out.add(new Block.Fields(List.of(
-                new Block.Field("Fan started", record.startUp().map(MOMENT::format).orElse("not started")),
-                new Block.Field("Record", record.completed().map(t -> "marked complete " + MOMENT.format(t)).orElse("OPEN")))));
+                new Block.Field(
+                        "Fan started", record.startUp().map(MOMENT::format).orElse("not started")),
+                new Block.Field(
+                        "Record",
+                        record.completed()
+                                .map(t -> "marked complete " + MOMENT.format(t))
+                                .orElse("OPEN")))));
         if (open.isEmpty()) return;
         out.add(new Block.Notice("This record is not complete. Open:"));
         out.add(new Block.Bullets(open));
@@ -60,22 +65,41 @@ final class StartUpRecord {
         out.add(new Block.Heading(1, "Readings at start-up"));
         Optional<Stage> latest = latest(job, StageKind.START_UP);
         if (latest.isEmpty()) {
-            out.add(new Block.Notice("No readings of a start-up are in the file: suction in the riser and every test hole are still to be read."));
+            out.add(
+                    new Block.Notice(
+                            "No readings of a start-up are in the file: suction in the riser and every test hole are still to be read."));
             return;
         }
         Stage stage = latest.get();
-        out.add(Block.text("Stage \"" + stage.id() + "\"" + (stage.time().isEmpty() ? "" : ", " + stage.time()) + "; all values MEASURED."));
-        List<List<String>> systems = stage.systems().stream().map(r -> List.of(r.suctionPoint(), n.pressure(r.riser()), n.flow(r.flow()))).toList();
+        out.add(Block.text("Stage \"" + stage.id() + "\"" + (stage.time().isEmpty() ? "" : ", " + stage.time())
+                + "; all values MEASURED."));
+        List<List<String>> systems = stage.systems().stream()
+                .map(r -> List.of(r.suctionPoint(), n.pressure(r.riser()), n.flow(r.flow())))
+                .toList();
         if (!systems.isEmpty())
-            out.add(new Block.Table("Suction points", List.of("point", "suction in the riser, " + n.pressure().symbol(), "flow, " + n.flow().symbol()), List.of(2.0, 1.5, 1.5), List.of(false, true, true), systems));
+            out.add(new Block.Table(
+                    "Suction points",
+                    List.of(
+                            "point",
+                            "suction in the riser, " + n.pressure().symbol(),
+                            "flow, " + n.flow().symbol()),
+                    List.of(2.0, 1.5, 1.5),
+                    List.of(false, true, true),
+                    systems));
         List<List<String>> holes = stage.holes().stream()
                 .map(r -> List.of(r.hole(), n.pressure(r.fanOff()), n.pressure(r.fanOn()), against(r.fanOn())))
                 .toList();
         if (!holes.isEmpty())
-            out.add(new Block.Table("Test holes, in " + n.pressure().symbol() + "; target " + Parts.target(job.scenario(), n), List.of("hole", "fan off", "fan on", "target"), List.of(2.0, 1.2, 1.2, 1.4), List.of(false, true, true, false), holes));
+            out.add(new Block.Table(
+                    "Test holes, in " + n.pressure().symbol() + "; target " + Parts.target(job.scenario(), n),
+                    List.of("hole", "fan off", "fan on", "target"),
+                    List.of(2.0, 1.2, 1.2, 1.4),
+                    List.of(false, true, true, false),
+                    holes));
         List<String> unread = job.scenario().testHoles().stream()
                 .map(h -> h.id())
-                .filter(id -> stage.holes().stream().noneMatch(r -> r.hole().equals(id) && r.fanOn().isPresent()))
+                .filter(id -> stage.holes().stream()
+                        .noneMatch(r -> r.hole().equals(id) && r.fanOn().isPresent()))
                 .toList();
         if (!unread.isEmpty()) out.add(Block.text("Not read with the fan on: " + String.join(", ", unread) + "."));
     }
@@ -86,7 +110,10 @@ final class StartUpRecord {
     }
 
     static Optional<Stage> latest(Job job, StageKind kind) {
-        return job.stages().stream().map(Job.Read::stage).filter(s -> s.kind() == kind).reduce((a, b) -> b);
+        return job.stages().stream()
+                .map(Job.Read::stage)
+                .filter(s -> s.kind() == kind)
+                .reduce((a, b) -> b);
     }
 
     private void drafts(List<Block> out) {
@@ -97,35 +124,68 @@ final class StartUpRecord {
         }
         List<List<String>> rows = record.draftTests().stream().map(this::draft).toList();
         out.add(new Block.Table(
-                "As carried out and judged by a person", List.of("appliance", "radon fan", "outcome", "house, " + n.pressure().symbol(), "draft", "spillage, s", "CO, ppm", "when, by", "open steps"),
-                List.of(1.5, 0.9, 0.9, 0.9, 0.8, 0.9, 0.8, 1.9, 0.8), List.of(false, false, false, true, true, true, true, false, true), rows));
+                "As carried out and judged by a person",
+                List.of(
+                        "appliance",
+                        "radon fan",
+                        "outcome",
+                        "house, " + n.pressure().symbol(),
+                        "draft",
+                        "spillage, s",
+                        "CO, ppm",
+                        "when, by",
+                        "open steps"),
+                List.of(1.5, 0.9, 0.9, 0.9, 0.8, 0.9, 0.8, 1.9, 0.8),
+                List.of(false, false, false, true, true, true, true, false, true),
+                rows));
         List<String> steps = new ArrayList<>();
         for (DraftTest t : record.draftTests())
             if (!t.open().isEmpty())
                 steps.add(t.appliance() + ", " + MOMENT.format(t.time()) + ", not answered with yes: "
-                        + String.join(", ", t.open().stream().map(DraftStep::word).toList()) + ".");
+                        + String.join(
+                                ", ", t.open().stream().map(DraftStep::word).toList()) + ".");
         if (!steps.isEmpty()) out.add(new Block.Bullets(steps));
     }
 
     private List<String> draft(DraftTest t) {
         return List.of(
-                t.appliance(), t.fanRunning() ? "running" : "off", t.outcome().word(), n.pressure(t.housePressure()), n.pressure(t.draft()),
-                n.plain(t.spillage(), 0), n.plain(t.carbonMonoxide(), 0), (MOMENT.format(t.time()) + " " + t.by()).strip(), String.valueOf(t.open().size()));
+                t.appliance(),
+                t.fanRunning() ? "running" : "off",
+                t.outcome().word(),
+                n.pressure(t.housePressure()),
+                n.pressure(t.draft()),
+                n.plain(t.spillage(), 0),
+                n.plain(t.carbonMonoxide(), 0),
+                (MOMENT.format(t.time()) + " " + t.by()).strip(),
+                String.valueOf(t.open().size()));
     }
 
     private void radon(List<Block> out) {
         out.add(new Block.Heading(1, "Radon tests"));
         out.add(Block.text(Parts.RETEST));
         out.add(new Block.Fields(List.of(
-                new Block.Field("Not before", record.earliestRadonTest().map(MOMENT::format).orElse("24 h after start-up, which is not recorded")),
+                new Block.Field(
+                        "Not before",
+                        record.earliestRadonTest()
+                                .map(MOMENT::format)
+                                .orElse("24 h after start-up, which is not recorded")),
                 new Block.Field("Again by", again(record)),
-                new Block.Field("Measured before the work", record.detail(JobField.RADON_BEFORE).orElse(Parts.NOT_SAID)))));
+                new Block.Field(
+                        "Measured before the work",
+                        record.detail(JobField.RADON_BEFORE).orElse(Parts.NOT_SAID)))));
         if (record.radonTests().isEmpty()) {
-            out.add(new Block.Notice("No radon test after start-up is recorded. Whether the system lowers radon is not known."));
+            out.add(new Block.Notice(
+                    "No radon test after start-up is recorded. Whether the system lowers radon is not known."));
             return;
         }
-        List<List<String>> rows = record.radonTests().stream().map(StartUpRecord::radon).toList();
-        out.add(new Block.Table("Results as typed in, MEASURED", List.of("set out", "result"), List.of(1.2, 3.0), List.of(false, false), rows));
+        List<List<String>> rows =
+                record.radonTests().stream().map(StartUpRecord::radon).toList();
+        out.add(new Block.Table(
+                "Results as typed in, MEASURED",
+                List.of("set out", "result"),
+                List.of(1.2, 3.0),
+                List.of(false, false),
+                rows));
     }
 
     private static List<String> radon(RadonTest test) {

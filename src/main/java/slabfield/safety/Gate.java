@@ -39,11 +39,27 @@ public enum Gate {
             true,
             false),
     DUST("silica dust", "Core wet, or drill with a shroud and a dust collector; no dry sweeping.", false, true),
-    ASBESTOS("asbestos, lead, mould", "Suspected in tiles, glue, lagging or paint: stop and have it tested.", false, true),
-    ELECTRICITY("electricity", "Wiring by licensed people, a disconnect in sight, tools behind a residual-current device.", false, true),
+    ASBESTOS(
+            "asbestos, lead, mould",
+            "Suspected in tiles, glue, lagging or paint: stop and have it tested.",
+            false,
+            true),
+    ELECTRICITY(
+            "electricity",
+            "Wiring by licensed people, a disconnect in sight, tools behind a residual-current device.",
+            false,
+            true),
     SEWER("sewer gas", "No suction on sewer or septic lines; traps stay filled.", false, true),
-    WORK_ROOM("soil gas in the work room", "The test vacuum blows outdoors; the room is aired; time there is short.", false, true),
-    DISCHARGE("discharge", "Above the roof or as local rules say, away from openings; no pipe under pressure indoors.", false, true),
+    WORK_ROOM(
+            "soil gas in the work room",
+            "The test vacuum blows outdoors; the room is aired; time there is short.",
+            false,
+            true),
+    DISCHARGE(
+            "discharge",
+            "Above the roof or as local rules say, away from openings; no pipe under pressure indoors.",
+            false,
+            true),
     CONFINED_SPACE("confined space", "Crawl spaces, pits and wells need a procedure.", false, true),
     FIRE_SEPARATION("fire separation", "A pipe through a rated wall or floor keeps its rating.", false, true),
     SEALANTS("sealants and solvents", "Air the room, read the data sheet, warn the occupants.", false, true);

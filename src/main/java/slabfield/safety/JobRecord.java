@@ -51,22 +51,29 @@ public record JobRecord(
         answers = Map.copyOf(answers);
         answers.forEach((gate, given) -> {
             if (given.answer() == Answer.NOT_PRESENT && !gate.mayBeAbsent())
-                throw new ImpossibleValue(gate.word(), "cannot be answered with \"not present\"; answer \"yes\" or \"no\"");
+                throw new ImpossibleValue(
+                        gate.word(), "cannot be answered with \"not present\"; answer \"yes\" or \"no\"");
         });
         draftTests = List.copyOf(draftTests);
         radonTests = List.copyOf(radonTests);
         details = Map.copyOf(details);
         details.forEach((field, said) -> {
-            if (said.isBlank()) throw new ImpossibleValue(field.word(), "must not be empty; leave it out where nothing is to be said");
+            if (said.isBlank())
+                throw new ImpossibleValue(field.word(), "must not be empty; leave it out where nothing is to be said");
         });
         for (RadonTest test : radonTests)
             if (startUp.isEmpty() || test.start().isBefore(startUp.get().plus(BEFORE_RADON_TEST)))
                 throw new ImpossibleValue(
-                        "radonTests", "hold a test from " + test.start() + "; a radon test starts 24 h after start-up at the"
-                                + " earliest" + startUp.map(s -> ", here at " + s.plus(BEFORE_RADON_TEST)).orElse(", and the fan was not started"));
-        if (completed.isPresent() && !openBeforeCompletion(answers, draftTests, startUp).isEmpty())
+                        "radonTests",
+                        "hold a test from " + test.start() + "; a radon test starts 24 h after start-up at the"
+                                + " earliest"
+                                + startUp.map(s -> ", here at " + s.plus(BEFORE_RADON_TEST))
+                                        .orElse(", and the fan was not started"));
+        if (completed.isPresent()
+                && !openBeforeCompletion(answers, draftTests, startUp).isEmpty())
             throw new ImpossibleValue(
-                    "completed", "cannot be said yet: " + String.join(" ", openBeforeCompletion(answers, draftTests, startUp)));
+                    "completed",
+                    "cannot be said yet: " + String.join(" ", openBeforeCompletion(answers, draftTests, startUp)));
     }
 
     /** A record in which nothing has been answered. */
@@ -169,25 +176,29 @@ public record JobRecord(
         }
         out.addAll(failed(tests));
         if (startUp.isEmpty()) out.add("The fan was not started.");
-        Optional<Answer> combustion = Optional.ofNullable(answers.get(Gate.COMBUSTION)).map(GateAnswer::answer);
+        Optional<Answer> combustion =
+                Optional.ofNullable(answers.get(Gate.COMBUSTION)).map(GateAnswer::answer);
         if (combustion.equals(Optional.of(Answer.YES)) && tests.isEmpty())
             out.add("\"combustion\" was answered with yes, but no draft test is recorded.");
         if (combustion.equals(Optional.of(Answer.NOT_PRESENT)) && !tests.isEmpty())
             out.add("\"combustion\" was answered with not present, but a draft test is recorded.");
-        byAppliance(tests).forEach((appliance, own) ->
-                missing(own, startUp).forEach(m -> out.add("\"" + appliance + "\": " + m)));
+        byAppliance(tests)
+                .forEach(
+                        (appliance, own) -> missing(own, startUp).forEach(m -> out.add("\"" + appliance + "\": " + m)));
         return out;
     }
 
     private static List<String> missing(List<DraftTest> tests, Optional<LocalDateTime> startUp) {
         List<String> out = new ArrayList<>();
         DraftTest latest = tests.get(tests.size() - 1);
-        if (tests.stream().noneMatch(t -> before(t, startUp))) out.add("no draft test from before start-up is recorded.");
+        if (tests.stream().noneMatch(t -> before(t, startUp)))
+            out.add("no draft test from before start-up is recorded.");
         if (tests.stream().noneMatch(t -> t.fanRunning() && startUp.isPresent() && !before(t, startUp)))
             out.add("no draft test with the radon fan running is recorded after start-up.");
         if (!latest.open().isEmpty())
             out.add("steps of its last draft test are open: "
-                    + String.join(", ", latest.open().stream().map(DraftStep::word).toList()) + ".");
+                    + String.join(
+                            ", ", latest.open().stream().map(DraftStep::word).toList()) + ".");
         return out;
     }
 
@@ -197,9 +208,13 @@ public record JobRecord(
 
     private static List<String> failed(List<DraftTest> tests) {
         List<String> out = new ArrayList<>();
-        byAppliance(tests).forEach((appliance, own) -> lastUncleared(own).ifPresent(test ->
-                out.add("A draft test of \"" + appliance + "\" failed (" + test.time()
-                        + ") and no later one cleared it: fan off, air the house, get a qualified person, then test again.")));
+        byAppliance(tests)
+                .forEach(
+                        (appliance, own) -> lastUncleared(own)
+                                .ifPresent(
+                                        test -> out.add(
+                                                "A draft test of \"" + appliance + "\" failed (" + test.time()
+                                                        + ") and no later one cleared it: fan off, air the house, get a qualified person, then test again.")));
         return out;
     }
 
@@ -220,7 +235,8 @@ public record JobRecord(
         Map<String, List<DraftTest>> out = new LinkedHashMap<>();
         tests.stream()
                 .sorted(Comparator.comparing(DraftTest::time))
-                .forEach(t -> out.computeIfAbsent(t.appliance(), name -> new ArrayList<>()).add(t));
+                .forEach(t -> out.computeIfAbsent(t.appliance(), name -> new ArrayList<>())
+                        .add(t));
         return out;
     }
 }

@@ -27,9 +27,11 @@ public final class HoleLayout {
     private static final double SECTION = 5.946;
     /** A hole counts as the most distant one from this part of the largest distance, as near up to that. */
     private static final double FAR = 0.8;
+
     private static final double NEAR = 1.0 / 3;
     /** How far from a barrier its sides are looked at, and how closely along it [m]. */
     private static final double BESIDE = 0.3;
+
     private static final double NET = 0.5;
 
     private final Scenario scenario;
@@ -63,7 +65,10 @@ public final class HoleLayout {
         HoleLayout layout = new HoleLayout(scenario);
         int holes = scenario.testHoles().size();
         if (holes < LEAST)
-            layout.add(Rule.THREE_HOLES, "A house needs at least three test holes; this one has " + holes + ".", Optional.empty());
+            layout.add(
+                    Rule.THREE_HOLES,
+                    "A house needs at least three test holes; this one has " + holes + ".",
+                    Optional.empty());
         layout.sections();
         layout.quadrants();
         layout.footings();
@@ -87,7 +92,9 @@ public final class HoleLayout {
                 Geometry section = area.getGeometryN(k);
                 if (section.getArea() <= SECTION || hasHole(section)) continue;
                 boolean whole = area.getNumGeometries() == 1;
-                add(Rule.EACH_SECTION, (whole ? "Slab \"" : "A section of slab \"") + slab.id() + "\" has no test hole.",
+                add(
+                        Rule.EACH_SECTION,
+                        (whole ? "Slab \"" : "A section of slab \"") + slab.id() + "\" has no test hole.",
                         Optional.of(inside(section)));
             }
         }
@@ -99,11 +106,16 @@ public final class HoleLayout {
         String[] names = {"lower left", "lower right", "upper left", "upper right"};
         for (int k = 0; k < names.length; k++) {
             double x = box.getMinX() + (k & 1) * box.getWidth() / 2, y = box.getMinY() + (k >> 1) * box.getHeight() / 2;
-            Geometry quadrant = Shapes.common(all, Shapes.area(List.of(
-                    new Point(x, y), new Point(x + box.getWidth() / 2, y),
-                    new Point(x + box.getWidth() / 2, y + box.getHeight() / 2), new Point(x, y + box.getHeight() / 2))));
+            Geometry quadrant = Shapes.common(
+                    all,
+                    Shapes.area(List.of(
+                            new Point(x, y), new Point(x + box.getWidth() / 2, y),
+                            new Point(x + box.getWidth() / 2, y + box.getHeight() / 2),
+                                    new Point(x, y + box.getHeight() / 2))));
             if (quadrant.getArea() > SECTION && !hasHole(quadrant))
-                add(Rule.EACH_QUADRANT, "The " + names[k] + " quadrant of the plan has no test hole (recommended).",
+                add(
+                        Rule.EACH_QUADRANT,
+                        "The " + names[k] + " quadrant of the plan has no test hole (recommended).",
                         Optional.of(inside(quadrant)));
         }
     }
@@ -118,7 +130,8 @@ public final class HoleLayout {
         for (Barrier b : scenario.barriers())
             for (int side = -1; side <= 1; side += 2) {
                 int which = side;
-                boolean read = scenario.testHoles().stream().anyMatch(h -> Math.signum(side(b.path(), h.at())) == which);
+                boolean read =
+                        scenario.testHoles().stream().anyMatch(h -> Math.signum(side(b.path(), h.at())) == which);
                 Optional<Point> beside = read ? Optional.empty() : beside(b, side, slab);
                 if (beside.isPresent())
                     add(Rule.ACROSS_FOOTINGS, "Only one side of \"" + b.id() + "\" has a test hole.", beside);
@@ -163,8 +176,11 @@ public final class HoleLayout {
         if (noHole(FAR * most, Double.MAX_VALUE))
             add(Rule.MOST_DISTANT, "No test hole lies near the most distant place from the suction.", farthest);
         if (noHole(0, NEAR * most))
-            add(Rule.NEAR_THE_SUCTION, "No test hole lies near the suction; with far holes alone, fill and leaks cannot be"
-                    + " told apart.", Optional.empty());
+            add(
+                    Rule.NEAR_THE_SUCTION,
+                    "No test hole lies near the suction; with far holes alone, fill and leaks cannot be"
+                            + " told apart.",
+                    Optional.empty());
     }
 
     private boolean noHole(double from, double to) {
@@ -175,6 +191,8 @@ public final class HoleLayout {
     }
 
     private OptionalDouble distance(Point p) {
-        return scenario.suctionPoints().stream().mapToDouble(s -> s.at().distanceTo(p)).min();
+        return scenario.suctionPoints().stream()
+                .mapToDouble(s -> s.at().distanceTo(p))
+                .min();
     }
 }

@@ -98,7 +98,13 @@ public record LeakMap(
         double area = 0;
         for (double a : responses.openArea()) area += a;
         return new LeakMap(
-                grid, gain, conductance, share, places, region(share, responses.openArea()), area,
+                grid,
+                gain,
+                conductance,
+                share,
+                places,
+                region(share, responses.openArea()),
+                area,
                 fitted.observations().size());
     }
 
@@ -147,7 +153,8 @@ public record LeakMap(
             Point at = new Point(grid.x(c % grid.columns()), grid.y(c / grid.columns()));
             if (out.size() == MOST) break;
             if (out.stream().anyMatch(p -> p.at().distanceTo(at) < APART)) continue;
-            out.add(new Place(at, gain[c], -conductance[c] * responses.firstPressure()[c], conductance[c], near(house, at)));
+            out.add(new Place(
+                    at, gain[c], -conductance[c] * responses.firstPressure()[c], conductance[c], near(house, at)));
         }
         return List.copyOf(out);
     }

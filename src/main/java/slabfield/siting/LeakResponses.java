@@ -60,8 +60,7 @@ record LeakResponses(Grid grid, double[] openArea, double[] firstPressure, doubl
         return now;
     }
 
-    private static double[] response(
-            Observation o, Scenario then, Map<String, Adjoint> on, Map<String, Adjoint> off) {
+    private static double[] response(Observation o, Scenario then, Map<String, Adjoint> on, Map<String, Adjoint> off) {
         boolean quiet = then.outdoorPressure() == 0;
         return switch (o.what()) {
             case FAN_ON -> atHole(solved(then, true, o.stage(), on), then, o);
@@ -74,16 +73,21 @@ record LeakResponses(Grid grid, double[] openArea, double[] firstPressure, doubl
                 }
                 yield with;
             }
-            case FLOW -> perConductance(
-                    solved(then, true, o.stage(), on), solved(then, true, o.stage(), on).suctionFlowByInflow(index(then, o)));
-            case RISER -> perConductance(
-                    solved(then, true, o.stage(), on),
-                    solved(then, true, o.stage(), on).suctionPressureByInflow(index(then, o)));
+            case FLOW ->
+                perConductance(
+                        solved(then, true, o.stage(), on),
+                        solved(then, true, o.stage(), on).suctionFlowByInflow(index(then, o)));
+            case RISER ->
+                perConductance(
+                        solved(then, true, o.stage(), on),
+                        solved(then, true, o.stage(), on).suctionPressureByInflow(index(then, o)));
         };
     }
 
     private static double[] atHole(Adjoint house, Scenario then, Observation o) {
-        return perConductance(house, house.pressureByInflow(then.testHole(o.place()).orElseThrow().at()));
+        return perConductance(
+                house,
+                house.pressureByInflow(then.testHole(o.place()).orElseThrow().at()));
     }
 
     private static int index(Scenario then, Observation o) {

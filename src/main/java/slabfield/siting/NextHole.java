@@ -45,9 +45,11 @@ public record NextHole(
     private static final double SPACING = 0.6;
     /** Places kept are at least this far apart, so that they are choices [m]. */
     private static final double APART = 1.5;
+
     private static final int FEWEST = 3;
     /** Doubt that is too little to choose a place by, and change of it that is none [bit]. */
     private static final double SETTLED = 0.05;
+
     private static final double NOTHING = 0.01;
     /** Part of the scatter that a useful hole takes away where pass or fail is settled. */
     private static final double LITTLE = 0.02;
@@ -79,7 +81,9 @@ public record NextHole(
     /** What is read in one house. */
     private record Read(double weakest, double[] pressures) {
         Read times(double modelFactor) {
-            return new Read(modelFactor * weakest, Arrays.stream(pressures).map(p -> modelFactor * p).toArray());
+            return new Read(
+                    modelFactor * weakest,
+                    Arrays.stream(pressures).map(p -> modelFactor * p).toArray());
         }
     }
 
@@ -94,14 +98,19 @@ public record NextHole(
     public static NextHole suggest(Houses houses, int count, Progress progress) {
         Scenario drawn = houses.best();
         List<Point> net = DrillPlaces.forHoles(drawn).net(SPACING);
-        List<Point> unread = drawn.testHoles().stream().filter(h -> !isRead(drawn, h)).map(TestHole::at).toList();
+        List<Point> unread = drawn.testHoles().stream()
+                .filter(h -> !isRead(drawn, h))
+                .map(TestHole::at)
+                .toList();
         List<Point> all = new ArrayList<>(unread);
         all.addAll(net);
         List<Read> reads = read(houses, all, progress);
         double[][] pressures = IntStream.range(0, all.size())
                 .mapToObj(p -> reads.stream().mapToDouble(r -> r.pressures()[p]).toArray())
                 .toArray(double[][]::new);
-        PassOrFail doubt = new PassOrFail(reads.stream().mapToDouble(Read::weakest).toArray(), drawn.target().vacuum());
+        PassOrFail doubt = new PassOrFail(
+                reads.stream().mapToDouble(Read::weakest).toArray(),
+                drawn.target().vacuum());
         double noise = Noise.ofOrdinaryReading();
         for (int k = 0; k < unread.size(); k++) if (known(pressures[k])) doubt.take(pressures[k], noise);
         PassOrFail.Left now = doubt.now();
@@ -111,7 +120,8 @@ public record NextHole(
                 .parallel()
                 .filter(k -> known(pressures[k]))
                 .mapToObj(k -> new Tried(k, doubt.after(pressures[k], noise)))
-                .sorted(Comparator.comparingDouble(t -> settled ? t.left().scatter() : t.left().bits()))
+                .sorted(Comparator.comparingDouble(
+                        t -> settled ? t.left().scatter() : t.left().bits()))
                 .toList();
         List<HoleLayout.Shortfall> lacking = HoleLayout.check(drawn);
         List<Place> places = new ArrayList<>();
@@ -120,7 +130,11 @@ public record NextHole(
             if (places.size() == count) break;
             if (places.stream().anyMatch(p -> p.at().distanceTo(at) < APART)) continue;
             places.add(new Place(
-                    at, t.left().bits(), t.left().scatter(), Range.of(pressures[t.index()]), mended(drawn, at, lacking)));
+                    at,
+                    t.left().bits(),
+                    t.left().scatter(),
+                    Range.of(pressures[t.index()]),
+                    mended(drawn, at, lacking)));
         }
         return new NextHole(
                 List.copyOf(places), doubt.meeting(), now.bits(), now.scatter(), lacking, reads.size(), houses.basis());
@@ -135,7 +149,8 @@ public record NextHole(
     private static List<Read> read(Houses houses, List<Point> places, Progress progress) {
         Houses coarse = houses.withCellSize(Math.max(COARSE, houses.best().cellSize()));
         Trials trials = new Trials(progress, coarse.members().size());
-        List<Scenario> members = coarse.members().stream().map(Houses.Member::house).toList();
+        List<Scenario> members =
+                coarse.members().stream().map(Houses.Member::house).toList();
         List<Optional<Read>> solved =
                 trials.solve(members, s -> new Read(s.coverage().weakest(), pressures(s, places)));
         List<Read> out = new ArrayList<>();
@@ -145,7 +160,8 @@ public record NextHole(
         }
         if (trials.isCancelled()) throw new IllegalStateException("the search for a hole was stopped");
         if (out.size() < FEWEST)
-            throw new IllegalStateException("fewer than three plausible houses have a solution, so nothing can be weighed");
+            throw new IllegalStateException(
+                    "fewer than three plausible houses have a solution, so nothing can be weighed");
         return out;
     }
 
@@ -165,7 +181,8 @@ public record NextHole(
         holes.add(new TestHole("next hole", at, ""));
         List<HoleLayout.Shortfall> left = HoleLayout.check(drawn.withTestHoles(holes));
         return lacking.stream()
-                .filter(s -> left.stream().noneMatch(l -> l.rule() == s.rule() && l.around().equals(s.around())))
+                .filter(s -> left.stream()
+                        .noneMatch(l -> l.rule() == s.rule() && l.around().equals(s.around())))
                 .toList();
     }
 }

@@ -94,7 +94,8 @@ final class PassOrFail {
         int n = sorted.length;
         double quartiles = (sorted[(3 * n) / 4] - sorted[n / 4]) / 1.34;
         double mean = Arrays.stream(values).average().orElse(0);
-        double spread = Math.sqrt(Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum() / Math.max(1, n - 1));
+        double spread = Math.sqrt(
+                Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum() / Math.max(1, n - 1));
         return 0.9 * Math.min(spread, quartiles) * Math.pow(n, -0.2);
     }
 

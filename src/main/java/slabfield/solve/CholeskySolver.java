@@ -21,6 +21,7 @@ public final class CholeskySolver {
     private final DMatrixSparseCSC upper;
     /** Slot in the matrix of each entry of {@code upper}. */
     private final int[] slot;
+
     private final CholeskyUpLooking_DSCC decomposition = new CholeskyUpLooking_DSCC();
     private final double[] work;
     private boolean factored;

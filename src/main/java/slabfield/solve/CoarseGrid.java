@@ -100,7 +100,11 @@ final class CoarseGrid {
 
     /** The diagonal less the couplings, as rounded. */
     private double leak(int j, int i) {
-        double sum = (double) diagonal.get(j, i) - east.get(j, i) - east.get(j, i - 1) - north.get(j, i) - north.get(j - 1, i);
+        double sum = (double) diagonal.get(j, i)
+                - east.get(j, i)
+                - east.get(j, i - 1)
+                - north.get(j, i)
+                - north.get(j - 1, i);
         sum -= (double) northEast.get(j, i) + northEast.get(j - 1, i - 1);
         return sum - northWestOf(j, i) - northWestOf(j - 1, i + 1);
     }

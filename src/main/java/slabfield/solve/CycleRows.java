@@ -196,7 +196,8 @@ final class CycleRows {
      * @param coarse the correction, or null for none
      * @param last A times the direction before, or null; {@link #along} is last' z
      */
-    void correct(float[][] residual, float[][] given, CoarseGrid coarse, float[][] z, float[][] last, int from, int to) {
+    void correct(
+            float[][] residual, float[][] given, CoarseGrid coarse, float[][] z, float[][] last, int from, int to) {
         if (coarse != null) {
             natural.begin(coarse);
         }

@@ -1,6 +1,5 @@
 package slabfield.solve;
 
-import java.util.Arrays;
 import slabfield.solve.NinePoint.Row;
 
 /**

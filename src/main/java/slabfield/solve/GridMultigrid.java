@@ -32,6 +32,7 @@ public final class GridMultigrid implements Preconditioner {
 
     /** Direction, and S times it. */
     private final float[][] p;
+
     final float[][] ap;
     /** Residual into the cycle and correction out of it. */
     final float[][] residual;
@@ -46,6 +47,7 @@ public final class GridMultigrid implements Preconditioner {
     private final NinePoint[] operators;
     /** Red values between two smoothings of a thorough cycle; made when first needed. */
     private float[][] between;
+
     private double tightness;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */

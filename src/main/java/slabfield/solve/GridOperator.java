@@ -21,7 +21,8 @@ public record GridOperator(int columns, int rows, double[] east, double[] north,
             throw new IllegalArgumentException("no grid of " + columns + " x " + rows + " cells");
         }
         if (east.length != cells || north.length != cells || leak.length != cells || active.length != cells) {
-            throw new IllegalArgumentException("a grid of " + columns + " x " + rows + " cells needs arrays of " + cells);
+            throw new IllegalArgumentException(
+                    "a grid of " + columns + " x " + rows + " cells needs arrays of " + cells);
         }
     }
 

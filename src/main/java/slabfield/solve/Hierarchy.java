@@ -169,7 +169,12 @@ final class Hierarchy {
             rows.smoothForth(level, false, from, to);
             pause(me, shared);
         }
-        rows.restrict(level, effort.sweeps > 1, next, shared ? begin(k + 1, me) : 1, shared ? begin(k + 1, me + 1) : next.rows + 1);
+        rows.restrict(
+                level,
+                effort.sweeps > 1,
+                next,
+                shared ? begin(k + 1, me) : 1,
+                shared ? begin(k + 1, me + 1) : next.rows + 1);
         visit(k + 1, me, shared, effort);
         rows.correct(level, next, from, to);
         pause(me, shared);

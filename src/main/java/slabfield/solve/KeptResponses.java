@@ -55,7 +55,11 @@ public final class KeptResponses {
     /** Makes the columns of nodes that are not at hand yet, as for places that a point may soon move to. */
     public void keep(int[] nodes) {
         int[] missing = UnitLoads.inOrder(
-                factor, Arrays.stream(nodes).filter(k -> !columns.containsKey(k)).distinct().toArray());
+                factor,
+                Arrays.stream(nodes)
+                        .filter(k -> !columns.containsKey(k))
+                        .distinct()
+                        .toArray());
         UnitLoads loads = missing.length > FEW ? many : few;
         int batch = missing.length > FEW ? MANY : FEW;
         for (int from = 0; from < missing.length; from += batch) {
@@ -169,8 +173,14 @@ public final class KeptResponses {
         for (int k = 0; k < nodes.length; k += 4) {
             int left = nodes.length - k;
             add(
-                    x, columns.get(nodes[k]), left > 1 ? columns.get(nodes[k + 1]) : none, left > 2 ? columns.get(nodes[k + 2]) : none,
-                    left > 3 ? columns.get(nodes[k + 3]) : none, weight[k], left > 1 ? weight[k + 1] : 0, left > 2 ? weight[k + 2] : 0,
+                    x,
+                    columns.get(nodes[k]),
+                    left > 1 ? columns.get(nodes[k + 1]) : none,
+                    left > 2 ? columns.get(nodes[k + 2]) : none,
+                    left > 3 ? columns.get(nodes[k + 3]) : none,
+                    weight[k],
+                    left > 1 ? weight[k + 1] : 0,
+                    left > 2 ? weight[k + 2] : 0,
                     left > 3 ? weight[k + 3] : 0);
         }
     }

@@ -21,10 +21,12 @@ public final class NestedDissection {
     private final double[] y;
     /** Nodes, those of one part together; in the end the order itself. */
     private final int[] node;
+
     private final int[] scratch;
     private final double[] key;
     /** The part a node is in while its part is cut: 2 * stamp for the low half, 2 * stamp + 1 for the high one. */
     private final int[] side;
+
     private int stamp;
     private final MinimumDegree leaves;
 

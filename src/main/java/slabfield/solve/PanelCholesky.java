@@ -200,7 +200,16 @@ public final class PanelCholesky {
     }
 
     private static void subtract(
-            double[] to, double[] a, double[] b, double[] c, double[] d, double fa, double fb, double fc, double fd, int begin,
+            double[] to,
+            double[] a,
+            double[] b,
+            double[] c,
+            double[] d,
+            double fa,
+            double fb,
+            double fc,
+            double fd,
+            int begin,
             int end) {
         for (int i = begin; i < end; i++) {
             to[i] -= fa * a[i] + fb * b[i] + (fc * c[i] + fd * d[i]);
@@ -292,8 +301,17 @@ public final class PanelCholesky {
                 double[] c = k + 2 < end ? factor.columns[first + k + 2] : none;
                 double[] d = k + 3 < end ? factor.columns[first + k + 3] : none;
                 subtract(
-                        part, a, b, c, d, part[k], k + 1 < end ? part[k + 1] : 0, k + 2 < end ? part[k + 2] : 0,
-                        k + 3 < end ? part[k + 3] : 0, end, rows.length);
+                        part,
+                        a,
+                        b,
+                        c,
+                        d,
+                        part[k],
+                        k + 1 < end ? part[k + 1] : 0,
+                        k + 2 < end ? part[k + 2] : 0,
+                        k + 3 < end ? part[k + 3] : 0,
+                        end,
+                        rows.length);
             }
             System.arraycopy(part, 0, work, first, wide);
             for (int r = wide; r < rows.length; r++) {

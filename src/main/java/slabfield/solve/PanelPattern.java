@@ -181,7 +181,9 @@ final class PanelPattern {
                 zeros[count++] = 0;
             }
             boolean last = j + 1 == size || above[j] != j + 1 || counts[j] != counts[j + 1] + 1;
-            while (last && count > 1 && above[first[count - 1] - 1] == first[count - 1]
+            while (last
+                    && count > 1
+                    && above[first[count - 1] - 1] == first[count - 1]
                     && worthMerging(first, zeros, count, j + 1, counts)) {
                 count--;
             }

@@ -39,9 +39,11 @@ final class RedBlackGrid {
     final float[][] blackUpF;
     /** Reciprocal of the diagonal of each red cell; 0 where inactive. */
     final float[][] redF;
+
     final float[][] diagonalF;
     /** Conductance of each red, and of each black cell to where x = 0. */
     final float[][] redLeakF;
+
     final float[][] blackLeakF;
     final float[][] blackF;
 

@@ -12,6 +12,7 @@ public final class SymmetricMatrix implements LinearOperator {
     private final int size;
     /** Where each row's entries above the diagonal begin in {@code column}; length size + 1. */
     private final int[] start;
+
     private final int[] column;
     private final double[] values;
 

@@ -17,7 +17,6 @@ public final class UnitLoads {
     /** Whether forward substitution reached a panel. */
     private final boolean[] reached;
 
-
     /**
      * @param factor in use as long as this is; it must not be factored anew meanwhile
      * @param batch most loads at a time
@@ -32,7 +31,8 @@ public final class UnitLoads {
 
     /** The nodes in the order in which they are eliminated, which makes for batches of neighbours. */
     public static int[] inOrder(PanelCholesky factor, int[] nodes) {
-        int[] places = Arrays.stream(nodes).map(k -> factor.pattern.place[k]).sorted().toArray();
+        int[] places =
+                Arrays.stream(nodes).map(k -> factor.pattern.place[k]).sorted().toArray();
         return Arrays.stream(places).map(k -> factor.pattern.node[k]).toArray();
     }
 
@@ -90,9 +90,15 @@ public final class UnitLoads {
             int d = Math.min(k + 3, end - 1);
             for (int r = end; r < rows.length; r++) {
                 subtract(
-                        x[rows[r]], x[first + k], x[first + b], x[first + c], x[first + d],
-                        factor.columns[first + k][r], b > k ? factor.columns[first + b][r] : 0,
-                        c > b ? factor.columns[first + c][r] : 0, d > c ? factor.columns[first + d][r] : 0);
+                        x[rows[r]],
+                        x[first + k],
+                        x[first + b],
+                        x[first + c],
+                        x[first + d],
+                        factor.columns[first + k][r],
+                        b > k ? factor.columns[first + b][r] : 0,
+                        c > b ? factor.columns[first + c][r] : 0,
+                        d > c ? factor.columns[first + d][r] : 0);
             }
         }
     }
@@ -110,7 +116,14 @@ public final class UnitLoads {
             int r = k + 1;
             for (; r + 3 < rows.length; r += 4) {
                 subtract(
-                        to, x[rows[r]], x[rows[r + 1]], x[rows[r + 2]], x[rows[r + 3]], column[r], column[r + 1], column[r + 2],
+                        to,
+                        x[rows[r]],
+                        x[rows[r + 1]],
+                        x[rows[r + 2]],
+                        x[rows[r + 3]],
+                        column[r],
+                        column[r + 1],
+                        column[r + 2],
                         column[r + 3]);
             }
             for (; r < rows.length; r++) {

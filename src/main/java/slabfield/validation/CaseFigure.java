@@ -45,18 +45,36 @@ final class CaseFigure {
     private static String curve(Outcome outcome, List<Outcome.Check> checks) {
         int height = 300;
         double left = 80, right = WIDTH - 20, top = 30, bottom = height - 50;
-        double x0 = checks.stream().mapToDouble(c -> c.claim().x().getAsDouble()).min().orElse(0);
-        double x1 = checks.stream().mapToDouble(c -> c.claim().x().getAsDouble()).max().orElse(1);
-        double y0 = Math.min(0, checks.stream().mapToDouble(c -> Math.min(c.ours(), c.claim().low())).min().orElse(0));
-        double y1 = Math.max(0, checks.stream().mapToDouble(c -> Math.max(c.ours(), c.claim().high())).max().orElse(1));
+        double x0 = checks.stream()
+                .mapToDouble(c -> c.claim().x().getAsDouble())
+                .min()
+                .orElse(0);
+        double x1 = checks.stream()
+                .mapToDouble(c -> c.claim().x().getAsDouble())
+                .max()
+                .orElse(1);
+        double y0 = Math.min(
+                0,
+                checks.stream()
+                        .mapToDouble(c -> Math.min(c.ours(), c.claim().low()))
+                        .min()
+                        .orElse(0));
+        double y1 = Math.max(
+                0,
+                checks.stream()
+                        .mapToDouble(c -> Math.max(c.ours(), c.claim().high()))
+                        .max()
+                        .orElse(1));
         StringBuilder svg = open(height);
         svg.append(line(left, bottom, right, bottom, INK)).append(line(left, top, left, bottom, INK));
-        svg.append(text(left - 6, top + 4, "end", Numbers.value(y1, 3))).append(text(left - 6, bottom, "end", Numbers.value(y0, 3)));
+        svg.append(text(left - 6, top + 4, "end", Numbers.value(y1, 3)))
+                .append(text(left - 6, bottom, "end", Numbers.value(y0, 3)));
         svg.append(text(left, bottom + 16, "middle", Numbers.value(x0, 3)));
         svg.append(text(right, bottom + 16, "end", Numbers.value(x1, 3)));
         String axis = outcome.of().tree().path("axis").asText("");
         svg.append(text((left + right) / 2, bottom + 34, "middle", axis));
-        svg.append(text(left, 16, "start", checks.get(0).claim().unit() + ": bars = source and tolerance, dots = ours"));
+        svg.append(
+                text(left, 16, "start", checks.get(0).claim().unit() + ": bars = source and tolerance, dots = ours"));
         for (Outcome.Check c : checks) {
             double x = left + (right - left) * (c.claim().x().getAsDouble() - x0) / (x1 - x0);
             double low = bottom - (bottom - top) * (c.claim().low() - y0) / (y1 - y0);
@@ -71,10 +89,16 @@ final class CaseFigure {
 
     private static StringBuilder open(int height) {
         return new StringBuilder(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
-                        + " font-family=\"sans-serif\" font-size=\"11\">%n<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>%n",
-                WIDTH, height, WIDTH, height, WIDTH, height).replace("\r", ""));
+                        Locale.ROOT,
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
+                                + " font-family=\"sans-serif\" font-size=\"11\">%n<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>%n",
+                        WIDTH,
+                        height,
+                        WIDTH,
+                        height,
+                        WIDTH,
+                        height)
+                .replace("\r", ""));
     }
 
     private static String shortened(String name) {
@@ -83,12 +107,24 @@ final class CaseFigure {
 
     private static String rect(double x, double y, double w, double h, String fill) {
         return String.format(
-                Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"%s\"/>\n", x, y, w, h, fill);
+                Locale.ROOT,
+                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"%s\"/>\n",
+                x,
+                y,
+                w,
+                h,
+                fill);
     }
 
     private static String line(double x0, double y0, double x1, double y1, String ink) {
         return String.format(
-                Locale.ROOT, "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\"/>\n", x0, y0, x1, y1, ink);
+                Locale.ROOT,
+                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\"/>\n",
+                x0,
+                y0,
+                x1,
+                y1,
+                ink);
     }
 
     private static String dot(double x, double y, String ink) {
@@ -98,6 +134,12 @@ final class CaseFigure {
     private static String text(double x, double y, String anchor, String words) {
         String safe = words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
         return String.format(
-                Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" fill=\"%s\">%s</text>\n", x, y, anchor, INK, safe);
+                Locale.ROOT,
+                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" fill=\"%s\">%s</text>\n",
+                x,
+                y,
+                anchor,
+                INK,
+                safe);
     }
 }

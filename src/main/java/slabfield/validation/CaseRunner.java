@@ -65,7 +65,10 @@ public final class CaseRunner {
             Values values = factor == 1 ? own : new Values(of.tree(), factor);
             List<Double> numbers = new ArrayList<>();
             for (Claim c : claims) numbers.add(isSolved(c.value()) ? ours(values, c) : Double.NaN);
-            double cell = values.solved().values().stream().mapToDouble(CaseRunner::cell).max().orElse(Double.NaN);
+            double cell = values.solved().values().stream()
+                    .mapToDouble(CaseRunner::cell)
+                    .max()
+                    .orElse(Double.NaN);
             out.add(new Outcome.Refined(factor, cell, numbers));
         }
         return out;

@@ -88,12 +88,15 @@ final class ClaimReader {
 
     private void claim(JsonNode node, List<Claim> claims) {
         String name = node.path("name").asText();
-        String tolerance = node.path("tolerance").asText(), why = node.path("why").asText();
+        String tolerance = node.path("tolerance").asText(),
+                why = node.path("why").asText();
         try {
             if (name.isBlank() || name.contains(",")) throw new CaseProblem("a claim has no name, or one with a comma");
             if (why.isBlank()) throw new CaseProblem("it does not say why its tolerance is what it is");
             if (!node.has("value")) throw new CaseProblem("it does not say how our value is had");
-            double size = node.has("unitSize") ? Amounts.of(node.get("unitSize")) : Amounts.unit(node.path("unit").asText("-"));
+            double size = node.has("unitSize")
+                    ? Amounts.of(node.get("unitSize"))
+                    : Amounts.unit(node.path("unit").asText("-"));
             OptionalDouble x = node.has("x") ? OptionalDouble.of(number(node.get("x"))) : OptionalDouble.empty();
             double low, high;
             OptionalDouble reference = OptionalDouble.empty();
@@ -125,8 +128,12 @@ final class ClaimReader {
     private static double half(String tolerance, double reference) throws CaseProblem {
         try {
             if (tolerance.endsWith("%"))
-                return Math.abs(reference) * Double.parseDouble(tolerance.substring(0, tolerance.length() - 1).strip()) / 100;
-            if (tolerance.startsWith("+-")) return Double.parseDouble(tolerance.substring(2).strip());
+                return Math.abs(reference)
+                        * Double.parseDouble(
+                                tolerance.substring(0, tolerance.length() - 1).strip())
+                        / 100;
+            if (tolerance.startsWith("+-"))
+                return Double.parseDouble(tolerance.substring(2).strip());
         } catch (NumberFormatException e) {
             // said below
         }

@@ -26,7 +26,8 @@ final class Edits {
         for (JsonNode edit : edits) {
             String at = edit.path("at").asText();
             List<String> keys = List.of(at.substring(Math.min(1, at.length())).split("/"));
-            if (change(changed, keys, edit, !keys.contains("*")) == 0) throw new CaseProblem("nothing stands at " + at + " to be changed");
+            if (change(changed, keys, edit, !keys.contains("*")) == 0)
+                throw new CaseProblem("nothing stands at " + at + " to be changed");
         }
         return changed;
     }
@@ -63,7 +64,8 @@ final class Edits {
     }
 
     private static void put(JsonNode parent, String key, JsonNode edit) throws CaseProblem {
-        JsonNode value = edit.has("times") ? times(child(parent, key), edit.get("times").asDouble()) : edit.get("set");
+        JsonNode value =
+                edit.has("times") ? times(child(parent, key), edit.get("times").asDouble()) : edit.get("set");
         if (parent instanceof ArrayNode array) {
             int i = Integer.parseInt(key);
             if (value == null) array.remove(i);

@@ -99,6 +99,9 @@ public record Outcome(
 
     /** Largest distance from the middle of the tolerance, in parts of it. */
     public double worst() {
-        return checks.stream().mapToDouble(c -> Math.abs(c.claim().partOfTolerance(c.ours()))).max().orElse(Double.NaN);
+        return checks.stream()
+                .mapToDouble(c -> Math.abs(c.claim().partOfTolerance(c.ours())))
+                .max()
+                .orElse(Double.NaN);
     }
 }

@@ -36,7 +36,14 @@ public final class PrintedReports {
      * @param worst largest error in parts of its tolerance
      */
     public record Line(
-            String title, String report, String kind, String verdict, String worst, String source, String control, String covers) {
+            String title,
+            String report,
+            String kind,
+            String verdict,
+            String worst,
+            String source,
+            String control,
+            String covers) {
         public boolean isGreen() {
             return verdict.equals(Outcome.Verdict.GREEN.word());
         }
@@ -53,7 +60,8 @@ public final class PrintedReports {
     public record Report(String question, Optional<String> missed, List<ClaimLine> claims, String doesNotShow) {}
 
     /** A number of a report, in its words. */
-    public record ClaimLine(String name, String unit, String source, String ours, String error, String tolerance, String verdict) {
+    public record ClaimLine(
+            String name, String unit, String source, String ours, String error, String tolerance, String verdict) {
         public boolean agrees() {
             return verdict.equals("agrees");
         }
@@ -70,14 +78,18 @@ public final class PrintedReports {
     }
 
     static Index index(String text) {
-        String summary = text.lines().filter(l -> l.startsWith("Written by")).findFirst()
-                .map(l -> l.substring(l.indexOf("do not edit.") + "do not edit.".length()).strip())
+        String summary = text.lines()
+                .filter(l -> l.startsWith("Written by"))
+                .findFirst()
+                .map(l -> l.substring(l.indexOf("do not edit.") + "do not edit.".length())
+                        .strip())
                 .orElse("");
         List<Line> lines = new ArrayList<>();
         for (List<String> c : rows(text, INDEX_COLUMNS)) {
             Matcher link = LINK.matcher(c.get(0));
             if (link.matches())
-                lines.add(new Line(link.group(1), link.group(2), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6)));
+                lines.add(new Line(
+                        link.group(1), link.group(2), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6)));
         }
         return new Index(summary, List.copyOf(lines));
     }
@@ -89,19 +101,25 @@ public final class PrintedReports {
         int shows = text.indexOf("## What this does not show");
         return new Report(
                 paragraph(text, "**Question.**").orElse(""),
-                paragraph(text, "**Missed, and known to be:**").or(() -> paragraph(text, "**Cannot be run:**")), claims,
+                paragraph(text, "**Missed, and known to be:**").or(() -> paragraph(text, "**Cannot be run:**")),
+                claims,
                 shows < 0 ? "" : text.substring(text.indexOf('\n', shows)).strip());
     }
 
     private static Optional<String> paragraph(String text, String start) {
-        return text.lines().filter(l -> l.startsWith(start)).findFirst().map(l -> l.substring(start.length()).strip());
+        return text.lines()
+                .filter(l -> l.startsWith(start))
+                .findFirst()
+                .map(l -> l.substring(start.length()).strip());
     }
 
     /** Cells of the first table with that many columns, without its head. */
     private static List<List<String>> rows(String text, int columns) {
         return text.lines()
                 .filter(l -> l.startsWith("| ") && l.endsWith(" |"))
-                .map(l -> Arrays.stream(l.substring(1, l.length() - 1).split("(?<= )\\|(?= )", -1)).map(String::strip).toList())
+                .map(l -> Arrays.stream(l.substring(1, l.length() - 1).split("(?<= )\\|(?= )", -1))
+                        .map(String::strip)
+                        .toList())
                 .filter(cells -> cells.size() == columns && !cells.get(0).equals("---"))
                 .skip(1)
                 .toList();

@@ -34,7 +34,8 @@ public record ValidationCase(Path folder, JsonNode tree, ReferenceTable table, K
         try {
             JsonNode tree = new JsonMapper().readTree(Files.readAllBytes(folder.resolve("case.json")));
             ReferenceTable table = ReferenceTable.read(folder.resolve("reference.csv"));
-            for (String text : TEXTS) if (tree.path(text).asText().isBlank()) problems.add("\"" + text + "\" is missing");
+            for (String text : TEXTS)
+                if (tree.path(text).asText().isBlank()) problems.add("\"" + text + "\" is missing");
             if (tree.path("claims").isEmpty()) problems.add("it claims nothing");
             if (tree.path("control").path("edits").isEmpty()) problems.add("it has no control");
             Optional<Kind> kind = Kind.of(tree.path("kind").asText());
@@ -74,7 +75,9 @@ public record ValidationCase(Path folder, JsonNode tree, ReferenceTable table, K
 
     /** Laws and devices that it says something of. */
     public List<String> covers() {
-        return StreamSupport.stream(tree.path("covers").spliterator(), false).map(JsonNode::asText).toList();
+        return StreamSupport.stream(tree.path("covers").spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
     }
 
     /** Whether a layer is solved in it. */

@@ -34,7 +34,10 @@ final class Values {
 
     /** Largest imbalance of all scenarios solved so far, relative to the flow through each. */
     double imbalance() {
-        return solved.values().stream().mapToDouble(s -> Math.abs(s.convergence().massBalance())).max().orElse(0);
+        return solved.values().stream()
+                .mapToDouble(s -> Math.abs(s.convergence().massBalance()))
+                .max()
+                .orElse(0);
     }
 
     /** Scenarios solved so far, by name. */
@@ -44,7 +47,8 @@ final class Values {
 
     /** Whether a value comes from a solved scenario. */
     static boolean isSolved(JsonNode value) {
-        for (String key : new String[] {"hole", "holeOff", "pit", "drawn", "source", "total", "found"}) if (value.has(key)) return true;
+        for (String key : new String[] {"hole", "holeOff", "pit", "drawn", "source", "total", "found"})
+            if (value.has(key)) return true;
         for (JsonNode child : value) if (isSolved(child)) return true;
         return false;
     }
@@ -53,7 +57,8 @@ final class Values {
         if (value.isNumber()) return value.asDouble();
         if (value.isTextual()) return Amounts.of(value.asText());
         if (value.has("law")) return law(value);
-        if (isSolved(value) && !isCombined(value)) return read(solved(value.path("in").asText("house")), value);
+        if (isSolved(value) && !isCombined(value))
+            return read(solved(value.path("in").asText("house")), value);
         return combined(value);
     }
 
@@ -135,20 +140,25 @@ final class Values {
                 if (flow == null) throw missing(name);
                 yield flow;
             }
-            case "total" -> switch (name) {
-                case "exhaust" -> s.flows().exhaust();
-                case "from room" -> s.flows().fromRoom();
-                case "from soil" -> s.flows().fromSoil();
-                case "from outdoors" -> s.flows().fromOutdoors();
-                default -> throw missing(name);
-            };
-            case "found" -> switch (name) {
-                case "weakest vacuum" -> s.coverage().weakest();
-                case "part meeting the target" -> s.coverage().meeting();
-                case "unreached area" -> s.unreached().stream().mapToDouble(Result.Unreached::area).sum();
-                case "largest inertial share" -> largest(s.inertialShare());
-                default -> throw missing(name);
-            };
+            case "total" ->
+                switch (name) {
+                    case "exhaust" -> s.flows().exhaust();
+                    case "from room" -> s.flows().fromRoom();
+                    case "from soil" -> s.flows().fromSoil();
+                    case "from outdoors" -> s.flows().fromOutdoors();
+                    default -> throw missing(name);
+                };
+            case "found" ->
+                switch (name) {
+                    case "weakest vacuum" -> s.coverage().weakest();
+                    case "part meeting the target" -> s.coverage().meeting();
+                    case "unreached area" ->
+                        s.unreached().stream()
+                                .mapToDouble(Result.Unreached::area)
+                                .sum();
+                    case "largest inertial share" -> largest(s.inertialShare());
+                    default -> throw missing(name);
+                };
             default -> throw new CaseProblem("this is no value: " + value);
         };
     }

@@ -34,7 +34,9 @@ public final class Nearest {
         return to(word, known)
                 .map(k -> "did you mean \"" + k + "\"?")
                 .orElseGet(() -> "there " + (known.size() == 1 ? "is" : "are") + " "
-                        + String.join(", ", known.stream().map(k -> '"' + k + '"').limit(30).toList()));
+                        + String.join(
+                                ", ",
+                                known.stream().map(k -> '"' + k + '"').limit(30).toList()));
     }
 
     /** Levenshtein distance: single letters changed, added or taken away. */

@@ -41,7 +41,8 @@ class AdvisorTest {
             Result.Solved after = solve(s.measure().apply(house));
             assertThat(s.before().weakest()).isCloseTo(before.coverage().weakest(), within(1e-6));
             assertThat(s.after().weakest()).isCloseTo(after.coverage().weakest(), within(1e-4));
-            assertThat(s.gain()).isCloseTo(after.coverage().weakest() - before.coverage().weakest(), within(1e-4));
+            assertThat(s.gain())
+                    .isCloseTo(after.coverage().weakest() - before.coverage().weakest(), within(1e-4));
             assertThat(s.roomAirSaved())
                     .isCloseTo(before.flows().fromRoom() - after.flows().fromRoom(), within(1e-7));
         });
@@ -84,8 +85,11 @@ class AdvisorTest {
         List<Point> places = DrillPlaces.forCores(house).net(0.75);
         assertThat(places).hasSizeGreaterThan(20);
         for (Point p : places) {
-            assertThat(p.distanceTo(house.suctionPoints().get(0).at())).isGreaterThanOrEqualTo(DrillPlaces.CORE_FROM_OPENING - 0.01);
-            assertThat(Math.abs(p.x() - 6.7056)).as("from the footing").isGreaterThanOrEqualTo(0.2 + DrillPlaces.CORE_FROM_EDGE - 0.01);
+            assertThat(p.distanceTo(house.suctionPoints().get(0).at()))
+                    .isGreaterThanOrEqualTo(DrillPlaces.CORE_FROM_OPENING - 0.01);
+            assertThat(Math.abs(p.x() - 6.7056))
+                    .as("from the footing")
+                    .isGreaterThanOrEqualTo(0.2 + DrillPlaces.CORE_FROM_EDGE - 0.01);
         }
     }
 
@@ -147,18 +151,19 @@ class AdvisorTest {
     void oddsAreOfWholeSolvesOfEveryHouse() {
         Scenario plain = Basements.plain();
         List<Houses.Member> members = Houses.assumed(plain, 19, 4).members();
-        List<Suggestion> found = Advisor.suggest(
-                new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
+        List<Suggestion> found = Advisor.suggest(new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
         Suggestion first = found.get(0);
         double[] gains = members.stream()
                 .mapToDouble(m -> m.modelFactor()
-                        * (solve(first.measure().apply(m.house())).coverage().weakest() - solve(m.house()).coverage().weakest()))
+                        * (solve(first.measure().apply(m.house())).coverage().weakest()
+                                - solve(m.house()).coverage().weakest()))
                 .toArray();
         Suggestion.Odds odds = first.odds().orElseThrow();
         assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
         assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
         long meeting = members.stream()
-                .filter(m -> m.modelFactor() * solve(m.house()).coverage().weakest() >= plain.target().vacuum())
+                .filter(m -> m.modelFactor() * solve(m.house()).coverage().weakest()
+                        >= plain.target().vacuum())
                 .count();
         assertThat(odds.meetsBefore()).isCloseTo(meeting / 19.0, within(1e-12));
         assertThat(odds.houses()).isEqualTo(19);
@@ -169,11 +174,19 @@ class AdvisorTest {
     @Test
     void aCoverOverALargeLeakTellsAndOneOverAPinholeDoesNot() {
         List<TestCover> covers = Advisor.covers(Basements.plain(), Progress.NONE);
-        assertThat(covers).extracting(c -> c.measure().id()).as("a hole lies beside the drain").containsExactly("drain", "joint", "pinhole");
+        assertThat(covers)
+                .extracting(c -> c.measure().id())
+                .as("a hole lies beside the drain")
+                .containsExactly("drain", "joint", "pinhole");
         assertThat(covers.get(0).tells()).isTrue();
         assertThat(covers.get(2).tells()).isFalse();
-        double before = solve(Basements.plain()).hole("H4").orElseThrow().fanOn().orElseThrow();
-        double after = solve(new Measure.CoverForTest("drain").apply(Basements.plain())).hole("H4").orElseThrow().fanOn().orElseThrow();
+        double before =
+                solve(Basements.plain()).hole("H4").orElseThrow().fanOn().orElseThrow();
+        double after = solve(new Measure.CoverForTest("drain").apply(Basements.plain()))
+                .hole("H4")
+                .orElseThrow()
+                .fanOn()
+                .orElseThrow();
         assertThat(covers.get(0).holes().get(3).gain()).isCloseTo(before - after, within(1e-4));
     }
 }

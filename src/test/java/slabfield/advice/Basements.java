@@ -33,17 +33,33 @@ public final class Basements {
     /** One suction point near the left edge, a joint all round, two spots that leak. */
     public static Scenario plain() {
         return new Scenario(
-                "made", "", "", Display.SI,
+                "made",
+                "",
+                "",
+                Display.SI,
                 List.of(new Slab("slab", rectangle(0, 0, 10, 8), List.of(), 0.1, true)),
-                new Layer(Fill.of(0.1, 2e-8, 0), List.of()), List.of(), List.of(), List.of(),
+                new Layer(Fill.of(0.1, 2e-8, 0), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(
                         leak("joint", new Opening.Perimeter("slab"), 2e-5),
                         leak("drain", new Opening.Spot(new Point(8.1, 2.1), 0.1), 1e-4),
                         leak("pinhole", new Opening.Spot(new Point(1.1, 6.1), 0.1), 1e-9)),
-                1e-8, 0, Air.STANDARD,
+                1e-8,
+                0,
+                Air.STANDARD,
                 List.of(new SuctionPoint(
-                        "S1", new Point(2, 4), Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-100), false)),
-                holes(), List.of(), Target.COMMON_PRACTICE, CELL);
+                        "S1",
+                        new Point(2, 4),
+                        Optional.empty(),
+                        new SuctionPoint.Pit(0.15),
+                        new Source.Pressure(-100),
+                        false)),
+                holes(),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                CELL);
     }
 
     private static List<TestHole> holes() {

@@ -53,7 +53,8 @@ class CombinationsTest {
     void theThriftyChainKeepsTheTargetOnceItIsMet() {
         assertThat(found.thriftiest()).hasSizeGreaterThan(1);
         for (int k = 1; k < found.thriftiest().size(); k++) {
-            CombinedPlan before = found.thriftiest().get(k - 1), after = found.thriftiest().get(k);
+            CombinedPlan before = found.thriftiest().get(k - 1),
+                    after = found.thriftiest().get(k);
             if (!before.meets()) continue;
             assertThat(after.meets()).isTrue();
             assertThat(after.flows().fromRoom()).isLessThan(before.flows().fromRoom());
@@ -64,8 +65,10 @@ class CombinationsTest {
     void theFrontierTradesVacuumAgainstRoomAir() {
         List<CombinedPlan> best = found.frontier().best();
         for (int k = 1; k < best.size(); k++) {
-            assertThat(best.get(k).coverage().weakest()).isGreaterThan(best.get(k - 1).coverage().weakest());
-            assertThat(best.get(k).flows().fromRoom()).isGreaterThan(best.get(k - 1).flows().fromRoom());
+            assertThat(best.get(k).coverage().weakest())
+                    .isGreaterThan(best.get(k - 1).coverage().weakest());
+            assertThat(best.get(k).flows().fromRoom())
+                    .isGreaterThan(best.get(k - 1).flows().fromRoom());
         }
     }
 

@@ -14,7 +14,8 @@ class FrontierTest {
     private static CombinedPlan plan(String name, int measures, double weakest, double litresPerSecond, double watts) {
         Measure m = new Measure.SealOpening(name);
         return new CombinedPlan(
-                Collections.nCopies(measures, m), Basements.plain(),
+                Collections.nCopies(measures, m),
+                Basements.plain(),
                 new Result.Coverage(4, 0.5, weakest, new Point(0, 0), 0.1),
                 new Result.Flows(0.02, litresPerSecond / 1000, 0, 0, Map.of()),
                 Double.isNaN(watts) ? OptionalDouble.empty() : OptionalDouble.of(watts));

@@ -48,9 +48,11 @@ final class GainStudy {
     private static final double TRUE_EXPONENT = 0.65;
     /** Pressure at which both laws pass the same, about that of the holes [Pa]. */
     private static final double SAME_AT = 20;
+
     private static final double WARD = 0.55;
     /** Standard deviation of the logarithm of a block's permeability. */
     static final double UNEVEN = 0.4;
+
     private static final long SEEDS = 7919;
     private static final double UNREST = 0.5;
     private static final double FLOW_ERROR = 0.1;
@@ -79,7 +81,8 @@ final class GainStudy {
             Houses houses = Houses.of(Ensemble.of(fitted, Advisor.USUAL_HOUSES, number, Progress.NONE));
             Suggestion best = Advisor.suggest(houses, 1, Progress.NONE).get(0);
             double before = Basements.solve(truth).coverage().weakest();
-            double after = Basements.solve(best.measure().apply(truth)).coverage().weakest();
+            double after =
+                    Basements.solve(best.measure().apply(truth)).coverage().weakest();
             return Optional.of(new Outcome(number, best, after - before));
         } catch (NotFitted e) {
             return Optional.empty();
@@ -89,18 +92,29 @@ final class GainStudy {
     private static Scenario drawn(double width, double depth, Random random) {
         Point pit = new Point(width * (0.2 + 0.6 * random.nextDouble()), depth * (0.2 + 0.6 * random.nextDouble()));
         Point drain = new Point(width * (0.1 + 0.8 * random.nextDouble()), depth * (0.1 + 0.8 * random.nextDouble()));
-        Source fan = new Source.Fan(
-                FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
+        Source fan =
+                new Source.Fan(FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
         return new Scenario(
-                "made", "", "", Display.SI,
+                "made",
+                "",
+                "",
+                Display.SI,
                 List.of(new Slab("slab", Basements.rectangle(0, 0, width, depth), List.of(), 0.1, true)),
-                new Layer(Fill.of(0.1, FILL, 0), List.of()), List.of(), List.of(), List.of(),
+                new Layer(Fill.of(0.1, FILL, 0), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(
                         leak("joint", new Opening.Perimeter("slab"), 1.5e-4, DRAWN_EXPONENT),
                         leak("drain", new Opening.Spot(drain, 0.1), 1e-4, DRAWN_EXPONENT)),
-                1e-9, 0, Air.STANDARD,
+                1e-9,
+                0,
+                Air.STANDARD,
                 List.of(new SuctionPoint("S1", pit, Optional.empty(), new SuctionPoint.Pit(0.15), fan, false)),
-                holes(width, depth), List.of(), Target.COMMON_PRACTICE, CELL);
+                holes(width, depth),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                CELL);
     }
 
     private static List<TestHole> holes(double width, double depth) {
@@ -114,7 +128,10 @@ final class GainStudy {
     private static Opening leak(String id, Opening.Place place, double at20, double exponent) {
         Opening plain = Basements.leak(id, place, 1);
         return new Opening(
-                id, plain.kind(), place, new Opening.PowerLaw(at20 * SAME_AT / Math.pow(SAME_AT, exponent) / SAME_AT, exponent),
+                id,
+                plain.kind(),
+                place,
+                new Opening.PowerLaw(at20 * SAME_AT / Math.pow(SAME_AT, exponent) / SAME_AT, exponent),
                 Seal.of(SealState.OPEN));
     }
 
@@ -136,9 +153,10 @@ final class GainStudy {
         List<Zone> out = new ArrayList<>();
         for (int j = 0; j < 2; j++)
             for (int i = 0; i < 3; i++) {
-                List<Point> corners = Basements.rectangle(
-                        i * width / 3, j * depth / 2, (i + 1) * width / 3, (j + 1) * depth / 2);
-                out.add(new Zone("block " + out.size(), corners, fill(k * Math.exp(unevenness * random.nextGaussian()))));
+                List<Point> corners =
+                        Basements.rectangle(i * width / 3, j * depth / 2, (i + 1) * width / 3, (j + 1) * depth / 2);
+                out.add(new Zone(
+                        "block " + out.size(), corners, fill(k * Math.exp(unevenness * random.nextGaussian()))));
             }
         return out;
     }
@@ -187,12 +205,15 @@ final class GainStudy {
         for (Result.Hole h : solved.holes()) {
             double seen = Math.rint(10 * (h.fanOn().orElseThrow() + UNREST * random.nextGaussian())) / 10;
             holes.add(new Stage.HoleReading(
-                    h.id(), OptionalDouble.empty(), OptionalDouble.of(seen), OptionalDouble.of(UNREST),
-                    OptionalDouble.of(0.1), ""));
+                    h.id(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(seen),
+                    OptionalDouble.of(UNREST),
+                    OptionalDouble.of(0.1),
+                    ""));
         }
         double flow = solved.flows().exhaust() * (1 + FLOW_ERROR * random.nextGaussian());
-        Stage.SystemReading system =
-                new Stage.SystemReading("S1", OptionalDouble.of(flow), OptionalDouble.empty(), "");
+        Stage.SystemReading system = new Stage.SystemReading("S1", OptionalDouble.of(flow), OptionalDouble.empty(), "");
         return new Stage(id, StageKind.COMMUNICATION_TEST, seals, Map.of(), holes, List.of(system), "", "");
     }
 
@@ -201,9 +222,15 @@ final class GainStudy {
         StringBuilder out = new StringBuilder("house,suggestion,gain_Pa,low_Pa,high_Pa,true_gain_Pa,held\n");
         for (Outcome o : outcomes)
             out.append(String.format(
-                    Locale.ROOT, "%d,%s,%.2f,%.2f,%.2f,%.2f,%s%n", o.house(),
-                    o.suggestion().measure().words().replace("\"", ""), o.suggestion().gain(), o.promised().low(),
-                    o.promised().high(), o.kept(), o.held() ? "yes" : "no"));
+                    Locale.ROOT,
+                    "%d,%s,%.2f,%.2f,%.2f,%.2f,%s%n",
+                    o.house(),
+                    o.suggestion().measure().words().replace("\"", ""),
+                    o.suggestion().gain(),
+                    o.promised().low(),
+                    o.promised().high(),
+                    o.kept(),
+                    o.held() ? "yes" : "no"));
         return out.toString();
     }
 }

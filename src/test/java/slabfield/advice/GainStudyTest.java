@@ -29,12 +29,16 @@ class GainStudyTest {
     /** Of 5 ranges that hold 90 %, fewer than 3 are kept once in 117 times. */
     @Test
     void aFewHousesKeepThePromise() {
-        List<GainStudy.Outcome> few =
-                IntStream.range(0, FEW).mapToObj(GainStudy::house).flatMap(Optional::stream).toList();
+        List<GainStudy.Outcome> few = IntStream.range(0, FEW)
+                .mapToObj(GainStudy::house)
+                .flatMap(Optional::stream)
+                .toList();
         assertThat(few).hasSize(FEW);
         assertThat(held(few)).as(GainStudy.table(few)).isGreaterThanOrEqualTo(0.6);
-        assertThat(few).as("ranges are not so wide that they hold anything")
-                .anyMatch(o -> o.promised().high() - o.promised().low() < o.promised().middle());
+        assertThat(few)
+                .as("ranges are not so wide that they hold anything")
+                .anyMatch(o ->
+                        o.promised().high() - o.promised().low() < o.promised().middle());
     }
 
     @Test
@@ -52,13 +56,18 @@ class GainStudyTest {
     private static void write(List<GainStudy.Outcome> all, int tried) throws IOException {
         double part = held(all), error = Math.sqrt(0.9 * 0.1 / all.size());
         Files.writeString(STUDIES.resolve("predicted-gain.csv"), GainStudy.table(all));
-        Files.writeString(STUDIES.resolve("predicted-gain.md"), String.format(
-                Locale.ROOT,
-                "# Is the predicted gain kept?%n%nWritten by `mvn test -Dtest=GainStudyTest -Dslabfield.study=200`. What is"
-                        + " drawn, what is true and how it is read stands in `GainStudy`.%n%n- houses tried: %d, of which"
-                        + " fitted: %d%n- true gain of the best suggestion in its 90 %% range: in %.1f %% of houses%n- standard"
-                        + " error of that share where it is 90 %%: %.1f %%%n%nOne row for each house is in"
-                        + " [predicted-gain.csv](predicted-gain.csv).%n",
-                tried, all.size(), 100 * part, 100 * error));
+        Files.writeString(
+                STUDIES.resolve("predicted-gain.md"),
+                String.format(
+                        Locale.ROOT,
+                        "# Is the predicted gain kept?%n%nWritten by `mvn test -Dtest=GainStudyTest -Dslabfield.study=200`. What is"
+                                + " drawn, what is true and how it is read stands in `GainStudy`.%n%n- houses tried: %d, of which"
+                                + " fitted: %d%n- true gain of the best suggestion in its 90 %% range: in %.1f %% of houses%n- standard"
+                                + " error of that share where it is 90 %%: %.1f %%%n%nOne row for each house is in"
+                                + " [predicted-gain.csv](predicted-gain.csv).%n",
+                        tried,
+                        all.size(),
+                        100 * part,
+                        100 * error));
     }
 }

@@ -14,7 +14,8 @@ class RangeTest {
     @ParameterizedTest
     @CsvSource({"19, 1, 10, 19", "39, 2, 20, 38", "59, 3, 30, 57", "29, 1.5, 15, 28.5", "5, 1, 3, 5"})
     void standsAtRanks(int n, double low, double middle, double high) {
-        Range r = Range.of(IntStream.rangeClosed(1, n).mapToDouble(i -> n + 1 - i).toArray());
+        Range r =
+                Range.of(IntStream.rangeClosed(1, n).mapToDouble(i -> n + 1 - i).toArray());
         assertThat(r.low()).isCloseTo(low, within(1e-9));
         assertThat(r.middle()).isCloseTo(middle, within(1e-9));
         assertThat(r.high()).isCloseTo(high, within(1e-9));
@@ -33,7 +34,9 @@ class RangeTest {
         Random random = new Random(7);
         int trials = 20000, held = 0;
         for (int k = 0; k < trials; k++) {
-            Range r = Range.of(IntStream.range(0, n).mapToDouble(i -> Math.exp(random.nextGaussian())).toArray());
+            Range r = Range.of(IntStream.range(0, n)
+                    .mapToDouble(i -> Math.exp(random.nextGaussian()))
+                    .toArray());
             if (r.holds(Math.exp(random.nextGaussian()))) held++;
         }
         double standardError = Math.sqrt(0.09 / trials);

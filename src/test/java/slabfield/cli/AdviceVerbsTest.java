@@ -26,11 +26,16 @@ class AdviceVerbsTest {
 
     @Test
     void suggestShowsRangesPlansAndCovers() throws IOException {
-        Ran ran = Ran.of("suggest", SmallHouse.in(folder), "--top", "2", "--band", "assumed", "--plans", "2", "--covers");
+        Ran ran =
+                Ran.of("suggest", SmallHouse.in(folder), "--top", "2", "--band", "assumed", "--plans", "2", "--covers");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out())
-                .contains("Ranges that hold nine times of ten, from assumed ranges, not from readings (39 plausible houses)",
-                        "Plans that no other beats", "as drawn", "What a temporary cover would show", "does it tell?")
+                .contains(
+                        "Ranges that hold nine times of ten, from assumed ranges, not from readings (39 plausible houses)",
+                        "Plans that no other beats",
+                        "as drawn",
+                        "What a temporary cover would show",
+                        "does it tell?")
                 .doesNotContain("Without a band");
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
     }
@@ -38,12 +43,26 @@ class AdviceVerbsTest {
     @Test
     void suggestWritesOddsAndPlans() throws IOException {
         JsonNode root = MAPPER.readTree(Ran.of(
-                "suggest", SmallHouse.in(folder), "--top", "1", "--band", "readings", "--plans", "1", "--covers", "--json", "-").out());
+                        "suggest",
+                        SmallHouse.in(folder),
+                        "--top",
+                        "1",
+                        "--band",
+                        "readings",
+                        "--plans",
+                        "1",
+                        "--covers",
+                        "--json",
+                        "-")
+                .out());
         JsonNode first = root.path("suggestions").get(0), odds = first.path("odds");
         assertThat(odds.path("basis").asText()).isEqualTo("from the readings");
-        assertThat(odds.path("gain_Pa").path("low").asDouble()).isLessThanOrEqualTo(odds.path("gain_Pa").path("high").asDouble());
+        assertThat(odds.path("gain_Pa").path("low").asDouble())
+                .isLessThanOrEqualTo(odds.path("gain_Pa").path("high").asDouble());
         assertThat(first.path("kind").asText()).isNotEmpty();
-        assertThat(root.path("frontier")).isNotEmpty().allMatch(p -> p.path("weakest_Pa").isNumber());
+        assertThat(root.path("frontier"))
+                .isNotEmpty()
+                .allMatch(p -> p.path("weakest_Pa").isNumber());
         assertThat(root.path("strongest").get(0).path("measures")).isEmpty();
         assertThat(root.path("covers").get(0).path("testHoles")).hasSize(2);
     }
@@ -53,12 +72,16 @@ class AdviceVerbsTest {
         Path json = folder.resolve("next.json");
         Ran ran = Ran.of("next-hole", SmallHouse.in(folder), "--assumed", "--top", "2", "--json", json.toString());
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out()).contains(
-                "120 plausible houses", "Best places for the next hole", "A house needs at least three test holes; this one has 2.",
-                Page.SIGN);
+        assertThat(ran.out())
+                .contains(
+                        "120 plausible houses",
+                        "Best places for the next hole",
+                        "A house needs at least three test holes; this one has 2.",
+                        Page.SIGN);
         JsonNode root = MAPPER.readTree(json.toFile());
         assertThat(root.path("places")).hasSizeBetween(1, 2);
-        assertThat(root.path("places").get(0).path("doubtLeft_bit").asDouble()).isLessThanOrEqualTo(root.path("doubt_bit").asDouble() + 0.1);
+        assertThat(root.path("places").get(0).path("doubtLeft_bit").asDouble())
+                .isLessThanOrEqualTo(root.path("doubt_bit").asDouble() + 0.1);
         assertThat(root.path("layoutLacks").get(0).path("rule").asText()).isEqualTo("THREE_HOLES");
     }
 
@@ -70,14 +93,17 @@ class AdviceVerbsTest {
         assertThat(ran.out()).contains("Best gain", "If there is just one leak more", "smoke");
         JsonNode root = MAPPER.readTree(json.toFile());
         JsonNode grid = root.path("grid");
-        assertThat(root.path("gain_nat_byCell")).hasSize(grid.path("columns").asInt() * grid.path("rows").asInt());
-        assertThat(root.path("readingsSay").asBoolean()).isEqualTo(root.path("bestGain_nat").asDouble() >= 3);
+        assertThat(root.path("gain_nat_byCell"))
+                .hasSize(grid.path("columns").asInt() * grid.path("rows").asInt());
+        assertThat(root.path("readingsSay").asBoolean())
+                .isEqualTo(root.path("bestGain_nat").asDouble() >= 3);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"leak-map", "suggest --band readings"})
     void withoutReadingsItSaysWhatToRead(String words) throws IOException {
-        String bare = SmallHouse.put(folder, "bare.json", SmallHouse.TEXT.replaceAll("(?s),\\s*\"stages\": \\[.*\\] }", " }"));
+        String bare = SmallHouse.put(
+                folder, "bare.json", SmallHouse.TEXT.replaceAll("(?s),\\s*\"stages\": \\[.*\\] }", " }"));
         String[] verb = words.split(" ");
         String[] line = new String[verb.length + 1];
         System.arraycopy(verb, 0, line, 0, verb.length);

@@ -30,14 +30,17 @@ class BatchVerbTest {
 
     private static Run run(String... args) {
         StringWriter out = new StringWriter(), err = new StringWriter();
-        int code = CommandLineFace.run(new ByteArrayInputStream(new byte[0]), new PrintWriter(out), new PrintWriter(err, true), args);
+        int code = CommandLineFace.run(
+                new ByteArrayInputStream(new byte[0]), new PrintWriter(out), new PrintWriter(err, true), args);
         return new Run(code, out.toString(), err.toString());
     }
 
     private Path houses(int number) throws IOException {
         Path in = Files.createDirectories(folder.resolve("in"));
         for (int i = 0; i < number; i++)
-            Files.writeString(in.resolve(String.format(Locale.ROOT, "house-%03d.json", i)), String.format(Locale.ROOT, """
+            Files.writeString(
+                    in.resolve(String.format(Locale.ROOT, "house-%03d.json", i)),
+                    String.format(Locale.ROOT, """
                     { "slabfield": 1, "name": "House %d", "lengthUnit": "m", "cell": "40 cm",
                       "slabs": [{ "id": "basement", "outline": [[0, 0], [6, 0], [6, 4], [0, 4]] }],
                       "layer": { "fill": "sand", "permeability": "%de-10 m2" },
@@ -59,7 +62,9 @@ class BatchVerbTest {
     private static List<Path> finished(Path out) throws IOException {
         if (!Files.isDirectory(out)) return List.of();
         try (Stream<Path> inside = Files.list(out)) {
-            return inside.filter(f -> f.toString().endsWith(".done.json")).sorted().toList();
+            return inside.filter(f -> f.toString().endsWith(".done.json"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -67,8 +72,17 @@ class BatchVerbTest {
     void aRunThatIsKilledGoesOnWhereItWas() throws Exception {
         Path in = houses(HOUSES), out = folder.resolve("out");
         Process batch = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-cp",
-                        System.getProperty("java.class.path"), Main.class.getName(), "batch", in.toString(), "--out", out.toString(), "--jobs", "1")
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "batch",
+                        in.toString(),
+                        "--out",
+                        out.toString(),
+                        "--jobs",
+                        "1")
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said").toFile())
                 .start();
@@ -83,12 +97,18 @@ class BatchVerbTest {
         Run again = run("batch", in.toString(), "--out", out.toString());
 
         assertThat(again.code()).isZero();
-        assertThat(again.out()).containsPattern("Kept from before +" + before.size() + "\n").containsPattern("Done now +" + (HOUSES - before.size()) + "\n");
-        for (Path file : before) assertThat(Files.getLastModifiedTime(file)).as("%s is not done twice", file).isEqualTo(times.get(file));
+        assertThat(again.out())
+                .containsPattern("Kept from before +" + before.size() + "\n")
+                .containsPattern("Done now +" + (HOUSES - before.size()) + "\n");
+        for (Path file : before)
+            assertThat(Files.getLastModifiedTime(file))
+                    .as("%s is not done twice", file)
+                    .isEqualTo(times.get(file));
         assertThat(Files.readAllLines(out.resolve("summary.csv"))).hasSize(HOUSES + 1);
 
         Path fresh = folder.resolve("fresh");
-        assertThat(run("batch", in.toString(), "--out", fresh.toString()).code()).isZero();
+        assertThat(run("batch", in.toString(), "--out", fresh.toString()).code())
+                .isZero();
         Map<String, byte[]> one = files(out), two = files(fresh);
         assertThat(one.keySet()).hasSize(2 * HOUSES + 1).isEqualTo(two.keySet());
         one.forEach((name, bytes) -> assertThat(bytes).as("bytes of %s", name).isEqualTo(two.get(name)));
@@ -98,22 +118,31 @@ class BatchVerbTest {
     void aChangedHouseIsDoneAgainAndABrokenOneIsNamed() throws Exception {
         Path in = houses(3), out = folder.resolve("out");
         assertThat(run("batch", in.toString(), "--out", out.toString()).out()).containsPattern("Done now +3\n");
-        Files.writeString(in.resolve("house-001.json"), Files.readString(in.resolve("house-001.json")).replace("-200 Pa", "-100 Pa"));
+        Files.writeString(
+                in.resolve("house-001.json"),
+                Files.readString(in.resolve("house-001.json")).replace("-200 Pa", "-100 Pa"));
         Files.writeString(in.resolve("house-002.json"), "{ \"slabfield\": 1 ");
         Run again = run("batch", in.toString(), "--out", out.toString(), "--progress");
         assertThat(again.code()).isEqualTo(Exit.WRONG_INPUT.code());
-        assertThat(again.out()).containsPattern("Kept from before +1\n").contains("cannot be read").contains("house-002");
+        assertThat(again.out())
+                .containsPattern("Kept from before +1\n")
+                .contains("cannot be read")
+                .contains("house-002");
         assertThat(again.err()).contains("] 3 of 3, 1 not solved");
     }
 
     @Test
     void aReportIsWrittenWithEachHouseAndMissedWhenItIsGone() throws Exception {
         Path in = houses(1), out = folder.resolve("out");
-        assertThat(run("batch", in.toString(), "--out", out.toString(), "--report").code()).isZero();
+        assertThat(run("batch", in.toString(), "--out", out.toString(), "--report")
+                        .code())
+                .isZero();
         Path report = out.resolve("house-000.report.pdf");
         byte[] first = Files.readAllBytes(report);
         Files.delete(report);
-        assertThat(run("batch", in.toString(), "--out", out.toString(), "--report").out()).containsPattern("Done now +1\n");
+        assertThat(run("batch", in.toString(), "--out", out.toString(), "--report")
+                        .out())
+                .containsPattern("Done now +1\n");
         assertThat(Files.readAllBytes(report)).isEqualTo(first);
     }
 
@@ -121,7 +150,12 @@ class BatchVerbTest {
     void twoHousesOfOneNameAreRefused() throws Exception {
         Path in = houses(1), other = Files.createDirectories(folder.resolve("other"));
         Files.copy(in.resolve("house-000.json"), other.resolve("house-000.json"));
-        Run run = run("batch", in.toString(), other.toString(), "--out", folder.resolve("out").toString());
+        Run run = run(
+                "batch",
+                in.toString(),
+                other.toString(),
+                "--out",
+                folder.resolve("out").toString());
         assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT.code());
         assertThat(run.err()).contains("rename one");
     }
@@ -129,6 +163,8 @@ class BatchVerbTest {
     @Test
     void aHouseWithoutReadingsSaysThatItIsNotFitted() throws Exception {
         Path in = houses(1);
-        assertThat(run("batch", in.toString(), "--out", folder.resolve("out").toString(), "--fit").out()).contains("not fitted");
+        assertThat(run("batch", in.toString(), "--out", folder.resolve("out").toString(), "--fit")
+                        .out())
+                .contains("not fitted");
     }
 }

@@ -17,15 +17,25 @@ class DiagnoseVerbTest {
     void causesAreListedWithTheNextCheckAndTheChecklist() throws IOException {
         Ran ran = Ran.of("diagnose", SmallHouse.in(folder), "--checklist");
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out()).contains("Weighed against all readings", "probability", "check", "What cannot be weighed", "STOP.", Page.SIGN);
+        assertThat(ran.out())
+                .contains(
+                        "Weighed against all readings",
+                        "probability",
+                        "check",
+                        "What cannot be weighed",
+                        "STOP.",
+                        Page.SIGN);
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
     }
 
     @Test
     void theNumbersAreWritten() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(Ran.of("diagnose", SmallHouse.in(folder), "--json", "-").out());
+        JsonNode root = new ObjectMapper()
+                .readTree(
+                        Ran.of("diagnose", SmallHouse.in(folder), "--json", "-").out());
         double sum = 0;
-        for (JsonNode cause : root.path("causes")) sum += cause.path("probability").asDouble();
+        for (JsonNode cause : root.path("causes"))
+            sum += cause.path("probability").asDouble();
         assertThat(sum).isBetween(0.999999, 1.000001);
         assertThat(root.path("answer").asText()).isIn("told", "as drawn", "cannot tell");
         assertThat(root.path("checklist")).isNotEmpty();
@@ -33,7 +43,10 @@ class DiagnoseVerbTest {
 
     @Test
     void withoutReadingsThereIsNothingToWeigh() throws IOException {
-        Ran ran = Ran.of("diagnose", SmallHouse.put(folder, "bare.json", SmallHouse.TEXT.replaceAll("(?s),\\s*\"stages\": \\[.*\\] }\\s*$", " }")));
+        Ran ran = Ran.of(
+                "diagnose",
+                SmallHouse.put(
+                        folder, "bare.json", SmallHouse.TEXT.replaceAll("(?s),\\s*\"stages\": \\[.*\\] }\\s*$", " }")));
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("too little to fit");
     }

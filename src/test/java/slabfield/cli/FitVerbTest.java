@@ -31,7 +31,8 @@ class FitVerbTest {
         assertThat(ran.code()).as(ran.err()).isZero();
         JsonNode root = new ObjectMapper().readTree(ran.out());
         assertThat(root.get("unknowns")).isNotEmpty().allSatisfy(u -> {
-            assertThat(u.get("value").isNull()).isEqualTo(!u.get("standing").asText().equals("found"));
+            assertThat(u.get("value").isNull())
+                    .isEqualTo(!u.get("standing").asText().equals("found"));
             assertThat(u.get("low90").asDouble()).isLessThan(u.get("high90").asDouble());
         });
         assertThat(root.get("readings")).hasSize(5);

@@ -29,8 +29,17 @@ class OtherVerbsTest {
         Ran ran = Ran.of("compare", SmallHouse.in(folder));
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out())
-                .contains("Stage \"first look\" (communication test)", "Stage \"after sealing\"\n", "weaker than expected",
-                        "S1, suction Pa", "S1, flow L/s", "chi-square per reading", "bias", "scatter", Page.SIGN, "No flow was measured in this stage",
+                .contains(
+                        "Stage \"first look\" (communication test)",
+                        "Stage \"after sealing\"\n",
+                        "weaker than expected",
+                        "S1, suction Pa",
+                        "S1, flow L/s",
+                        "chi-square per reading",
+                        "bias",
+                        "scatter",
+                        Page.SIGN,
+                        "No flow was measured in this stage",
                         "T2 ")
                 .doesNotContain("no readings")
                 .endsWith("before coring.\n");
@@ -39,20 +48,44 @@ class OtherVerbsTest {
 
     @Test
     void compareWritesItsNumbers() throws IOException {
-        JsonNode root = MAPPER.readTree(Ran.of("compare", SmallHouse.in(folder), "--json", "-").out());
-        JsonNode stage = root.path("stages").get(0), hole = stage.path("testHoles").get(0);
+        JsonNode root = MAPPER.readTree(
+                Ran.of("compare", SmallHouse.in(folder), "--json", "-").out());
+        JsonNode stage = root.path("stages").get(0),
+                hole = stage.path("testHoles").get(0);
         assertThat(root.path("stages")).hasSize(2);
         assertThat(stage.properties().stream().map(e -> e.getKey()))
-                .containsExactly("stage", "kind", "converged", "testHoles", "suctionPoints", "bias_Pa", "scatter_Pa", "chiSquarePerReading", "remarks");
+                .containsExactly(
+                        "stage",
+                        "kind",
+                        "converged",
+                        "testHoles",
+                        "suctionPoints",
+                        "bias_Pa",
+                        "scatter_Pa",
+                        "chiSquarePerReading",
+                        "remarks");
         assertThat(hole.path("difference_Pa").asDouble())
-                .isEqualTo(hole.path("found_Pa").asDouble() - hole.path("expected_Pa").asDouble());
+                .isEqualTo(hole.path("found_Pa").asDouble()
+                        - hole.path("expected_Pa").asDouble());
         assertThat(hole.path("found_Pa").asDouble())
-                .isEqualTo(hole.path("measured_Pa").asDouble() - hole.path("measuredFanOff_Pa").asDouble());
+                .isEqualTo(hole.path("measured_Pa").asDouble()
+                        - hole.path("measuredFanOff_Pa").asDouble());
         assertThat(hole.path("measured_Pa").asDouble()).isEqualTo(-7);
-        assertThat(stage.path("suctionPoints").get(0).path("measuredFlow_m3_per_s").asDouble()).isEqualTo(0.004);
+        assertThat(stage.path("suctionPoints")
+                        .get(0)
+                        .path("measuredFlow_m3_per_s")
+                        .asDouble())
+                .isEqualTo(0.004);
         assertThat(stage.path("testHoles").get(1).path("verdict").asText()).isEqualTo("weaker than expected");
-        double alone = MAPPER.readTree(Ran.of("compare", SmallHouse.in(folder), "--stage", "after sealing", "--json", "-").out())
-                .path("stages").get(0).path("testHoles").get(0).path("predicted_Pa").asDouble();
+        double alone = MAPPER.readTree(
+                        Ran.of("compare", SmallHouse.in(folder), "--stage", "after sealing", "--json", "-")
+                                .out())
+                .path("stages")
+                .get(0)
+                .path("testHoles")
+                .get(0)
+                .path("predicted_Pa")
+                .asDouble();
         assertThat(alone).isLessThan(hole.path("predicted_Pa").asDouble() - 5);
     }
 
@@ -70,14 +103,21 @@ class OtherVerbsTest {
 
     @Test
     void suggestRanksAndSaysWhatDoesNothing() throws IOException {
-        String idle = SmallHouse.TEXT.replace("\"kind\": \"penetration\", \"at\": [5, 1], \"area\": \"10 cm2\"",
+        String idle = SmallHouse.TEXT.replace(
+                "\"kind\": \"penetration\", \"at\": [5, 1], \"area\": \"10 cm2\"",
                 "\"kind\": \"penetration\", \"at\": [5, 1], \"area\": \"0.0001 cm2\"");
         Ran ran = Ran.of("suggest", SmallHouse.put(folder, "idle.json", idle), "--top", "50");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out())
-                .contains("1  ", "seal \"joint\"", "seal \"pipe\": does nothing here", "core a suction point at (",
-                        " -> ", "each by itself", "98.0 %")
+                .contains(
+                        "1  ",
+                        "seal \"joint\"",
+                        "seal \"pipe\": does nothing here",
+                        "core a suction point at (",
+                        " -> ",
+                        "each by itself",
+                        "98.0 %")
                 .endsWith("before coring.\n");
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
     }
@@ -90,10 +130,14 @@ class OtherVerbsTest {
         JsonNode best = list.get(0);
         assertThat(best.path("gain_Pa").asDouble())
                 .isGreaterThanOrEqualTo(list.get(1).path("gain_Pa").asDouble())
-                .isEqualTo(best.path("after").path("weakest_Pa").asDouble() - best.path("before").path("weakest_Pa").asDouble());
+                .isEqualTo(best.path("after").path("weakest_Pa").asDouble()
+                        - best.path("before").path("weakest_Pa").asDouble());
         assertThat(ran.err()).contains("\rtried 1 of ").endsWith("\n");
-        assertThat(Ran.of("suggest", SmallHouse.put(folder, "tight.json", SmallHouse.AIRTIGHT)).code()).isEqualTo(4);
-        assertThat(Ran.of("suggest", SmallHouse.in(folder), "--top", "0").code()).isEqualTo(2);
+        assertThat(Ran.of("suggest", SmallHouse.put(folder, "tight.json", SmallHouse.AIRTIGHT))
+                        .code())
+                .isEqualTo(4);
+        assertThat(Ran.of("suggest", SmallHouse.in(folder), "--top", "0").code())
+                .isEqualTo(2);
     }
 
     @Test
@@ -145,11 +189,17 @@ class OtherVerbsTest {
         SmallHouse.in(folder);
         SmallHouse.put(folder, "other-house.json", SmallHouse.TEXT);
         String help = Ran.of(verb, "--help").out();
-        String example = help.substring(help.indexOf("\nExample")).lines().filter(l -> l.startsWith("  ")).findFirst().orElseThrow();
-        Matcher word = Pattern.compile("\"([^\"]*)\"|([^ ()]+)").matcher(example.substring(example.indexOf("slabfield ") + 10));
+        String example = help.substring(help.indexOf("\nExample"))
+                .lines()
+                .filter(l -> l.startsWith("  "))
+                .findFirst()
+                .orElseThrow();
+        Matcher word = Pattern.compile("\"([^\"]*)\"|([^ ()]+)")
+                .matcher(example.substring(example.indexOf("slabfield ") + 10));
         List<String> args = new ArrayList<>();
         while (word.find()) args.add(word.group(1) != null ? word.group(1) : word.group(2));
-        args.replaceAll(a -> a.matches(".*\\.(json|png)|my-houses") ? folder.resolve(a).toString() : a);
+        args.replaceAll(
+                a -> a.matches(".*\\.(json|png)|my-houses") ? folder.resolve(a).toString() : a);
         assertThat(args).first().isEqualTo(verb);
         Ran ran = Ran.of(args.toArray(String[]::new));
         assertThat(ran.code()).as(Arrays.toString(args.toArray()) + ran.err()).isZero();
@@ -170,7 +220,9 @@ class OtherVerbsTest {
 
     @Test
     void namesInAFileCannotSteerTheTerminal() throws IOException {
-        String sly = SmallHouse.TEXT.replace("\"Small house\"", "\"Small \\u001b[2J house\"").replace("\"T2\"", "\"T\\u001b2\"");
+        String sly = SmallHouse.TEXT
+                .replace("\"Small house\"", "\"Small \\u001b[2J house\"")
+                .replace("\"T2\"", "\"T\\u001b2\"");
         Ran ran = Ran.of("solve", SmallHouse.put(folder, "sly.json", sly));
         assertThat(ran.out() + ran.err()).contains("Small ?[2J house").doesNotContain("\u001b");
     }

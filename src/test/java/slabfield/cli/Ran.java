@@ -14,8 +14,10 @@ record Ran(int code, String out, String err) {
     static Ran withInput(String input, String... args) {
         StringWriter out = new StringWriter(), err = new StringWriter();
         int code = CommandLineFace.run(
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), new PrintWriter(out),
-                new PrintWriter(err), args);
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintWriter(out),
+                new PrintWriter(err),
+                args);
         return new Ran(code, out.toString(), err.toString());
     }
 }

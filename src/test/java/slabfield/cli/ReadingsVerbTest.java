@@ -18,11 +18,15 @@ class ReadingsVerbTest {
         String table = SmallHouse.put(folder, "table.csv", "hole;fan off [Pa];fan on [Pa]\nT1;0,4;0,4\nT2;0,2;-8,5\n");
         Ran in = Ran.of("readings", "import", house, table, "--stage", "later", "--out", out);
         assertThat(in.code()).as(in.err()).isZero();
-        assertThat(in.out()).contains("Stage \"later\": 2 holes, 0 suction points", "\"T1\" reads the same", "No flow was measured");
+        assertThat(in.out())
+                .contains(
+                        "Stage \"later\": 2 holes, 0 suction points", "\"T1\" reads the same", "No flow was measured");
         Ran exported = Ran.of("readings", "export", out, "--stage", "later");
         assertThat(exported.out()).contains("fan on [Pa]", "later,later visit,T2,,0.2,-8.5");
         Ran comma = Ran.of("readings", "export", out, "--decimal-comma");
-        assertThat(comma.out()).contains("later;later visit;T2;;0,2;-8,5").contains("first look;communication test;T1;;0,4;-7");
+        assertThat(comma.out())
+                .contains("later;later visit;T2;;0,2;-8,5")
+                .contains("first look;communication test;T1;;0,4;-7");
     }
 
     @Test
@@ -39,7 +43,9 @@ class ReadingsVerbTest {
     void theScenarioItselfIsNotOverwritten() throws IOException {
         String house = SmallHouse.in(folder);
         String table = SmallHouse.put(folder, "table.csv", "hole,fan on [Pa]\nT1,-3\n");
-        assertThat(Ran.of("readings", "import", house, table, "--stage", "later", "--out", house, "--force").code()).isEqualTo(5);
+        assertThat(Ran.of("readings", "import", house, table, "--stage", "later", "--out", house, "--force")
+                        .code())
+                .isEqualTo(5);
         assertThat(Files.readString(Path.of(house))).isEqualTo(SmallHouse.TEXT);
         assertThat(Ran.of("readings").code()).isEqualTo(2);
     }

@@ -6,8 +6,7 @@ import java.nio.file.Path;
 
 /** The text of a scenario that solves in no time. */
 final class SmallHouse {
-    static final String TEXT =
-            """
+    static final String TEXT = """
             { "slabfield": 1, "name": "Small house", "lengthUnit": "m", "cell": "50 cm",
               "slabs": [ { "id": "floor", "outline": [[0, 0], [6, 0], [6, 4], [0, 4]] } ],
               "layer": { "fill": "mixed", "thickness": "10 cm" },
@@ -27,7 +26,8 @@ final class SmallHouse {
             """;
 
     /** A fan that draws a flow from a slab without any leak: there is no answer. */
-    static final String AIRTIGHT = TEXT.replaceAll("(?s)\"openings\": \\[.*?\"soil\": \\{ \"leakance\": \"1e-7 m/s/Pa\" \\},", "")
+    static final String AIRTIGHT = TEXT.replaceAll(
+                    "(?s)\"openings\": \\[.*?\"soil\": \\{ \"leakance\": \"1e-7 m/s/Pa\" \\},", "")
             .replace("\"openings\": { \"joint\": \"sealed\" },", "")
             .replace("{ \"pressure\": \"-200 Pa\" }", "{ \"flow\": \"5 L/s\" }");
 

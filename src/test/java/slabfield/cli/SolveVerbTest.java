@@ -50,9 +50,19 @@ class SolveVerbTest {
         String name = MAPPER.readTree(file.toFile()).path("name").asText();
         assertThat(ran.out())
                 .startsWith(name + "\n")
-                .contains("Converged             yes", "Weakest place", "Weakest test hole", "Area meeting target",
-                        "Exhaust", "Share from the room", "Test holes, pressure in ", "Suction points",
-                        "Air by source", "all from the room", "Mass balance:", Page.SIGN)
+                .contains(
+                        "Converged             yes",
+                        "Weakest place",
+                        "Weakest test hole",
+                        "Area meeting target",
+                        "Exhaust",
+                        "Share from the room",
+                        "Test holes, pressure in ",
+                        "Suction points",
+                        "Air by source",
+                        "all from the room",
+                        "Mass balance:",
+                        Page.SIGN)
                 .endsWith("Locate utilities and tensioned cables\nbefore coring.\n");
         assertThat(ran.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(100));
     }
@@ -60,11 +70,14 @@ class SolveVerbTest {
     @Test
     void theHolesOfTheHouseShowPredictionAndReading() throws IOException {
         Ran ran = Ran.of("solve", SmallHouse.in(folder));
-        JsonNode json = MAPPER.readTree(Ran.of("solve", SmallHouse.in(folder), "--json", "-").out());
+        JsonNode json = MAPPER.readTree(
+                Ran.of("solve", SmallHouse.in(folder), "--json", "-").out());
         JsonNode hole = json.path("testHoles").get(0);
-        double on = hole.path("predicted_Pa").asDouble(), off = hole.path("predictedFanOff_Pa").asDouble();
+        double on = hole.path("predicted_Pa").asDouble(),
+                off = hole.path("predictedFanOff_Pa").asDouble();
         assertThat(hole.path("measured_Pa").asDouble()).isEqualTo(-7);
-        String row = ran.out().lines().filter(l -> l.startsWith("T1 ")).findFirst().orElseThrow();
+        String row =
+                ran.out().lines().filter(l -> l.startsWith("T1 ")).findFirst().orElseThrow();
         assertThat(row.trim().split(" +"))
                 .containsExactly("T1", one(on), one(off), one(on - off), "-7.0", one(-7 - on));
     }
@@ -85,7 +98,8 @@ class SolveVerbTest {
     }
 
     private static double share(String out, String name) {
-        String row = out.lines().filter(l -> l.startsWith(name + " ")).findFirst().orElseThrow();
+        String row =
+                out.lines().filter(l -> l.startsWith(name + " ")).findFirst().orElseThrow();
         String[] cells = row.replace(" %", "").trim().split(" +");
         return Double.parseDouble(cells[cells.length - 1]);
     }
@@ -104,9 +118,12 @@ class SolveVerbTest {
     void aStageIsSolvedAsTheHouseStoodThenAndShowsItsReadings() throws IOException {
         String file = SmallHouse.in(folder);
         JsonNode drawn = MAPPER.readTree(Ran.of("solve", file, "--json", "-").out());
-        JsonNode sealed = MAPPER.readTree(Ran.of("solve", file, "--json", "-", "--stage", "after sealing").out());
-        JsonNode before = drawn.path("testHoles").get(0), after = sealed.path("testHoles").get(0);
-        assertThat(after.path("predicted_Pa").asDouble()).isLessThan(before.path("predicted_Pa").asDouble() - 5);
+        JsonNode sealed = MAPPER.readTree(
+                Ran.of("solve", file, "--json", "-", "--stage", "after sealing").out());
+        JsonNode before = drawn.path("testHoles").get(0),
+                after = sealed.path("testHoles").get(0);
+        assertThat(after.path("predicted_Pa").asDouble())
+                .isLessThan(before.path("predicted_Pa").asDouble() - 5);
         assertThat(after.path("measured_Pa").asDouble()).isEqualTo(-90);
         Ran wrong = Ran.of("solve", file, "--stage", "after seeling");
         assertThat(wrong.code()).isEqualTo(2);
@@ -117,13 +134,34 @@ class SolveVerbTest {
     void filesHoldTheResultTheFieldAndTheMap() throws IOException {
         Path json = folder.resolve("r.json"), csv = folder.resolve("f.csv"), png = folder.resolve("m.png");
         Ran ran = Ran.of(
-                "solve", SmallHouse.in(folder), "--json", json.toString(), "--csv", csv.toString(), "--png",
-                png.toString(), "--width", "640", "--dpi", "100", "--vacuum-only", "--quiet");
+                "solve",
+                SmallHouse.in(folder),
+                "--json",
+                json.toString(),
+                "--csv",
+                csv.toString(),
+                "--png",
+                png.toString(),
+                "--width",
+                "640",
+                "--dpi",
+                "100",
+                "--vacuum-only",
+                "--quiet");
         assertThat(ran).isEqualTo(new Ran(0, "", ""));
         JsonNode result = MAPPER.readTree(json.toFile());
-        assertThat(keys(result)).containsExactly(
-                "writtenBy", "scenario", "outcome", "massBalance_relative", "testHoles", "suctionPoints", "flows_m3_per_s", "coverage",
-                "unreached", "doubts");
+        assertThat(keys(result))
+                .containsExactly(
+                        "writtenBy",
+                        "scenario",
+                        "outcome",
+                        "massBalance_relative",
+                        "testHoles",
+                        "suctionPoints",
+                        "flows_m3_per_s",
+                        "coverage",
+                        "unreached",
+                        "doubts");
         assertThat(result.path("outcome").path("converged").asBoolean()).isTrue();
         assertThat(Files.readAllLines(csv)).hasSize(1 + 12 * 8).first().isEqualTo("x_m,y_m,pressure_Pa,kind");
         assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(640);
@@ -146,7 +184,8 @@ class SolveVerbTest {
         assertThat(kept.err()).contains("--json " + there, "a file that this program did not write", "--force");
         assertThat(Path.of(there)).hasContent("mine");
         assertThat(Ran.of("solve", file, "--json", there, "--force").code()).isZero();
-        assertThat(MAPPER.readTree(Path.of(there).toFile()).path("scenario").asText()).isEqualTo("Small house");
+        assertThat(MAPPER.readTree(Path.of(there).toFile()).path("scenario").asText())
+                .isEqualTo("Small house");
     }
 
     /** The command of the README can be run again. */
@@ -154,8 +193,14 @@ class SolveVerbTest {
     void resultsOfThisProgramAreReplaced() throws IOException {
         String file = SmallHouse.in(folder);
         String[] command = {
-            "solve", file, "--json", folder.resolve("a.json").toString(), "--csv", folder.resolve("a.csv").toString(),
-            "--png", folder.resolve("a.png").toString()
+            "solve",
+            file,
+            "--json",
+            folder.resolve("a.json").toString(),
+            "--csv",
+            folder.resolve("a.csv").toString(),
+            "--png",
+            folder.resolve("a.png").toString()
         };
         assertThat(Ran.of(command).code()).isZero();
         assertThat(Ran.of(command).code()).isZero();
@@ -172,7 +217,8 @@ class SolveVerbTest {
 
     @Test
     void twoOutputsInOnePlaceAndAMissingFolderAreRefusedAtOnce() throws IOException {
-        String twice = folder.resolve("x").toString(), nowhere = folder.resolve("none/y.png").toString();
+        String twice = folder.resolve("x").toString(),
+                nowhere = folder.resolve("none/y.png").toString();
         Ran ran = Ran.of("solve", SmallHouse.in(folder), "--json", twice, "--csv", twice, "--png", nowhere);
         assertThat(ran.code()).isEqualTo(5);
         assertThat(ran.err()).contains("--json is to go there too", "its folder does not exist");
@@ -183,8 +229,7 @@ class SolveVerbTest {
     void aHouseWithoutAnAnswerEndsInFourAndStillWritesItsOutcome() throws IOException {
         String file = SmallHouse.put(folder, "tight.json", SmallHouse.AIRTIGHT);
         Path json = folder.resolve("r.json"), csv = folder.resolve("f.csv"), png = folder.resolve("m.png");
-        Ran ran = Ran.of(
-                "solve", file, "--json", json.toString(), "--csv", csv.toString(), "--png", png.toString());
+        Ran ran = Ran.of("solve", file, "--json", json.toString(), "--csv", csv.toString(), "--png", png.toString());
         assertThat(ran.code()).isEqualTo(4);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err()).contains("into which no air can come").doesNotContain("\tat ");
@@ -207,8 +252,19 @@ class SolveVerbTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--cell 3", "--cell 0_m", "--cell 1_um", "--units bananas", "--units Pa,kPa", "--width 10", "--dpi x",
-        "--stage", "--jsn x", "other.json"})
+    @ValueSource(
+            strings = {
+                "--cell 3",
+                "--cell 0_m",
+                "--cell 1_um",
+                "--units bananas",
+                "--units Pa,kPa",
+                "--width 10",
+                "--dpi x",
+                "--stage",
+                "--jsn x",
+                "other.json"
+            })
     void wrongOptionsEndInTwo(String options) throws IOException {
         List<String> args = new java.util.ArrayList<>(List.of("solve", SmallHouse.in(folder)));
         for (String word : options.split(" ")) args.add(word.replace('_', ' '));

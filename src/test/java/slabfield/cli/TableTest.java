@@ -12,11 +12,7 @@ class TableTest {
                 .row("T1", "-44.0")
                 .row("north-east", "0.4");
         assertThat(table.lines())
-                .containsExactly(
-                        "hole           Pa",
-                        "----------  -----",
-                        "T1          -44.0",
-                        "north-east    0.4");
+                .containsExactly("hole           Pa", "----------  -----", "T1          -44.0", "north-east    0.4");
     }
 
     @Test
@@ -27,11 +23,16 @@ class TableTest {
         List<String> lines = table.lines();
         assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(Table.WIDTH));
         assertThat(String.join("", lines).replace(" ", "")).contains("x".repeat(250));
-        assertThat(lines.get(lines.size() - 1)).startsWith("soil ").endsWith("  2.0").hasSize(Table.WIDTH);
+        assertThat(lines.get(lines.size() - 1))
+                .startsWith("soil ")
+                .endsWith("  2.0")
+                .hasSize(Table.WIDTH);
     }
 
     @Test
     void whatWouldSteerATerminalIsShownAsAQuestionMark() {
-        assertThat(new Table(Table.words("id")).row("a\u001b[31mb\u0007\nc").lines()).last().isEqualTo("a?[31mb? c");
+        assertThat(new Table(Table.words("id")).row("a\u001b[31mb\u0007\nc").lines())
+                .last()
+                .isEqualTo("a?[31mb? c");
     }
 }

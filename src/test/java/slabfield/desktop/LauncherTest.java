@@ -17,6 +17,7 @@ class LauncherTest {
     @Test
     void eitherDisplayVariableIsEnough() {
         assertThat(Launcher.hasScreen("Linux", Map.of("DISPLAY", ":0"))).isTrue();
-        assertThat(Launcher.hasScreen("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0"))).isTrue();
+        assertThat(Launcher.hasScreen("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0")))
+                .isTrue();
     }
 }

@@ -38,7 +38,10 @@ class SettingsFileTest {
     void keepsTheLatestEightFilesAndForgetsThoseThatAreGone() {
         SettingsFile settings = new SettingsFile(file);
         for (int k = 0; k < 12; k++) settings.remember(folder.resolve(k + ".json"));
-        assertThat(settings.recent()).hasSize(8).startsWith(folder.resolve("11.json")).endsWith(folder.resolve("4.json"));
+        assertThat(settings.recent())
+                .hasSize(8)
+                .startsWith(folder.resolve("11.json"))
+                .endsWith(folder.resolve("4.json"));
         settings.forget(folder.resolve("9.json"));
         assertThat(new SettingsFile(file).recent()).hasSize(7).doesNotContain(folder.resolve("9.json"));
     }
@@ -57,7 +60,8 @@ class SettingsFileTest {
     @Test
     void standsWhereEachSystemKeepsSuchFiles() {
         Path home = Path.of("home");
-        assertThat(SettingsFile.place("Linux", Map.of(), home)).isEqualTo(Path.of("home", ".config", "slabfield", "settings.properties"));
+        assertThat(SettingsFile.place("Linux", Map.of(), home))
+                .isEqualTo(Path.of("home", ".config", "slabfield", "settings.properties"));
         assertThat(SettingsFile.place("Linux", Map.of("XDG_CONFIG_HOME", "conf"), home))
                 .isEqualTo(Path.of("conf", "slabfield", "settings.properties"));
         assertThat(SettingsFile.place("Mac OS X", Map.of(), home))

@@ -17,6 +17,7 @@ import slabfield.model.Source;
 class DiagnoserTest {
     /** Fill far tighter than drawn, no flow read. */
     private static HiddenCauses.Made made;
+
     private static Diagnosis diagnosis;
 
     @BeforeAll
@@ -28,10 +29,15 @@ class DiagnoserTest {
     @Test
     void probabilitiesAddUpToOneAndFall() {
         List<Diagnosis.Weighed> causes = diagnosis.causes();
-        assertThat(causes.stream().mapToDouble(Diagnosis.Weighed::probability).sum()).isCloseTo(1, within(1e-9));
+        assertThat(causes.stream().mapToDouble(Diagnosis.Weighed::probability).sum())
+                .isCloseTo(1, within(1e-9));
         for (int i = 1; i < causes.size(); i++)
-            assertThat(causes.get(i).probability()).isLessThanOrEqualTo(causes.get(i - 1).probability());
-        assertThat(causes).extracting(Diagnosis.Weighed::cause).doesNotHaveDuplicates().contains(Cause.AS_DRAWN, Cause.LEAK, Cause.TIGHT_FILL);
+            assertThat(causes.get(i).probability())
+                    .isLessThanOrEqualTo(causes.get(i - 1).probability());
+        assertThat(causes)
+                .extracting(Diagnosis.Weighed::cause)
+                .doesNotHaveDuplicates()
+                .contains(Cause.AS_DRAWN, Cause.LEAK, Cause.TIGHT_FILL);
     }
 
     @Test
@@ -46,14 +52,18 @@ class DiagnoserTest {
     void withoutAFlowItIsAskedFor() {
         assertThat(diagnosis.notes()).anyMatch(n -> n.startsWith("No flow was measured"));
         assertThat(diagnosis.next()).isPresent();
-        assertThat(diagnosis.answer() == Diagnosis.Answer.TOLD && diagnosis.first().cause() != Cause.TIGHT_FILL).isFalse();
+        assertThat(diagnosis.answer() == Diagnosis.Answer.TOLD
+                        && diagnosis.first().cause() != Cause.TIGHT_FILL)
+                .isFalse();
     }
 
     @Test
     void theReadingThatSpeaksForACauseIsBetterExplainedByIt() {
         for (Diagnosis.Weighed w : diagnosis.causes())
-            w.speaks().ifPresent(s -> assertThat(Math.abs(s.explained() - s.observation().measured()))
-                    .isLessThan(Math.abs(s.drawn() - s.observation().measured())));
+            w.speaks()
+                    .ifPresent(s -> assertThat(
+                                    Math.abs(s.explained() - s.observation().measured()))
+                            .isLessThan(Math.abs(s.drawn() - s.observation().measured())));
     }
 
     @Test
@@ -85,16 +95,22 @@ class DiagnoserTest {
 
     @Test
     void theHouseOfAnExplanationIsSound() {
-        for (Explanation e : Explanations.of(made.drawn())) assertThat(Forecast.of(
-                e.house().withCellSize(0.5), diagnosis.first().fitted().observations())).as(e.words()).isPresent();
+        for (Explanation e : Explanations.of(made.drawn()))
+            assertThat(Forecast.of(
+                            e.house().withCellSize(0.5),
+                            diagnosis.first().fitted().observations()))
+                    .as(e.words())
+                    .isPresent();
     }
 
     @Test
     void theChecklistBeginsWithWhatStopsTheWork() {
         List<Checklist> rows = Checklist.all();
         assertThat(rows.get(0).stop()).isTrue();
-        assertThat(rows.stream().map(Checklist::pattern).collect(Collectors.toSet())).hasSameSizeAs(rows);
-        assertThat(rows).allSatisfy(r -> assertThat(List.of(r.pattern(), r.cause(), r.check(), r.reason()))
-                .allSatisfy(words -> assertThat(words).endsWith(".")));
+        assertThat(rows.stream().map(Checklist::pattern).collect(Collectors.toSet()))
+                .hasSameSizeAs(rows);
+        assertThat(rows)
+                .allSatisfy(r -> assertThat(List.of(r.pattern(), r.cause(), r.check(), r.reason()))
+                        .allSatisfy(words -> assertThat(words).endsWith(".")));
     }
 }

@@ -99,16 +99,19 @@ final class HiddenCauses {
             Stage read = read(stage, hidden, withFlow);
             stages.add(read);
             for (Stage.HoleReading r : read.holes()) {
-                Result.Hole a = hidden.hole(r.hole()).orElseThrow(), b = without.hole(r.hole()).orElseThrow();
+                Result.Hole a = hidden.hole(r.hole()).orElseThrow(),
+                        b = without.hole(r.hole()).orElseThrow();
                 for (double[] p : new double[][] {
-                    {a.fanOn().orElse(0), b.fanOn().orElse(0)}, {a.fanOff().orElse(0), b.fanOff().orElse(0)}
+                    {a.fanOn().orElse(0), b.fanOn().orElse(0)},
+                    {a.fanOff().orElse(0), b.fanOff().orElse(0)}
                 }) {
                     double noise = Math.hypot(STEP / Math.sqrt(12), UNREST), change = Math.abs(p[0] - p[1]);
                     overNoise = Math.max(overNoise, change / noise);
                     effect = Math.max(effect, change / Math.hypot(noise, 0.1 * p[0]));
                 }
             }
-            double q = hidden.suctions().get(0).flow(), q0 = without.suctions().get(0).flow();
+            double q = hidden.suctions().get(0).flow(),
+                    q0 = without.suctions().get(0).flow();
             if (withFlow) {
                 overNoise = Math.max(overNoise, Math.abs(q - q0) / (FLOW_ERROR * q));
                 effect = Math.max(effect, Math.abs(q - q0) / (Math.hypot(FLOW_ERROR, 0.1) * q));
@@ -126,13 +129,24 @@ final class HiddenCauses {
         List<Stage.HoleReading> holes = new ArrayList<>();
         for (Result.Hole h : s.holes())
             holes.add(new Stage.HoleReading(
-                    h.id(), OptionalDouble.of(shown(h.fanOff().orElse(0))), OptionalDouble.of(shown(h.fanOn().orElse(0))),
-                    OptionalDouble.of(UNREST), OptionalInt.of(1), OptionalDouble.of(STEP), OptionalDouble.empty(), ""));
+                    h.id(),
+                    OptionalDouble.of(shown(h.fanOff().orElse(0))),
+                    OptionalDouble.of(shown(h.fanOn().orElse(0))),
+                    OptionalDouble.of(UNREST),
+                    OptionalInt.of(1),
+                    OptionalDouble.of(STEP),
+                    OptionalDouble.empty(),
+                    ""));
         Result.Suction suction = s.suctions().get(0);
         double flow = suction.flow() * (1 + FLOW_ERROR * random.nextGaussian());
         double pressure = suction.pressure() * (1 + SUCTION_ERROR * random.nextGaussian());
-        return stage.with(holes, List.of(new Stage.SystemReading(
-                "S1", withFlow ? OptionalDouble.of(Math.max(1e-5, flow)) : OptionalDouble.empty(), OptionalDouble.of(pressure), "")));
+        return stage.with(
+                holes,
+                List.of(new Stage.SystemReading(
+                        "S1",
+                        withFlow ? OptionalDouble.of(Math.max(1e-5, flow)) : OptionalDouble.empty(),
+                        OptionalDouble.of(pressure),
+                        "")));
     }
 
     private double shown(double pressure) {
@@ -141,23 +155,45 @@ final class HiddenCauses {
 
     private Scenario drawn(Cause cause) {
         Slab slab = new Slab(
-                "basement", List.of(new Point(0, 0), new Point(width, 0), new Point(width, depth), new Point(0, depth)), List.of(), 0.1, true);
+                "basement",
+                List.of(new Point(0, 0), new Point(width, 0), new Point(width, depth), new Point(0, depth)),
+                List.of(),
+                0.1,
+                true);
         Source fan = new Source.Fan(
                 new Source.FanCurve(List.of(0.0, 0.03, 0.06, 0.09), List.of(420.0, 340.0, 200.0, 0.0)),
-                new Source.Pipe(0.0779, 9, 3, 1.5, 1.5e-6), 0);
+                new Source.Pipe(0.0779, 9, 3, 1.5, 1.5e-6),
+                0);
         boolean tile = cause == Cause.TILE_CUT, walls = cause == Cause.WALL_TOPS || random.nextInt(4) == 0;
         Point at = tile ? new Point(1, depth / 2) : new Point(between(1.5, 3.5), between(1.5, depth - 1.5));
         boolean soil = cause == Cause.DEPRESSURIZED_HOUSE;
         double snug = soil ? 0.03 : 1;
         List<Opening> openings = List.of(
-                new Opening("sump", OpeningKind.SUMP, new Opening.Spot(new Point(width - 1.2, between(1, depth - 1)), 0.2),
-                        new Opening.Orifice(snug * logBetween(3e-4, 1.5e-3), 0.61), Seal.of(SealState.OPEN)),
-                new Opening("joint", OpeningKind.JOINT, new Opening.Perimeter("basement"),
-                        new Opening.Orifice(snug * logBetween(5e-4, 3e-3), 0.61), Seal.of(SealState.OPEN)));
+                new Opening(
+                        "sump",
+                        OpeningKind.SUMP,
+                        new Opening.Spot(new Point(width - 1.2, between(1, depth - 1)), 0.2),
+                        new Opening.Orifice(snug * logBetween(3e-4, 1.5e-3), 0.61),
+                        Seal.of(SealState.OPEN)),
+                new Opening(
+                        "joint",
+                        OpeningKind.JOINT,
+                        new Opening.Perimeter("basement"),
+                        new Opening.Orifice(snug * logBetween(5e-4, 3e-3), 0.61),
+                        Seal.of(SealState.OPEN)));
         List<BlockWall> blocks = walls
                 ? List.of(new BlockWall(
-                        "north wall", new Path(List.of(new Point(0, depth), new Point(width, depth))), 2.1, FILLED, 0.09,
-                        1e-5, 1e-6, 1e-6, 1e-3, true, Optional.empty()))
+                        "north wall",
+                        new Path(List.of(new Point(0, depth), new Point(width, depth))),
+                        2.1,
+                        FILLED,
+                        0.09,
+                        1e-5,
+                        1e-6,
+                        1e-6,
+                        1e-3,
+                        true,
+                        Optional.empty()))
                 : List.of();
         List<DrainTile> tiles = tile ? List.of(loop()) : List.of();
         SuctionPoint suction = new SuctionPoint(
@@ -166,27 +202,56 @@ final class HiddenCauses {
         stages.add(new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), List.of(), List.of(), "", ""));
         Map<String, Seal> covers = new LinkedHashMap<>();
         if (walls) covers.put("north wall", FILLED);
-        if (walls) stages.add(new Stage("tops covered", StageKind.AFTER_SEALING, covers, Map.of(), List.of(), List.of(), "", ""));
+        if (walls)
+            stages.add(
+                    new Stage("tops covered", StageKind.AFTER_SEALING, covers, Map.of(), List.of(), List.of(), "", ""));
         return new Scenario(
-                "invented", "", "", Display.SI, List.of(slab), new Layer(Fill.of(FillWord.MIXED, 0.1), List.of()), List.of(), tiles,
-                blocks, openings, soil ? logBetween(3e-8, 2e-7) : logBetween(1e-9, 2e-8), 0, Air.STANDARD, List.of(suction), holes(at), stages, Target.COMMON_PRACTICE,
-                0.25, Equipment.NONE, House.UNKNOWN, Plan.EMPTY);
+                "invented",
+                "",
+                "",
+                Display.SI,
+                List.of(slab),
+                new Layer(Fill.of(FillWord.MIXED, 0.1), List.of()),
+                List.of(),
+                tiles,
+                blocks,
+                openings,
+                soil ? logBetween(3e-8, 2e-7) : logBetween(1e-9, 2e-8),
+                0,
+                Air.STANDARD,
+                List.of(suction),
+                holes(at),
+                stages,
+                Target.COMMON_PRACTICE,
+                0.25,
+                Equipment.NONE,
+                House.UNKNOWN,
+                Plan.EMPTY);
     }
 
     private DrainTile loop() {
         return new DrainTile(
                 "loop",
                 new Path(List.of(
-                        new Point(1, 1), new Point(width - 1, 1), new Point(width - 1, depth - 1), new Point(1, depth - 1),
+                        new Point(1, 1),
+                        new Point(width - 1, 1),
+                        new Point(width - 1, depth - 1),
+                        new Point(1, depth - 1),
                         new Point(1, 1))),
-                0.1016, 0.017, 2e-3, List.of(), List.of(), Optional.empty());
+                0.1016,
+                0.017,
+                2e-3,
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     /** One near, the others spread: one in each of five parts of the slab. */
     private List<TestHole> holes(Point suction) {
         List<TestHole> holes = new ArrayList<>();
         double angle = between(0, 2 * Math.PI);
-        holes.add(new TestHole("T1", inside(suction.x() + 1.2 * Math.cos(angle), suction.y() + 1.2 * Math.sin(angle)), ""));
+        holes.add(new TestHole(
+                "T1", inside(suction.x() + 1.2 * Math.cos(angle), suction.y() + 1.2 * Math.sin(angle)), ""));
         double[][] parts = {{0.42, 0.25}, {0.45, 0.78}, {0.68, 0.5}, {0.9, 0.2}, {0.9, 0.85}};
         for (double[] p : parts) {
             Point at = inside(width * p[0] + between(-0.6, 0.6), depth * p[1] + between(-0.5, 0.5));
@@ -201,7 +266,9 @@ final class HiddenCauses {
 
     /** The house as it is apart from the cause. */
     private Scenario usual(Scenario h) {
-        Scenario filled = Changes.leaks(Changes.fill(h, Math.exp(Math.log(1.8) * random.nextGaussian())), Math.exp(Math.log(1.5) * random.nextGaussian()));
+        Scenario filled = Changes.leaks(
+                Changes.fill(h, Math.exp(Math.log(1.8) * random.nextGaussian())),
+                Math.exp(Math.log(1.5) * random.nextGaussian()));
         return otherLaws(filled).withOutdoorPressure(1 + random.nextGaussian());
     }
 
@@ -210,14 +277,23 @@ final class HiddenCauses {
         Fill f = h.layer().fill();
         List<Opening> openings = h.openings().stream()
                 .map(o -> o.passage() instanceof Opening.Orifice a
-                        ? new Opening(o.id(), o.kind(), o.place(),
-                                new Opening.PowerLaw(a.dischargeCoefficient() * a.area() * Math.sqrt(2 / 1.204) * Math.pow(30, 0.5 - 0.62), 0.62),
+                        ? new Opening(
+                                o.id(),
+                                o.kind(),
+                                o.place(),
+                                new Opening.PowerLaw(
+                                        a.dischargeCoefficient()
+                                                * a.area()
+                                                * Math.sqrt(2 / 1.204)
+                                                * Math.pow(30, 0.5 - 0.62),
+                                        0.62),
                                 o.seal())
                         : o)
                 .toList();
         return h.withOpenings(openings)
                 .withLayer(new Layer(
-                        new Fill(f.word(), f.thickness(), f.permeability(), 0.55 / Math.sqrt(f.permeability()), false), h.layer().zones()));
+                        new Fill(f.word(), f.thickness(), f.permeability(), 0.55 / Math.sqrt(f.permeability()), false),
+                        h.layer().zones()));
     }
 
     private Scenario hide(Scenario h, Cause cause) {
@@ -228,7 +304,10 @@ final class HiddenCauses {
             case SHORT_CIRCUIT -> {
                 double angle = between(0, 2 * Math.PI), away = between(0.5, 1.1);
                 Point s = h.suctionPoints().get(0).at();
-                yield opening(h, inside(s.x() + away * Math.cos(angle), s.y() + away * Math.sin(angle)), logBetween(2e-3, 6e-3) * faint);
+                yield opening(
+                        h,
+                        inside(s.x() + away * Math.cos(angle), s.y() + away * Math.sin(angle)),
+                        logBetween(2e-3, 6e-3) * faint);
             }
             case BARRIER -> footing(h, 0);
             case BARRIER_WITH_GAP -> footing(h, between(0.6, 1.5));
@@ -236,7 +315,12 @@ final class HiddenCauses {
             case LOOSE_FILL -> otherLaws(Changes.fill(h, Math.pow(logBetween(15, 60), faint)));
             case TILE_CUT -> {
                 double length = h.drainTiles().get(0).path().length();
-                yield Changes.flooded(h, "loop", new Gap(h.drainTiles().get(0).path().at(between(0.1, 0.9) * length), between(0.25, 0.5) * faint * length));
+                yield Changes.flooded(
+                        h,
+                        "loop",
+                        new Gap(
+                                h.drainTiles().get(0).path().at(between(0.1, 0.9) * length),
+                                between(0.25, 0.5) * faint * length));
             }
             case HIDDEN_PATH -> path(h);
             case DEPRESSURIZED_HOUSE -> h.withOutdoorPressure(h.outdoorPressure() + between(7, 15) * faint);
@@ -248,9 +332,13 @@ final class HiddenCauses {
         double more = 1 + between(6, 20) * faint;
         int kind = random.nextInt(3);
         if (kind < 2) return Changes.leak(h, kind == 0 ? "sump" : "joint", more);
-        Point hole = h.testHoles().get(1 + random.nextInt(h.testHoles().size() - 1)).at();
+        Point hole =
+                h.testHoles().get(1 + random.nextInt(h.testHoles().size() - 1)).at();
         double angle = between(0, 2 * Math.PI), away = between(0.4, 1);
-        return opening(h, inside(hole.x() + away * Math.cos(angle), hole.y() + away * Math.sin(angle)), logBetween(1e-3, 6e-3) * faint);
+        return opening(
+                h,
+                inside(hole.x() + away * Math.cos(angle), hole.y() + away * Math.sin(angle)),
+                logBetween(1e-3, 6e-3) * faint);
     }
 
     private static Scenario opening(Scenario h, Point at, double area) {
@@ -262,20 +350,33 @@ final class HiddenCauses {
         double x = between(h.suctionPoints().get(0).at().x() + 1.5, width * 0.85);
         Path path = new Path(List.of(new Point(x, 0), new Point(x, depth)));
         List<Gap> gaps = gap > 0 ? List.of(new Gap(new Point(x, between(0.1, 0.9) * depth), gap)) : List.of();
-        double k = faint < 1 ? h.layer().fill().permeability() * (1 - faint) : h.layer().fill().permeability() * 1e-5;
+        double k = faint < 1
+                ? h.layer().fill().permeability() * (1 - faint)
+                : h.layer().fill().permeability() * 1e-5;
         return Changes.barrier(h, new Barrier("hidden", path, 0.4, k, true, gaps));
     }
 
     /** A trench of a hand's breadth with little in it, from beside the pit to beside a far hole. */
     private Scenario path(Scenario h) {
         Point s = h.suctionPoints().get(0).at();
-        Point to = h.testHoles().stream().map(TestHole::at).filter(p -> p.distanceTo(s) > 4).skip(random.nextInt(2)).findFirst().orElseThrow();
-        double d = s.distanceTo(to), ux = (to.x() - s.x()) / d, uy = (to.y() - s.y()) / d, half = 0.15, end = d - between(0.2, 0.6);
+        Point to = h.testHoles().stream()
+                .map(TestHole::at)
+                .filter(p -> p.distanceTo(s) > 4)
+                .skip(random.nextInt(2))
+                .findFirst()
+                .orElseThrow();
+        double d = s.distanceTo(to),
+                ux = (to.x() - s.x()) / d,
+                uy = (to.y() - s.y()) / d,
+                half = 0.15,
+                end = d - between(0.2, 0.6);
         List<Point> outline = List.of(
-                new Point(s.x() - uy * half, s.y() + ux * half), new Point(s.x() + uy * half, s.y() - ux * half),
+                new Point(s.x() - uy * half, s.y() + ux * half),
+                new Point(s.x() + uy * half, s.y() - ux * half),
                 new Point(s.x() + ux * end + uy * half, s.y() + uy * end - ux * half),
                 new Point(s.x() + ux * end - uy * half, s.y() + uy * end + ux * half));
         double k = faint < 1 ? h.layer().fill().permeability() * (1 + 10 * faint) : 1e-5;
-        return h.withLayer(new Layer(h.layer().fill(), List.of(new Zone("trench", outline, new Fill(FillWord.VOID, 0.1, k, 0, false)))));
+        return h.withLayer(new Layer(
+                h.layer().fill(), List.of(new Zone("trench", outline, new Fill(FillWord.VOID, 0.1, k, 0, false)))));
     }
 }

@@ -35,13 +35,36 @@ final class Basements {
 
     static Scenario of(List<SuctionPoint> points) {
         Slab slab = new Slab(
-                "slab", List.of(new Point(0, 0), new Point(8, 0), new Point(8, 6), new Point(0, 6)), List.of(), 0.1, true);
+                "slab",
+                List.of(new Point(0, 0), new Point(8, 0), new Point(8, 6), new Point(0, 6)),
+                List.of(),
+                0.1,
+                true);
         Opening joint = new Opening(
-                "joint", OpeningKind.JOINT, new Opening.Perimeter("slab"), new Opening.Crack(0.0005, 0), Seal.of(SealState.OPEN));
+                "joint",
+                OpeningKind.JOINT,
+                new Opening.Perimeter("slab"),
+                new Opening.Crack(0.0005, 0),
+                Seal.of(SealState.OPEN));
         return new Scenario(
-                "house", "", "", Display.SI, List.of(slab), new Layer(Fill.of(0.1, 2e-8, 0), List.of()), List.of(), List.of(),
-                List.of(), List.of(joint), 1e-6, 0, Air.STANDARD, points,
-                List.of(new TestHole("T1", new Point(7.5, 5.5), "")), List.of(), Target.COMMON_PRACTICE, 0.25);
+                "house",
+                "",
+                "",
+                Display.SI,
+                List.of(slab),
+                new Layer(Fill.of(0.1, 2e-8, 0), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(joint),
+                1e-6,
+                0,
+                Air.STANDARD,
+                points,
+                List.of(new TestHole("T1", new Point(7.5, 5.5), "")),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                0.25);
     }
 
     static SuctionPoint point(String id, double x, double y, Source source) {
@@ -60,8 +83,13 @@ final class Basements {
     static FanOffer offer(String id, double shutOff, double freeFlow, double watts) {
         Source.FanCurve curve = curve(shutOff, freeFlow);
         return new FanOffer(
-                id, curve, watts > 0 ? curve.flows().stream().map(q -> watts).toList() : List.of(),
-                FanOffer.STANDARD_DENSITY, OptionalDouble.empty(), FanOffer.Arrangement.SINGLE, false);
+                id,
+                curve,
+                watts > 0 ? curve.flows().stream().map(q -> watts).toList() : List.of(),
+                FanOffer.STANDARD_DENSITY,
+                OptionalDouble.empty(),
+                FanOffer.Arrangement.SINGLE,
+                false);
     }
 
     static Source fan(double shutOff, double freeFlow) {
@@ -75,12 +103,16 @@ final class Basements {
     /** 1500 cfm at 50 Pa, neutral level 3.5 m up, a design day of -15 C with 4 m/s of wind, 200 cfm of exhausts. */
     static House house() {
         return new House(
-                293.15, OptionalDouble.of(3.5), Optional.of(new House.BlowerDoor(1500 * CFM, 50, 0.65)),
-                OptionalDouble.of(100 * CFM), List.of(new House.Exhaust("dryer", 150 * CFM), new House.Exhaust("bath", 50 * CFM)),
+                293.15,
+                OptionalDouble.of(3.5),
+                Optional.of(new House.BlowerDoor(1500 * CFM, 50, 0.65)),
+                OptionalDouble.of(100 * CFM),
+                List.of(new House.Exhaust("dryer", 150 * CFM), new House.Exhaust("bath", 50 * CFM)),
                 Optional.of(new House.DesignDay(258.15, 4, House.DesignDay.USUAL_COEFFICIENT)),
                 new House.Climate(
                         List.of(new House.Bin(263.15, 240 * 3600.0), new House.Bin(283.15, 3000 * 3600.0)),
-                        OptionalDouble.empty(), House.Climate.USUAL_BALANCE),
+                        OptionalDouble.empty(),
+                        House.Climate.USUAL_BALANCE),
                 List.of(new House.Limit(2, "a test's"), new House.Limit(5, "another's")),
                 Optional.of(new House.Heating("electricity", 1, 0.1, "kWh", 3.6e6)),
                 Optional.of(new House.Tariff("XYZ", 0.2)));

@@ -17,15 +17,25 @@ import slabfield.model.Source;
 import slabfield.network.SlabSolver;
 
 class DrawnPowerTest {
-    private static final Scenario HOUSE = ExampleScenarios.lesson("far-sump.json").withCellSize(0.5);
-    private static final Source.FanCurve DRAWN = ((Source.Fan) HOUSE.suctionPoints().get(0).source()).curve();
+    private static final Scenario HOUSE =
+            ExampleScenarios.lesson("far-sump.json").withCellSize(0.5);
+    private static final Source.FanCurve DRAWN =
+            ((Source.Fan) HOUSE.suctionPoints().get(0).source()).curve();
 
     private static Result.Solved with(List<FanOffer> offers) {
-        return (Result.Solved) SlabSolver.solve(HOUSE.withEquipment(new Equipment(List.of(), offers, List.of())), Progress.NONE);
+        return (Result.Solved)
+                SlabSolver.solve(HOUSE.withEquipment(new Equipment(List.of(), offers, List.of())), Progress.NONE);
     }
 
     private static FanOffer offer(Source.FanCurve curve, List<Double> watts) {
-        return new FanOffer("fan", curve, watts, FanOffer.STANDARD_DENSITY, OptionalDouble.empty(), FanOffer.Arrangement.SINGLE, true);
+        return new FanOffer(
+                "fan",
+                curve,
+                watts,
+                FanOffer.STANDARD_DENSITY,
+                OptionalDouble.empty(),
+                FanOffer.Arrangement.SINGLE,
+                true);
     }
 
     @Test

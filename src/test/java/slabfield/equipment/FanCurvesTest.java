@@ -45,8 +45,10 @@ class FanCurvesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.01, 0.03, 0.05, 0.07})
     void twoEqualFans(double flow) {
-        assertThat(FanCurves.rise(FanCurves.parallel(CURVE, CURVE), 2 * flow)).isCloseTo(FanCurves.rise(CURVE, flow), within(1e-9));
-        assertThat(FanCurves.rise(FanCurves.series(CURVE, CURVE), flow)).isCloseTo(2 * FanCurves.rise(CURVE, flow), within(1e-9));
+        assertThat(FanCurves.rise(FanCurves.parallel(CURVE, CURVE), 2 * flow))
+                .isCloseTo(FanCurves.rise(CURVE, flow), within(1e-9));
+        assertThat(FanCurves.rise(FanCurves.series(CURVE, CURVE), flow))
+                .isCloseTo(2 * FanCurves.rise(CURVE, flow), within(1e-9));
         InstalledFan one = InstalledFan.of(offer(FanOffer.Arrangement.SINGLE), 1.204);
         InstalledFan side = InstalledFan.of(offer(FanOffer.Arrangement.TWO_IN_PARALLEL), 1.204);
         InstalledFan behind = InstalledFan.of(offer(FanOffer.Arrangement.TWO_IN_SERIES), 1.204);
@@ -59,7 +61,8 @@ class FanCurvesTest {
     @ValueSource(doubles = {20, 100, 150, 190})
     void flowsOfUnequalFansInParallelAdd(double rise) {
         FanCurve both = FanCurves.parallel(CURVE, OTHER);
-        assertThat(FanCurves.flow(both, rise)).isCloseTo(FanCurves.flow(CURVE, rise) + FanCurves.flow(OTHER, rise), within(1e-12));
+        assertThat(FanCurves.flow(both, rise))
+                .isCloseTo(FanCurves.flow(CURVE, rise) + FanCurves.flow(OTHER, rise), within(1e-12));
     }
 
     @Test

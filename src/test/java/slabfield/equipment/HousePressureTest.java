@@ -16,18 +16,25 @@ class HousePressureTest {
     /** dp = 50 (Q/CFM50)^(1/0.65), the power law of airtightness tests, worked out separately. */
     @ParameterizedTest
     @CsvSource({
-        "1000,100,1.447", "1000,500,17.213", "1500,100,0.776", "1500,200,2.253", "1500,300,4.204", "2500,200,1.027",
+        "1000,100,1.447",
+        "1000,500,17.213",
+        "1500,100,0.776",
+        "1500,200,2.253",
+        "1500,300,4.204",
+        "2500,200,1.027",
         "2500,500,4.204"
     })
     void blowerDoor(double cfm50, double exhaust, double pascals) {
         House.BlowerDoor door = new House.BlowerDoor(cfm50 * Basements.CFM, 50, 0.65);
-        assertThat(HousePressure.depressurization(door, exhaust * Basements.CFM)).isCloseTo(pascals, CLOSE);
+        assertThat(HousePressure.depressurization(door, exhaust * Basements.CFM))
+                .isCloseTo(pascals, CLOSE);
     }
 
     @ParameterizedTest
     @CsvSource({"2,2025.8", "3,1556.5", "5,1116.7"})
     void leakageForALimit(double limit, double cfm50) {
-        assertThat(HousePressure.leakageFor(0.65, 250 * Basements.CFM, limit) / Basements.CFM).isCloseTo(cfm50, CLOSE);
+        assertThat(HousePressure.leakageFor(0.65, 250 * Basements.CFM, limit) / Basements.CFM)
+                .isCloseTo(cfm50, CLOSE);
     }
 
     /** Hydrostatics: 0.8646 Pa for each metre at 20 C and 0 C; a review of 1999 has about 3 Pa of 20 K, 2 Pa of 4 m/s. */
@@ -37,7 +44,8 @@ class HousePressureTest {
         double metre = HousePressure.stack(scenario, 273.15) / 3.5;
         assertThat(metre).isCloseTo(0.8646, CLOSE);
         assertThat(3.5 * metre).isBetween(2.6, 3.5);
-        assertThat(HousePressure.wind(House.DesignDay.USUAL_COEFFICIENT, 1.204, 4)).isCloseTo(2, CLOSE);
+        assertThat(HousePressure.wind(House.DesignDay.USUAL_COEFFICIENT, 1.204, 4))
+                .isCloseTo(2, CLOSE);
     }
 
     @Test

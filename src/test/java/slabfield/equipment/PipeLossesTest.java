@@ -55,14 +55,21 @@ class PipeLossesTest {
         Pipe tees = new Pipe(d, 1, 0, 0, 1.5e-6, new Source.Turns(1, 2, 3), 0, 0);
         assertThat(of(tees, 60).fittings()).isCloseTo(friction * d * (16 + 2 * 20 + 3 * 60), ONE);
         assertThat(of(new Pipe(d, 1, 2, 0, 1.5e-6), 60).fittings())
-                .isCloseTo(of(new Pipe(d, 1, 0, 0, 1.5e-6, new Source.Turns(0, 0, 1), 0, 0), 60).fittings(), within(1e-9));
+                .isCloseTo(
+                        of(new Pipe(d, 1, 0, 0, 1.5e-6, new Source.Turns(0, 0, 1), 0, 0), 60)
+                                .fittings(),
+                        within(1e-9));
     }
 
     /** Common practice: about 80 cfm is too much for 3 in pipe and suits 4 in. */
     @Test
     void eightyCfmIsLoudInThreeInchAndNotInFour() {
-        assertThat(of(new Pipe(NominalPipe.THREE_INCH.insideDiameter(), 10, 0, 0, 1.5e-6), 80).advice()).hasSize(1);
-        assertThat(of(new Pipe(NominalPipe.FOUR_INCH.insideDiameter(), 10, 0, 0, 1.5e-6), 80).advice()).isEmpty();
+        assertThat(of(new Pipe(NominalPipe.THREE_INCH.insideDiameter(), 10, 0, 0, 1.5e-6), 80)
+                        .advice())
+                .hasSize(1);
+        assertThat(of(new Pipe(NominalPipe.FOUR_INCH.insideDiameter(), 10, 0, 0, 1.5e-6), 80)
+                        .advice())
+                .isEmpty();
     }
 
     /** A valve of K = 4 costs four velocity heads. */

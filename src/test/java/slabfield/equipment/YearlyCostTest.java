@@ -63,11 +63,13 @@ class YearlyCostTest {
     @Test
     void bothBoundsAndTheFuel() {
         House house = with(
-                Optional.of(new House.Tariff("XYZ", 0.2)), Optional.of(new House.Heating("oil", 0.8, 3, "gal", 140000 * BTU)));
+                Optional.of(new House.Tariff("XYZ", 0.2)),
+                Optional.of(new House.Heating("oil", 0.8, 3, "gal", 140000 * BTU)));
         YearlyCost cost = YearlyCost.of(scenario(house), OptionalDouble.of(50), 50 * CFM);
         assertThat(cost.addedLeast().orElseThrow() / CFM).isCloseTo(11.803, within(1e-3));
         assertThat(cost.heatMost().orElseThrow() / BTU).isCloseTo(6.48e6, Percentage.withPercentage(0.4));
-        assertThat(cost.heatLeast().orElseThrow() / cost.heatMost().orElseThrow()).isCloseTo(0.23607, within(1e-4));
+        assertThat(cost.heatLeast().orElseThrow() / cost.heatMost().orElseThrow())
+                .isCloseTo(0.23607, within(1e-4));
         double gallons = cost.heatMost().orElseThrow() / BTU / 0.8 / 140000;
         assertThat(YearlyCost.fuel(house, cost.heatMost()).orElseThrow()).isCloseTo(gallons, within(1e-9));
         assertThat(cost.heatCostMost().orElseThrow()).isCloseTo(3 * gallons, within(1e-9));
@@ -98,8 +100,15 @@ class YearlyCostTest {
 
     private static House with(Optional<House.Tariff> tariff, Optional<House.Heating> heating) {
         return new House(
-                293.15, OptionalDouble.empty(), Optional.empty(), OptionalDouble.of(100 * CFM), List.of(), Optional.empty(),
-                new House.Climate(List.of(), OptionalDouble.of(5000 * FAHRENHEIT_DAY), House.Climate.USUAL_BALANCE), List.of(),
-                heating, tariff);
+                293.15,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.of(100 * CFM),
+                List.of(),
+                Optional.empty(),
+                new House.Climate(List.of(), OptionalDouble.of(5000 * FAHRENHEIT_DAY), House.Climate.USUAL_BALANCE),
+                List.of(),
+                heating,
+                tariff);
     }
 }

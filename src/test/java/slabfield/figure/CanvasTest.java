@@ -49,11 +49,18 @@ class CanvasTest {
         @Override
         public void draw(Canvas canvas) {
             canvas.fill(List.of(new Box(10, 10, 70, 70).ring(), new Box(30, 30, 50, 50).ring()), 0xFF204080);
-            canvas.clipped(List.of(new Box(80, 10, 100, 70).ring()), () ->
-                    canvas.fill(List.of(new Box(60, 20, 140, 60).ring()), 0xFFC04000));
+            canvas.clipped(
+                    List.of(new Box(80, 10, 100, 70).ring()),
+                    () -> canvas.fill(List.of(new Box(60, 20, 140, 60).ring()), 0xFFC04000));
             canvas.image(new int[] {0xFF008000, 0xFF000000}, 1, 2, new Box(110, 10, 150, 70));
             canvas.line(new double[] {10, 90, 150, 90}, false, Canvas.Pen.dashed(0xFF000000, 4, 20.0, 20.0));
-            canvas.text("Δp ≤ −5 Pa & <m³>", 150, 110, Canvas.Anchor.END, 0, new Canvas.Lettering(9, true, 0xFF000000, 0xF0FFFFFF));
+            canvas.text(
+                    "Δp ≤ −5 Pa & <m³>",
+                    150,
+                    110,
+                    Canvas.Anchor.END,
+                    0,
+                    new Canvas.Lettering(9, true, 0xFF000000, 0xF0FFFFFF));
         }
     }
 
@@ -81,7 +88,8 @@ class CanvasTest {
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, 160, 120);
         new Marks().draw(new AwtCanvas(graphics, 160, 120, 1));
-        List<BufferedImage> all = List.of(png, svgImage(Figures.svg(new Marks(), 160), 160, 120), pdfImage(Figures.pdf(new Marks(), 160)));
+        List<BufferedImage> all = List.of(
+                png, svgImage(Figures.svg(new Marks(), 160), 160, 120), pdfImage(Figures.pdf(new Marks(), 160)));
         assertThat(all).allSatisfy(image -> {
             near(image, 20, 20, 0x204080);
             near(image, 40, 40, 0xFFFFFF);
@@ -105,14 +113,21 @@ class CanvasTest {
     @Test
     void svgIsXmlWithTextAsText() throws Exception {
         String svg = Figures.svg(MAP, WIDTH);
-        var tree = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+        var tree =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         StringBuilder texts = new StringBuilder();
         var found = tree.getElementsByTagName("text");
-        for (int i = 0; i < found.getLength(); i++) texts.append(found.item(i).getTextContent()).append('\n');
+        for (int i = 0; i < found.getLength(); i++)
+            texts.append(found.item(i).getTextContent()).append('\n');
         assertThat(texts).contains("T1").contains("PREDICTED").contains("Negative = soil under vacuum");
         assertThat(tree.getElementsByTagName("title").item(0).getTextContent()).isEqualTo(MAP.title());
-        assertThat(svg).doesNotContain("http://www.w3.org/1999/xlink/").startsWith("<?xml").contains(SvgCanvas.MAKER);
-        assertThat(Figures.svg(new Marks(), 160)).contains("Marks &lt;&amp;&gt;").contains("Δp ≤ −5 Pa &amp; &lt;m³&gt;");
+        assertThat(svg)
+                .doesNotContain("http://www.w3.org/1999/xlink/")
+                .startsWith("<?xml")
+                .contains(SvgCanvas.MAKER);
+        assertThat(Figures.svg(new Marks(), 160))
+                .contains("Marks &lt;&amp;&gt;")
+                .contains("Δp ≤ −5 Pa &amp; &lt;m³&gt;");
     }
 
     /** A library that this program does not use draws it: what is blue in the PNG is blue there. */
@@ -133,7 +148,10 @@ class CanvasTest {
     void pdfHoldsItsTextAndItsFonts() throws IOException {
         byte[] pdf = Figures.pdf(MAP, WIDTH);
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            assertThat(new PDFTextStripper().getText(document)).contains("PREDICTED").contains("T1").contains("Pa");
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("PREDICTED")
+                    .contains("T1")
+                    .contains("Pa");
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo(MAP.title());
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
             var resources = document.getPage(0).getResources();

@@ -59,8 +59,7 @@ class ContoursTest {
     void aSaddleIsJoinedByItsMiddle(double farCorner, boolean highCornersJoined) {
         // between the cells 1 and farCorner on one diagonal and -3 on the other stands a quarter with the corners
         // 1, -1, (1 - 3 - 3 + farCorner) / 4, -1, whose middle is above 0 for a far corner above 9
-        List<Isoline> lines = Contours.of(
-                field(2, 2, (x, y) -> x != y ? -3 : x < 1 ? 1 : farCorner), List.of(0.0));
+        List<Isoline> lines = Contours.of(field(2, 2, (x, y) -> x != y ? -3 : x < 1 ? 1 : farCorner), List.of(0.0));
         assertThat(lines).hasSize(2);
         for (Isoline line : lines) assertThat(crossesDiagonal(line.line())).isEqualTo(!highCornersJoined);
     }

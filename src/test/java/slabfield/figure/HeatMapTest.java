@@ -34,7 +34,8 @@ class HeatMapTest {
 
     private static int[] pixels(PressureField field, int perCell) {
         var g = field.grid();
-        return HeatMap.pixels(field, SCALE, g.columns() * perCell, g.rows() * perCell, new Bounds(0, 0, g.columns(), g.rows()));
+        return HeatMap.pixels(
+                field, SCALE, g.columns() * perCell, g.rows() * perCell, new Bounds(0, 0, g.columns(), g.rows()));
     }
 
     @Test
@@ -57,23 +58,27 @@ class HeatMapTest {
         int[] argb = HeatMap.pixels(wavy, SCALE, 50, 40, new Bounds(-1, -1, 6, 7));
         for (int j = 0; j < 40; j++)
             for (int i = 0; i < 50; i++)
-                assertThat(argb[j * 50 + i]).isEqualTo(SCALE.argb(HeatMap.value(wavy, -1 + (i + 0.5) * 0.14, 7 - (j + 0.5) * 0.2)));
+                assertThat(argb[j * 50 + i])
+                        .isEqualTo(SCALE.argb(HeatMap.value(wavy, -1 + (i + 0.5) * 0.14, 7 - (j + 0.5) * 0.2)));
     }
 
     @Test
     void nothingBleedsAcrossCellsWithoutPressure() {
         PressureField rooms = field(5, 4, (x, y) -> x < 2 ? -10 : x < 3 ? Double.NaN : 10);
         int[] argb = pixels(rooms, 10);
-        assertThat(Arrays.stream(argb).distinct().toArray()).containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
+        assertThat(Arrays.stream(argb).distinct().toArray())
+                .containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
         assertThat(argb[25]).isZero();
     }
 
     @Test
     void nothingBleedsAcrossACorner() {
         PressureField stair = field(4, 4, (x, y) -> Math.floor(x) == Math.floor(y) ? Double.NaN : x > y ? -10 : 10);
-        assertThat(Arrays.stream(pixels(stair, 8)).distinct().toArray()).containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
+        assertThat(Arrays.stream(pixels(stair, 8)).distinct().toArray())
+                .containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
         PressureField corner = field(2, 2, (x, y) -> x < 1 == y < 1 ? (x < 1 ? -10 : 10) : Double.NaN);
-        assertThat(Arrays.stream(pixels(corner, 8)).distinct().toArray()).containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
+        assertThat(Arrays.stream(pixels(corner, 8)).distinct().toArray())
+                .containsExactlyInAnyOrder(SCALE.argb(-10), 0, SCALE.argb(10));
     }
 
     @Test
@@ -84,7 +89,8 @@ class HeatMapTest {
 
     @Test
     void aHouseIsColouredWithinFifteenMilliseconds() {
-        PressureField house = field(150, 100, (x, y) -> Math.abs(x - 75) < 1 ? Double.NaN : -20 * Math.exp(-Math.hypot(x, y) / 40));
+        PressureField house =
+                field(150, 100, (x, y) -> Math.abs(x - 75) < 1 ? Double.NaN : -20 * Math.exp(-Math.hypot(x, y) / 40));
         long best = Long.MAX_VALUE, giveUp = System.nanoTime() + 4_000_000_000L;
         // the best of several runs, since a busy machine slows single ones
         for (int run = 0; run < 20 || best > 15_000_000 && System.nanoTime() < giveUp; run++) {

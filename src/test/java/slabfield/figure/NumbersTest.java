@@ -10,8 +10,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NumbersTest {
     @ParameterizedTest
     @CsvSource({
-        "-120,−120", "38.42,38.4", "-4.234,−4.2", "9.97,10.0", "0.4,0.40", "-0.01712,−0.017", "0.00123,0.0012",
-        "0.00001,≈0", "-0.00001,≈0", "0,≈0", "NaN,none", "1234.5,1234"
+        "-120,−120",
+        "38.42,38.4",
+        "-4.234,−4.2",
+        "9.97,10.0",
+        "0.4,0.40",
+        "-0.01712,−0.017",
+        "0.00123,0.0012",
+        "0.00001,≈0",
+        "-0.00001,≈0",
+        "0,≈0",
+        "NaN,none",
+        "1234.5,1234"
     })
     void computedNumbersShowTheDigitsTheyCanBear(double value, String text) {
         assertThat(UnitsShown.number(value)).isEqualTo(text);
@@ -45,8 +55,13 @@ class NumbersTest {
     @Test
     void aWideFieldHasTheSeriesAndANarrowOneEvenSteps() {
         var wide = Levels.of(HeatMapTest.field(50, 1, (x, y) -> -100 * Math.exp(-x / 8)), 5, 1);
-        assertThat(wide).extracting(Levels.Level::pressure).containsExactlyInAnyOrder(-50.0, -20.0, -10.0, -2.0, -1.0, -0.5);
-        assertThat(wide).filteredOn(Levels.Level::index).extracting(Levels.Level::pressure).containsExactlyInAnyOrder(-50.0, -10.0, -1.0, -0.5);
+        assertThat(wide)
+                .extracting(Levels.Level::pressure)
+                .containsExactlyInAnyOrder(-50.0, -20.0, -10.0, -2.0, -1.0, -0.5);
+        assertThat(wide)
+                .filteredOn(Levels.Level::index)
+                .extracting(Levels.Level::pressure)
+                .containsExactlyInAnyOrder(-50.0, -10.0, -1.0, -0.5);
         var narrow = Levels.of(HeatMapTest.field(50, 1, (x, y) -> -30 - x / 10), 5, 1);
         assertThat(narrow).extracting(Levels.Level::pressure).containsExactly(-31.0, -32.0, -33.0, -34.0);
     }

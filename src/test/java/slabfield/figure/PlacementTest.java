@@ -30,7 +30,8 @@ class PlacementTest {
     void aFittedPlanFillsTheBoxWithUpUp() {
         PlanView view = PlanView.fit(new Bounds(-2, 1, 10, 7), PAGE);
         assertThat(view.scale()).isEqualTo(400 / 12.0, within(1e-12));
-        assertThat(view.box(new Bounds(-2, 1, 10, 7)).ring()).containsExactly(new Box(0, 50, 400, 250).ring(), within(1e-9));
+        assertThat(view.box(new Bounds(-2, 1, 10, 7)).ring())
+                .containsExactly(new Box(0, 50, 400, 250).ring(), within(1e-9));
         assertThat(view.pageY(7)).isLessThan(view.pageY(1));
     }
 
@@ -54,15 +55,18 @@ class PlacementTest {
         Labels labels = new Labels(PAGE);
         List<Box> placed = new ArrayList<>();
         for (int i = 0; i < 60; i++)
-            labels.place(400 * random.nextDouble(), 300 * random.nextDouble(), 70, 12, 9, 25, 50).ifPresent(placed::add);
+            labels.place(400 * random.nextDouble(), 300 * random.nextDouble(), 70, 12, 9, 25, 50)
+                    .ifPresent(placed::add);
         assertThat(placed).hasSizeGreaterThan(30).allMatch(PAGE::holds);
         for (int i = 0; i < placed.size(); i++)
-            for (int j = 0; j < i; j++) assertThat(placed.get(i).overlaps(placed.get(j))).isFalse();
+            for (int j = 0; j < i; j++)
+                assertThat(placed.get(i).overlaps(placed.get(j))).isFalse();
     }
 
     @Test
     void aLabelInACornerTurnsInwards() {
-        assertThat(new Labels(PAGE).place(398, 2, 60, 12, 8)).hasValueSatisfying(b -> assertThat(PAGE.holds(b)).isTrue());
+        assertThat(new Labels(PAGE).place(398, 2, 60, 12, 8))
+                .hasValueSatisfying(b -> assertThat(PAGE.holds(b)).isTrue());
         assertThat(new Labels(new Box(0, 0, 20, 20)).place(10, 10, 60, 12, 8)).isEmpty();
     }
 
@@ -70,12 +74,14 @@ class PlacementTest {
     void textOnALineIsNeverUpsideDownAndSkipsShortLines() {
         for (double turn = 0; turn < 6.3; turn += 0.2) {
             double c = 100 * Math.cos(turn), s = 100 * Math.sin(turn);
-            var spots = LineLabels.places(new double[] {200 - c, 150 - s, 200 + c, 150 + s}, 30, 8, 1, new Labels(PAGE));
+            var spots =
+                    LineLabels.places(new double[] {200 - c, 150 - s, 200 + c, 150 + s}, 30, 8, 1, new Labels(PAGE));
             assertThat(spots).hasSize(1);
             assertThat(spots.get(0).angle()).isBetween(-Math.PI / 2, Math.PI / 2);
             assertThat(Math.abs(Math.sin(spots.get(0).angle() - turn))).isLessThan(1e-9);
         }
-        assertThat(LineLabels.places(new double[] {10, 10, 60, 10}, 30, 8, 1, new Labels(PAGE))).isEmpty();
+        assertThat(LineLabels.places(new double[] {10, 10, 60, 10}, 30, 8, 1, new Labels(PAGE)))
+                .isEmpty();
     }
 
     @Test
@@ -93,7 +99,8 @@ class PlacementTest {
         double length = 0;
         for (double[] line : Hatching.across(rings, spacing, angle)) {
             length += Lines.length(line);
-            assertThat(Lines.inside(rings, (line[0] + line[2]) / 2, (line[1] + line[3]) / 2)).isTrue();
+            assertThat(Lines.inside(rings, (line[0] + line[2]) / 2, (line[1] + line[3]) / 2))
+                    .isTrue();
         }
         // area 50 000; one line more or less is at most 361 long
         assertThat(length * spacing).isEqualTo(50_000, within(361 * spacing));
@@ -121,11 +128,19 @@ class PlacementTest {
     @Test
     void gapsAndWhatTheyLeaveMakeUpThePath() {
         Path loop = SampleHouse.path(0, 0, 10, 0, 10, 10, 0, 10, 0, 0);
-        List<Gap> gaps = List.of(new Gap(new Point(0.5, 0), 3), new Gap(new Point(10, 4), 2), new Gap(new Point(10, 5), 2));
+        List<Gap> gaps =
+                List.of(new Gap(new Point(0.5, 0), 3), new Gap(new Point(10, 4), 2), new Gap(new Point(10, 5), 2));
         PlanView view = new PlanView(1, 0, 0);
-        assertThat(Lines.remaining(loop, gaps, 0, view).stream().mapToDouble(Lines::length).sum()).isEqualTo(34, within(1e-9));
-        assertThat(Lines.gaps(loop, List.of(gaps.get(0)), 0, view).stream().mapToDouble(Lines::length).sum()).isEqualTo(3, within(1e-9));
-        assertThat(Lines.gaps(loop, List.of(new Gap(new Point(5, 0), 0)), 1.5, view)).hasSize(1)
+        assertThat(Lines.remaining(loop, gaps, 0, view).stream()
+                        .mapToDouble(Lines::length)
+                        .sum())
+                .isEqualTo(34, within(1e-9));
+        assertThat(Lines.gaps(loop, List.of(gaps.get(0)), 0, view).stream()
+                        .mapToDouble(Lines::length)
+                        .sum())
+                .isEqualTo(3, within(1e-9));
+        assertThat(Lines.gaps(loop, List.of(new Gap(new Point(5, 0), 0)), 1.5, view))
+                .hasSize(1)
                 .allSatisfy(g -> assertThat(Lines.length(g)).isEqualTo(1.5, within(1e-9)));
     }
 

@@ -8,7 +8,6 @@ final class RecordingCanvas implements Canvas {
     /** A text without rotation and the room it takes. */
     record Written(String text, Box box, boolean upright) {}
 
-
     final List<Written> written = new ArrayList<>();
     int images;
     private final double width;

@@ -29,7 +29,8 @@ class VacuumMapTest {
     private static final MapStyle SI = MapStyle.of(UnitsShown.SI());
 
     private static RecordingCanvas drawn(Result result, MapStyle style, double width) {
-        RecordingCanvas canvas = new RecordingCanvas(width, VacuumMap.height(new RecordingCanvas(1, 1), width, result, style));
+        RecordingCanvas canvas =
+                new RecordingCanvas(width, VacuumMap.height(new RecordingCanvas(1, 1), width, result, style));
         VacuumMap.draw(canvas, result, style);
         return canvas;
     }
@@ -49,7 +50,11 @@ class VacuumMapTest {
                 .contains("weakest \u22121.3 Pa")
                 .contains("Cell 0.10 m")
                 .contains("steady flow in one layer, seen from above; assumptions as drawn")
-                .contains("block wall, tops open", "block wall, tops loose", "drain tile broken", "drain tile full of water")
+                .contains(
+                        "block wall, tops open",
+                        "block wall, tops loose",
+                        "drain tile broken",
+                        "drain tile full of water")
                 .contains("footing or barrier, known", "footing or barrier, suspected", "sump, covered", "crack, open")
                 .doesNotContain("plan north");
     }
@@ -62,18 +67,24 @@ class VacuumMapTest {
 
     @Test
     void unitsRunThroughTheWholeSheet() {
-        String all = drawn(SampleHouse.solved(), MapStyle.of(SampleHouse.feet()), 672).all();
-        assertThat(all).contains("Pressure, inH2O", "81.4 cfm", "target 0.02 inH2O", "5 ft").doesNotContain(" Pa");
+        String all = drawn(SampleHouse.solved(), MapStyle.of(SampleHouse.feet()), 672)
+                .all();
+        assertThat(all)
+                .contains("Pressure, inH2O", "81.4 cfm", "target 0.02 inH2O", "5 ft")
+                .doesNotContain(" Pa");
     }
 
     @Test
     void planNorthAppearsOnlyWhenAsked() {
-        assertThat(drawn(SampleHouse.solved(), SI.withPlanNorth(true), 672).texts()).contains("plan north");
+        assertThat(drawn(SampleHouse.solved(), SI.withPlanNorth(true), 672).texts())
+                .contains("plan north");
     }
 
     @Test
     void labelsCanBeLeftOut() {
-        assertThat(drawn(SampleHouse.solved(), SI.showing(true, false, true), 672).texts()).doesNotContain("T1", "target 5 Pa");
+        assertThat(drawn(SampleHouse.solved(), SI.showing(true, false, true), 672)
+                        .texts())
+                .doesNotContain("T1", "target 5 Pa");
     }
 
     @Test
@@ -81,7 +92,8 @@ class VacuumMapTest {
         RecordingCanvas canvas = drawn(SampleHouse.unsolved(), SI, 672);
         assertThat(canvas.images).isZero();
         assertThat(canvas.all())
-                .contains("NOT SOLVED", "could not be solved", "draws a fixed flow from a part of the layer", "T1", "S1")
+                .contains(
+                        "NOT SOLVED", "could not be solved", "draws a fixed flow from a part of the layer", "T1", "S1")
                 .doesNotContain("PREDICTED", "target", "weakest");
         assertThat(drawn(SampleHouse.solved(), SI, 672).images).isEqualTo(2);
     }
@@ -99,8 +111,9 @@ class VacuumMapTest {
     @ParameterizedTest
     @CsvSource({"420,1", "525,1", "672,1", "1152,1.6"})
     void noTextStandsOnAnother(double width, double fontScale) {
-        List<Written> upright = drawn(SampleHouse.solved(), SI.withFontScale(fontScale), width)
-                .written.stream().filter(Written::upright).toList();
+        List<Written> upright = drawn(SampleHouse.solved(), SI.withFontScale(fontScale), width).written.stream()
+                .filter(Written::upright)
+                .toList();
         for (int i = 0; i < upright.size(); i++)
             for (int j = 0; j < i; j++)
                 assertThat(upright.get(i).box().overlaps(upright.get(j).box()))
@@ -123,16 +136,25 @@ class VacuumMapTest {
         PlanView view = VacuumMap.view(new RecordingCanvas(900, 700), solved, SI);
         int x = (int) view.pageX(6.0), y = (int) view.pageY(5.0);
         int expected = VacuumMap.scale(solved, SI).argb(SampleHouse.pressure(6, 5));
-        assertThat(OkLab.ofArgb(image.getRGB(x, y)).distanceTo(OkLab.ofArgb(expected))).isLessThan(0.02);
-        assertThat(new Color(image.getRGB((int) view.pageX(9.5), (int) view.pageY(7.5)))).isEqualTo(Color.WHITE);
+        assertThat(OkLab.ofArgb(image.getRGB(x, y)).distanceTo(OkLab.ofArgb(expected)))
+                .isLessThan(0.02);
+        assertThat(new Color(image.getRGB((int) view.pageX(9.5), (int) view.pageY(7.5))))
+                .isEqualTo(Color.WHITE);
     }
 
     @ParameterizedTest
     @EnumSource(Law.class)
     void greysAreGrey(Law law) {
         var solved = SampleHouse.solved();
-        BufferedImage image = image(700, 560, c -> VacuumMap.drawPlan(
-                c, solved, SI.with(Sense.SIGNED, law).withMonochrome(true), new PlanView(50, 20, 500), new Box(0, 0, 700, 560)));
+        BufferedImage image = image(
+                700,
+                560,
+                c -> VacuumMap.drawPlan(
+                        c,
+                        solved,
+                        SI.with(Sense.SIGNED, law).withMonochrome(true),
+                        new PlanView(50, 20, 500),
+                        new Box(0, 0, 700, 560)));
         for (int x = 0; x < 700; x += 7)
             for (int y = 0; y < 560; y += 7) {
                 OkLab colour = OkLab.ofArgb(image.getRGB(x, y));

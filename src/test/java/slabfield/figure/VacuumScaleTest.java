@@ -113,7 +113,8 @@ class VacuumScaleTest {
 
     @Test
     void noPressureIsTransparent() {
-        for (Sense sense : Sense.values()) assertThat(scale(sense, Law.LINEAR, -5, 0).argb(Double.NaN)).isZero();
+        for (Sense sense : Sense.values())
+            assertThat(scale(sense, Law.LINEAR, -5, 0).argb(Double.NaN)).isZero();
     }
 
     @ParameterizedTest
@@ -132,10 +133,16 @@ class VacuumScaleTest {
         double inch = 249.08891;
         VacuumScale scale = scale(Sense.SIGNED, law, -0.5 * inch, 0.1 * inch);
         List<VacuumScale.Tick> ticks = scale.ticks(inch, 0.12);
-        assertThat(ticks).hasSizeGreaterThan(2).extracting(VacuumScale.Tick::pressure).contains(0.0);
+        assertThat(ticks)
+                .hasSizeGreaterThan(2)
+                .extracting(VacuumScale.Tick::pressure)
+                .contains(0.0);
         for (int i = 0; i < ticks.size(); i++) {
-            assertThat(ticks.get(i).position()).isEqualTo(scale.position(ticks.get(i).pressure()));
-            if (i > 0) assertThat(ticks.get(i).position() - ticks.get(i - 1).position()).isGreaterThan(0.12 - 1e-9);
+            assertThat(ticks.get(i).position())
+                    .isEqualTo(scale.position(ticks.get(i).pressure()));
+            if (i > 0)
+                assertThat(ticks.get(i).position() - ticks.get(i - 1).position())
+                        .isGreaterThan(0.12 - 1e-9);
             double shown = Math.abs(ticks.get(i).pressure() / inch);
             assertThat(Steps.multiples(0.001, 0, 0.6)).anyMatch(m -> Math.abs(m - shown) < 1e-9);
         }

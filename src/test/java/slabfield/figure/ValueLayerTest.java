@@ -30,24 +30,29 @@ class ValueLayerTest {
 
     private static List<String> told(PlanLayer layer) {
         List<String> told = new ArrayList<>();
-        layer.explain(new PlanLayer.Key() {
-            @Override
-            public void entry(Sample sample, String text) {
-                told.add(text);
-            }
+        layer.explain(
+                new PlanLayer.Key() {
+                    @Override
+                    public void entry(Sample sample, String text) {
+                        told.add(text);
+                    }
 
-            @Override
-            public void paragraph(String text) {
-                told.add(text);
-            }
-        }, 1);
+                    @Override
+                    public void paragraph(String text) {
+                        told.add(text);
+                    }
+                },
+                1);
         return told;
     }
 
     @Test
     void theLargerTheDarkerInEqualStepsAndNothingWhereThereIsNoValue() {
-        ValueLayer layer = new ValueLayer(GRID, VALUES, new ValueLayer.Subject("odds", List.of(), 0, 1, List.of(), String::valueOf), false);
-        double none = lightness(pixel(layer, 0.5)), quarter = lightness(pixel(layer, 1.5)), all = lightness(pixel(layer, 2.5));
+        ValueLayer layer = new ValueLayer(
+                GRID, VALUES, new ValueLayer.Subject("odds", List.of(), 0, 1, List.of(), String::valueOf), false);
+        double none = lightness(pixel(layer, 0.5)),
+                quarter = lightness(pixel(layer, 1.5)),
+                all = lightness(pixel(layer, 2.5));
         assertThat(none).isGreaterThan(quarter);
         assertThat((none - quarter) / (none - all)).isCloseTo(0.25, within(0.06));
         assertThat(pixel(layer, 3.5) >>> 24).isZero();
@@ -55,7 +60,8 @@ class ValueLayerTest {
 
     @Test
     void theKeySaysWhatItIsAndEachLevelWithItsNumber() {
-        assertThat(told(new ValueLayer(GRID, VALUES, PERCENT, false))).containsExactly("Odds of it.", "100 %", "50 %", "0 %");
+        assertThat(told(new ValueLayer(GRID, VALUES, PERCENT, false)))
+                .containsExactly("Odds of it.", "100 %", "50 %", "0 %");
     }
 
     @Test
@@ -79,7 +85,8 @@ class ValueLayerTest {
 
     @Test
     void valuesMustFitTheGrid() {
-        assertThatThrownBy(() -> new ValueLayer(GRID, new double[3], PERCENT, false)).hasMessageContaining("each cell");
+        assertThatThrownBy(() -> new ValueLayer(GRID, new double[3], PERCENT, false))
+                .hasMessageContaining("each cell");
     }
 
     @Test

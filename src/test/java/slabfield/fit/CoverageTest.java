@@ -76,11 +76,15 @@ class CoverageTest {
         Outlook outlook = ensemble.outlook(change, SyntheticHouses.COARSE, Progress.NONE);
         Result.Solved true_ = SyntheticHouses.solved(change.apply(truth));
         count(name + ": weakest vacuum").add(outlook.weakest().interval(0.9), weakest(true_, outlook));
-        count(name + ": exhaust flow").add(outlook.exhaust().interval(0.9), true_.flows().exhaust());
-        double right = truth.slabs().get(0).outline().get(2).x(), top = truth.slabs().get(0).outline().get(2).y();
+        count(name + ": exhaust flow")
+                .add(outlook.exhaust().interval(0.9), true_.flows().exhaust());
+        double right = truth.slabs().get(0).outline().get(2).x(),
+                top = truth.slabs().get(0).outline().get(2).y();
         for (Point p : List.of(new Point(0.3 * right, 0.8 * top), new Point(0.9 * right, 0.9 * top)))
             count(name + ": unread places")
-                    .add(outlook.pressureAt(p).interval(0.9), true_.field().at(p.x(), p.y()).orElseThrow());
+                    .add(
+                            outlook.pressureAt(p).interval(0.9),
+                            true_.field().at(p.x(), p.y()).orElseThrow());
     }
 
     /** Least vacuum of the truth at the middles of the outlook's cells: nearer to a leak there is always less. */
@@ -90,9 +94,11 @@ class CoverageTest {
         double least = Double.POSITIVE_INFINITY;
         for (int c = 0; c < counts.length; c++)
             if (counts[c])
-                least = Math.min(least, -truth.field()
-                        .at(grid.x(c % grid.columns()), grid.y(c / grid.columns()))
-                        .orElseThrow());
+                least = Math.min(
+                        least,
+                        -truth.field()
+                                .at(grid.x(c % grid.columns()), grid.y(c / grid.columns()))
+                                .orElseThrow());
         return least;
     }
 
@@ -102,15 +108,29 @@ class CoverageTest {
 
     private void write(int houses) throws IOException {
         StringBuilder page = new StringBuilder("# Do the 90 % bands hold the truth?\n\n");
-        page.append(String.format(Locale.ROOT,
+        page.append(String.format(
+                Locale.ROOT,
                 "%d houses with fixed seeds, %d members each. The truth lies on cells of %.2f m with patches of other fill, an"
                         + " inertial part and leaks by power laws; the fit on cells of %.2f m with even fill after Darcy, a crack"
                         + " and an orifice, each with an exponent of its own. The weakest place is sought among the middles of the fit's cells."
                         + " Made by `CoverageTest` with `-Dslabfield.long=true`.%n%n",
-                houses, MEMBERS, SyntheticHouses.FINE, SyntheticHouses.COARSE));
+                houses,
+                MEMBERS,
+                SyntheticHouses.FINE,
+                SyntheticHouses.COARSE));
         page.append("| what | bands | hold the truth | median width over the truth |\n|---|---|---|---|\n");
-        counts.forEach((name, c) -> page.append(String.format(Locale.ROOT, "| %s | %d | %.1f %% | %.2f |%n", name, c.of,
-                100 * c.part(), c.widths.stream().mapToDouble(v -> v).sorted().skip(c.of / 2).findFirst().orElseThrow())));
+        counts.forEach((name, c) -> page.append(String.format(
+                Locale.ROOT,
+                "| %s | %d | %.1f %% | %.2f |%n",
+                name,
+                c.of,
+                100 * c.part(),
+                c.widths.stream()
+                        .mapToDouble(v -> v)
+                        .sorted()
+                        .skip(c.of / 2)
+                        .findFirst()
+                        .orElseThrow())));
         Files.createDirectories(PAGE.getParent());
         Files.writeString(PAGE, page);
     }

@@ -19,17 +19,24 @@ class DecayWithDistanceTest {
     private static final double FILL = 2e-8, TRANSMISSIVITY = FILL * 0.1 / 1.81e-5;
 
     @ParameterizedTest
-    @CsvSource({
-        "1, 30.856, 12.120", "2, 6.7529, 4.3236", "3, 4.0360, 3.0321", "4, 3.1062, 2.5246", "6, 2.3750, 2.0856"
+    @CsvSource({"1, 30.856, 12.120", "2, 6.7529, 4.3236", "3, 4.0360, 3.0321", "4, 3.1062, 2.5246", "6, 2.3750, 2.0856"
     })
     void ratiosOfTheTable(double lambda, double twoOverFive, double oneOverThree) {
         double side = 8 * lambda, cell = Math.max(0.1, side / 240);
         Scenario slab = MadeHouses.plain(
-                side, side, FILL, TRANSMISSIVITY / (lambda * lambda), new Point(0.06, 0.06), new Source.Flow(0.01), cell);
+                side,
+                side,
+                FILL,
+                TRANSMISSIVITY / (lambda * lambda),
+                new Point(0.06, 0.06),
+                new Source.Flow(0.01),
+                cell);
         List<Point> places = List.of(at(1), at(2), at(3), at(5));
         Scenario read = MadeHouses.read(slab, places, List.of(-1.0, -1.0, -1.0, -1.0), 1);
         Result.Solved solved = SyntheticHouses.solved(read);
-        double[] p = solved.holes().stream().mapToDouble(h -> h.fanOn().orElseThrow()).toArray();
+        double[] p = solved.holes().stream()
+                .mapToDouble(h -> h.fanOn().orElseThrow())
+                .toArray();
         assertThat(p[1] / p[3]).isCloseTo(twoOverFive, Percentage.withPercentage(1.5));
         assertThat(p[0] / p[2]).isCloseTo(oneOverThree, Percentage.withPercentage(1.5));
     }

@@ -39,27 +39,44 @@ class FitSpeedTest {
     /** Zone, two walls' joints, two spots, soil and a suspected footing, each stage with another of them closed. */
     private static Scenario house(double cell) {
         Scenario s = MadeHouses.plain(10, 8, 2e-8, 2e-6, new Point(2.5, 3), new Source.Pressure(-250), cell);
-        Zone zone = new Zone("east", List.of(new Point(6, 0), new Point(10, 0), new Point(10, 8), new Point(6, 8)),
+        Zone zone = new Zone(
+                "east",
+                List.of(new Point(6, 0), new Point(10, 0), new Point(10, 8), new Point(6, 8)),
                 slabfield.model.Fill.of(0.1, 1e-8, 0));
         List<TestHole> holes = new ArrayList<>();
         double[][] at = {{3.5, 3}, {5, 5}, {7.5, 3}, {9.5, 7.5}, {0.5, 7.5}, {9.5, 0.5}, {0.5, 0.5}, {6.5, 6.5}};
         for (double[] p : at) holes.add(new TestHole("H" + (holes.size() + 1), new Point(p[0], p[1]), ""));
         return s.withLayer(new slabfield.model.Layer(s.layer().fill(), List.of(zone)))
                 .withOpenings(List.of(
-                        line("west joint", 0, 0, 0, 8), line("east joint", 10, 0, 10, 8), spot("sump", 9, 7), spot("pipe", 1, 6)))
+                        line("west joint", 0, 0, 0, 8),
+                        line("east joint", 10, 0, 10, 8),
+                        spot("sump", 9, 7),
+                        spot("pipe", 1, 6)))
                 .withBarriers(List.of(new Barrier(
-                        "footing", new slabfield.model.Path(List.of(new Point(6, 0), new Point(6, 8))), 0.4, 2e-10, false, List.of())))
+                        "footing",
+                        new slabfield.model.Path(List.of(new Point(6, 0), new Point(6, 8))),
+                        0.4,
+                        2e-10,
+                        false,
+                        List.of())))
                 .withTestHoles(holes);
     }
 
     private static Opening line(String id, double x0, double y0, double x1, double y1) {
-        return new Opening(id, OpeningKind.JOINT,
+        return new Opening(
+                id,
+                OpeningKind.JOINT,
                 new Opening.Along(new slabfield.model.Path(List.of(new Point(x0, y0), new Point(x1, y1)))),
-                new Opening.Crack(0.8e-3, 1), Seal.of(SealState.OPEN));
+                new Opening.Crack(0.8e-3, 1),
+                Seal.of(SealState.OPEN));
     }
 
     private static Opening spot(String id, double x, double y) {
-        return new Opening(id, OpeningKind.SUMP, new Opening.Spot(new Point(x, y), 0.15), new Opening.Orifice(1e-3, 0.61),
+        return new Opening(
+                id,
+                OpeningKind.SUMP,
+                new Opening.Spot(new Point(x, y), 0.15),
+                new Opening.Orifice(1e-3, 0.61),
                 Seal.of(SealState.OPEN));
     }
 
@@ -74,15 +91,24 @@ class FitSpeedTest {
         Random random = new Random(4);
         List<Stage> stages = new ArrayList<>();
         for (String closed : List.of("", "west joint", "east joint", "sump", "pipe")) {
-            Map<String, Seal> seals = closed.isEmpty() ? Map.of() : Map.of(closed, new Seal(SealState.SEALED, 0.95, false));
-            Stage empty = new Stage("stage " + closed, StageKind.COMMUNICATION_TEST, seals, Map.of(), List.of(), List.of(), "", "");
+            Map<String, Seal> seals =
+                    closed.isEmpty() ? Map.of() : Map.of(closed, new Seal(SealState.SEALED, 0.95, false));
+            Stage empty = new Stage(
+                    "stage " + closed, StageKind.COMMUNICATION_TEST, seals, Map.of(), List.of(), List.of(), "", "");
             Result.Solved solved = SyntheticHouses.solved(house.during(empty));
             List<Stage.HoleReading> readings = solved.holes().stream()
                     .map(h -> MadeHouses.reading(h.id(), h.fanOn().orElseThrow() + 0.3 * random.nextGaussian(), 0.3))
                     .toList();
-            stages.add(new Stage(empty.id(), empty.kind(), seals, Map.of(), readings,
-                    List.of(new Stage.SystemReading("S", OptionalDouble.of(solved.flows().exhaust()), OptionalDouble.empty(), "")),
-                    "", ""));
+            stages.add(new Stage(
+                    empty.id(),
+                    empty.kind(),
+                    seals,
+                    Map.of(),
+                    readings,
+                    List.of(new Stage.SystemReading(
+                            "S", OptionalDouble.of(solved.flows().exhaust()), OptionalDouble.empty(), "")),
+                    "",
+                    ""));
         }
         return drawn.withStages(stages);
     }
@@ -96,7 +122,8 @@ class FitSpeedTest {
         assertThat(fit.converged()).isTrue();
         // the readings carry noise: what they fix is found within its range
         int fill = fit.indexOf("fill");
-        assertThat(fit.interval(fill, 0.99).holds(unknowns.get(fill).prior().value(0.5))).isTrue();
+        assertThat(fit.interval(fill, 0.99).holds(unknowns.get(fill).prior().value(0.5)))
+                .isTrue();
         assertThat(fit.iterations()).isLessThan(25);
         assertThat(fit.solves()).isLessThan(150);
         if (Boolean.getBoolean("slabfield.long")) measure(house);
@@ -113,11 +140,19 @@ class FitSpeedTest {
         double first = seconds[0];
         Arrays.sort(seconds);
         Files.createDirectories(PAGE.getParent());
-        Files.writeString(PAGE, String.format(Locale.ROOT,
-                "# How long a fit takes%n%n8 unknowns, 5 stages, 8 holes and a flow in each, a slab of 10 m by 8 m on cells of 0.1 m,"
-                        + " %d processors.%n%n| first run | median of %d | least | steps | fields solved |%n|---|---|---|---|---|%n"
-                        + "| %.2f s | %.2f s | %.2f s | %d | %d |%n",
-                Runtime.getRuntime().availableProcessors(), RUNS, first, seconds[RUNS / 2], seconds[0],
-                last.orElseThrow().iterations(), last.orElseThrow().solves()));
+        Files.writeString(
+                PAGE,
+                String.format(
+                        Locale.ROOT,
+                        "# How long a fit takes%n%n8 unknowns, 5 stages, 8 holes and a flow in each, a slab of 10 m by 8 m on cells of 0.1 m,"
+                                + " %d processors.%n%n| first run | median of %d | least | steps | fields solved |%n|---|---|---|---|---|%n"
+                                + "| %.2f s | %.2f s | %.2f s | %d | %d |%n",
+                        Runtime.getRuntime().availableProcessors(),
+                        RUNS,
+                        first,
+                        seconds[RUNS / 2],
+                        seconds[0],
+                        last.orElseThrow().iterations(),
+                        last.orElseThrow().solves()));
     }
 }

@@ -38,7 +38,10 @@ class FittedTest {
         var solved = SyntheticHouses.solved(found);
         for (Fitted.Residual r : fit.residuals())
             if (r.observation().stage().equals("sump closed") && r.observation().what() == Observation.What.FAN_ON)
-                assertThat(solved.hole(r.observation().place()).orElseThrow().fanOn().orElseThrow())
+                assertThat(solved.hole(r.observation().place())
+                                .orElseThrow()
+                                .fanOn()
+                                .orElseThrow())
                         .isCloseTo(r.predicted(), Offset.offset(1e-4));
     }
 
@@ -54,10 +57,13 @@ class FittedTest {
     void theEnsembleAgreesWithLaplaceAndKeepsToItsSeed() {
         Ensemble a = Ensemble.of(fit, 40, 5, Progress.NONE), b = Ensemble.of(fit, 40, 5, Progress.NONE);
         for (int m = 0; m < 40; m++)
-            assertThat(a.members().get(m).deviations()).containsExactly(b.members().get(m).deviations(), Offset.offset(1e-6));
+            assertThat(a.members().get(m).deviations())
+                    .containsExactly(b.members().get(m).deviations(), Offset.offset(1e-6));
         int fill = fit.indexOf("fill");
-        assertThat(a.interval(fill, 0.9).factor()).isBetween(
-                Math.sqrt(fit.interval(fill, 0.9).factor()), Math.pow(fit.interval(fill, 0.9).factor(), 1.5));
+        assertThat(a.interval(fill, 0.9).factor())
+                .isBetween(
+                        Math.sqrt(fit.interval(fill, 0.9).factor()),
+                        Math.pow(fit.interval(fill, 0.9).factor(), 1.5));
         assertThat(a.distanceFromLaplace()).isLessThan(1);
     }
 
@@ -82,10 +88,18 @@ class FittedTest {
     /** Without the sump among what leaks, the stage in which it was closed cannot be explained. */
     @Test
     void theEvidenceSpeaksForTheHouseThatExplainsBothStages() throws NotFitted {
-        Scenario without = house.drawn().withOpenings(List.of(house.drawn().opening("joint").orElseThrow()))
+        Scenario without = house.drawn()
+                .withOpenings(List.of(house.drawn().opening("joint").orElseThrow()))
                 .withStages(house.drawn().stages().stream()
-                        .map(s -> new slabfield.model.Stage(s.id(), s.kind(), java.util.Map.of(), s.sources(), s.holes(),
-                                s.systems(), s.time(), s.notes()))
+                        .map(s -> new slabfield.model.Stage(
+                                s.id(),
+                                s.kind(),
+                                java.util.Map.of(),
+                                s.sources(),
+                                s.holes(),
+                                s.systems(),
+                                s.time(),
+                                s.notes()))
                         .toList());
         Fitted other = HouseFit.fit(without, Progress.NONE);
         assertThat(fit.logEvidence()).isGreaterThan(other.logEvidence() + 3);

@@ -25,7 +25,8 @@ class IdentifiabilityTest {
     @Test
     void spreadHolesWithFlowGiveNumbers() throws NotFitted {
         Identifiability i = told(RecoveryTest.read(1, 1, 0.5, 0, 1, 7));
-        assertThat(i.findings()).extracting(Identifiability.Finding::standing)
+        assertThat(i.findings())
+                .extracting(Identifiability.Finding::standing)
                 .containsExactly(Identifiability.Standing.FOUND, Identifiability.Standing.FOUND);
         assertThat(i.ratios()).isEmpty();
         assertThat(i.measure()).isEmpty();
@@ -42,18 +43,21 @@ class IdentifiabilityTest {
     /** The shape of the field knows lambda^2 = k h / (mu g) only: fill over soil, not each. */
     @Test
     void withoutFlowOnlyTheRatioIsKnown() throws NotFitted {
-        Scenario drawn = MadeHouses.plain(
-                10, 8, 4e-8, 2 * 6.906077e-6, new Point(2.5, 3), new Source.Pressure(-120), 0.2);
+        Scenario drawn =
+                MadeHouses.plain(10, 8, 4e-8, 2 * 6.906077e-6, new Point(2.5, 3), new Source.Pressure(-120), 0.2);
         List<Point> places = List.of(
                 new Point(3, 3), new Point(4.5, 3), new Point(7.5, 3), new Point(0.5, 7.5), new Point(9.5, 7.5));
         Scenario truth = MadeHouses.read(
-                MadeHouses.plain(10, 8, 2e-8, 6.906077e-6, new Point(2.5, 3), new Source.Pressure(-120), 0.2), places,
-                List.of(-1.0, -1.0, -1.0, -1.0, -1.0), 0.3);
+                MadeHouses.plain(10, 8, 2e-8, 6.906077e-6, new Point(2.5, 3), new Source.Pressure(-120), 0.2),
+                places,
+                List.of(-1.0, -1.0, -1.0, -1.0, -1.0),
+                0.3);
         List<Double> exact = SyntheticHouses.solved(truth).holes().stream()
                 .map(h -> h.fanOn().orElseThrow())
                 .toList();
         Identifiability i = told(MadeHouses.read(drawn, places, exact, 0.3));
-        assertThat(i.findings()).extracting(Identifiability.Finding::standing)
+        assertThat(i.findings())
+                .extracting(Identifiability.Finding::standing)
                 .containsExactly(Identifiability.Standing.COMBINED, Identifiability.Standing.COMBINED);
         assertThat(i.ratios()).hasSize(1);
         Identifiability.Ratio ratio = i.ratios().get(0);
@@ -82,11 +86,16 @@ class IdentifiabilityTest {
         assertThat(i.findings().get(0).standing()).isEqualTo(Identifiability.Standing.FOUND);
         assertThat(i.exchangeable()).containsExactly(new Identifiability.Group(List.of(1, 2)));
         assertThat(i.findings().get(1).standing()).isEqualTo(Identifiability.Standing.COMBINED);
-        assertThat(i.measure()).anyMatch(s -> s.startsWith("Cover one at a time") && s.contains("sump") && s.contains("pipe"));
+        assertThat(i.measure())
+                .anyMatch(s -> s.startsWith("Cover one at a time") && s.contains("sump") && s.contains("pipe"));
     }
 
     private static Opening spot(String id, double x, double y) {
-        return new Opening(id, OpeningKind.PENETRATION, new Opening.Spot(new Point(x, y), 0.1),
-                new Opening.Orifice(1.5e-3, 0.61), Seal.of(SealState.OPEN));
+        return new Opening(
+                id,
+                OpeningKind.PENETRATION,
+                new Opening.Spot(new Point(x, y), 0.1),
+                new Opening.Orifice(1.5e-3, 0.61),
+                Seal.of(SealState.OPEN));
     }
 }

@@ -45,7 +45,8 @@ class LevenbergMarquardtTest {
                         .model((RealVector at) -> {
                             double[] p = at.toArray(), r = valley.residuals(p);
                             double[][] s = valley.slopes(p);
-                            RealVector v = new ArrayRealVector(new double[] {r[0], r[1], p[0] - MEAN[0], p[1] - MEAN[1]});
+                            RealVector v =
+                                    new ArrayRealVector(new double[] {r[0], r[1], p[0] - MEAN[0], p[1] - MEAN[1]});
                             RealMatrix j = new Array2DRowRealMatrix(new double[][] {s[0], s[1], {1, 0}, {0, 1}});
                             return new Pair<>(v, j);
                         })

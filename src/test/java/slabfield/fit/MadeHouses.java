@@ -31,11 +31,24 @@ final class MadeHouses {
     /** A rectangle on even fill with one suction point and nothing else. */
     static Scenario plain(double width, double height, double k, double soil, Point pit, Source source, double cell) {
         return new Scenario(
-                "made", "", "", Display.SI, List.of(new Slab("slab", rectangle(width, height), List.of(), 0.1, true)),
-                new Layer(Fill.of(0.1, k, 0), List.of()), List.of(), List.of(), List.of(), List.<Opening>of(), soil, 0,
+                "made",
+                "",
+                "",
+                Display.SI,
+                List.of(new Slab("slab", rectangle(width, height), List.of(), 0.1, true)),
+                new Layer(Fill.of(0.1, k, 0), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.<Opening>of(),
+                soil,
+                0,
                 Air.STANDARD,
-                List.of(new SuctionPoint("S", pit, Optional.empty(), new SuctionPoint.Pit(0.05), source, false)), List.of(),
-                List.of(), Target.COMMON_PRACTICE, cell);
+                List.of(new SuctionPoint("S", pit, Optional.empty(), new SuctionPoint.Pit(0.05), source, false)),
+                List.of(),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                cell);
     }
 
     /** The same house with a hole at each place, named by its number from 1, and what was read there in one stage. */
@@ -53,6 +66,11 @@ final class MadeHouses {
 
     static Stage.HoleReading reading(String hole, double fanOn, double spread) {
         return new Stage.HoleReading(
-                hole, OptionalDouble.empty(), OptionalDouble.of(fanOn), OptionalDouble.of(spread), OptionalDouble.of(1e-6), "");
+                hole,
+                OptionalDouble.empty(),
+                OptionalDouble.of(fanOn),
+                OptionalDouble.of(spread),
+                OptionalDouble.of(1e-6),
+                "");
     }
 }

@@ -18,8 +18,15 @@ import slabfield.model.Source;
 class RecoveryTest {
     private static final double K = 2e-8, SOIL = 6.906077e-6, FLOW = 0.012;
     private static final double[][] EXACT = {
-        {4.5, 3, 27.178}, {7.5, 3, 13.625}, {2.5, 6, 23.325}, {5, 4, 21.863}, {0, 0, 33.039}, {10, 0, 11.480},
-        {10, 8, 9.993}, {0, 8, 20.965}, {9.5, 7.5, 10.072}
+        {4.5, 3, 27.178},
+        {7.5, 3, 13.625},
+        {2.5, 6, 23.325},
+        {5, 4, 21.863},
+        {0, 0, 33.039},
+        {10, 0, 11.480},
+        {10, 8, 9.993},
+        {0, 8, 20.965},
+        {9.5, 7.5, 10.072}
     };
 
     static Point place(int hole) {
@@ -27,8 +34,7 @@ class RecoveryTest {
     }
 
     static Scenario leakyRectangle(double timesFill, double timesSoil, double cell) {
-        return MadeHouses.plain(
-                10, 8, K * timesFill, SOIL * timesSoil, new Point(2.5, 3), new Source.Flow(FLOW), cell);
+        return MadeHouses.plain(10, 8, K * timesFill, SOIL * timesSoil, new Point(2.5, 3), new Source.Flow(FLOW), cell);
     }
 
     static Scenario read(double timesFill, double timesSoil, double spread, int... which) {

@@ -52,13 +52,27 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
                 .toList();
         Point pit = inside(random, width / 2, height), sump = new Point(width - 0.8, 0.7);
         Scenario plain = new Scenario(
-                "synthetic " + seed, "", "", Display.SI,
+                "synthetic " + seed,
+                "",
+                "",
+                Display.SI,
                 List.of(new Slab("slab", MadeHouses.rectangle(width, height), List.of(), 0.1, true)),
-                new Layer(Fill.of(THICKNESS, FILL, 0), List.of()), List.of(), List.of(), List.of(),
-                List.of(sump(sump, new Opening.Orifice(SUMP_AREA, 0.61)), joint(width, height, new Opening.Crack(JOINT_WIDTH, 1))),
-                SOIL, 0, Air.STANDARD,
-                List.of(new SuctionPoint("S", pit, Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-250), false)),
-                holes, List.of(), Target.COMMON_PRACTICE, COARSE);
+                new Layer(Fill.of(THICKNESS, FILL, 0), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(
+                        sump(sump, new Opening.Orifice(SUMP_AREA, 0.61)),
+                        joint(width, height, new Opening.Crack(JOINT_WIDTH, 1))),
+                SOIL,
+                0,
+                Air.STANDARD,
+                List.of(new SuctionPoint(
+                        "S", pit, Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-250), false)),
+                holes,
+                List.of(),
+                Target.COMMON_PRACTICE,
+                COARSE);
         Scenario truth = truth(plain, random, width, height, sump);
         List<Stage> stages = List.of(
                 read(truth, "open", Map.of(), random), read(truth, "sump closed", Map.of("sump", closed()), random));
@@ -80,8 +94,12 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
         for (int i = 0; i < 6; i++) {
             Point c = inside(random, width, height);
             double r = 0.5 + random.nextDouble();
-            patches.add(new Zone("patch " + i,
-                    List.of(new Point(c.x() - r, c.y() - r), new Point(c.x() + r, c.y() - r), new Point(c.x() + r, c.y() + r),
+            patches.add(new Zone(
+                    "patch " + i,
+                    List.of(
+                            new Point(c.x() - r, c.y() - r),
+                            new Point(c.x() + r, c.y() - r),
+                            new Point(c.x() + r, c.y() + r),
                             new Point(c.x() - r, c.y() + r)),
                     Fill.of(THICKNESS, k * Math.exp(PATCHES * random.nextGaussian()), INERTIAL)));
         }
@@ -120,13 +138,24 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
         Result.Solved solved = solved(truth.during(empty));
         List<Stage.HoleReading> holes = solved.holes().stream()
                 .map(h -> new Stage.HoleReading(
-                        h.id(), OptionalDouble.empty(),
-                        OptionalDouble.of(Math.rint((h.fanOn().orElseThrow() + NOISE * random.nextGaussian()) * 10) / 10),
-                        OptionalDouble.of(NOISE), OptionalDouble.of(0.1), ""))
+                        h.id(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(
+                                Math.rint((h.fanOn().orElseThrow() + NOISE * random.nextGaussian()) * 10) / 10),
+                        OptionalDouble.of(NOISE),
+                        OptionalDouble.of(0.1),
+                        ""))
                 .toList();
         double flow = solved.flows().exhaust() * (1 + FLOW_ERROR * random.nextGaussian());
-        return new Stage(id, StageKind.COMMUNICATION_TEST, seals, Map.of(), holes,
-                List.of(new Stage.SystemReading("S", OptionalDouble.of(flow), OptionalDouble.empty(), "")), "", "");
+        return new Stage(
+                id,
+                StageKind.COMMUNICATION_TEST,
+                seals,
+                Map.of(),
+                holes,
+                List.of(new Stage.SystemReading("S", OptionalDouble.of(flow), OptionalDouble.empty(), "")),
+                "",
+                "");
     }
 
     static Result.Solved solved(Scenario house) {

@@ -22,9 +22,9 @@ class UnknownsTest {
 
     @Test
     void aHousesUsualUnknowns() {
-        assertThat(Unknowns.of(HOUSE)).extracting(Parameter::id)
-                .containsExactly(
-                        "fill", "opening sump", "exponent sump", "opening joint", "exponent joint", "soil");
+        assertThat(Unknowns.of(HOUSE))
+                .extracting(Parameter::id)
+                .containsExactly("fill", "opening sump", "exponent sump", "opening joint", "exponent joint", "soil");
     }
 
     @Test
@@ -34,36 +34,47 @@ class UnknownsTest {
             Scenario same = p.with(HOUSE, p.prior().median());
             assertThat(same.soilLeakance()).isEqualTo(HOUSE.soilLeakance());
             assertThat(same.openings()).isEqualTo(HOUSE.openings());
-            assertThat(same.layer().fill().permeability()).isEqualTo(HOUSE.layer().fill().permeability());
+            assertThat(same.layer().fill().permeability())
+                    .isEqualTo(HOUSE.layer().fill().permeability());
         }
     }
 
     @Test
     void aLeakGrowsInProportion() {
         Scenario twice = Unknowns.leak(HOUSE, "sump").with(HOUSE, 2);
-        Opening.Orifice before = (Opening.Orifice) HOUSE.opening("sump").orElseThrow().passage();
-        assertThat(((Opening.Orifice) twice.opening("sump").orElseThrow().passage()).area()).isEqualTo(2 * before.area());
+        Opening.Orifice before =
+                (Opening.Orifice) HOUSE.opening("sump").orElseThrow().passage();
+        assertThat(((Opening.Orifice) twice.opening("sump").orElseThrow().passage()).area())
+                .isEqualTo(2 * before.area());
         // flow through a slit goes with the cube of its width
         Scenario eight = Unknowns.leak(HOUSE, "joint").with(HOUSE, 8);
-        Opening.Crack slit = (Opening.Crack) HOUSE.opening("joint").orElseThrow().passage();
+        Opening.Crack slit =
+                (Opening.Crack) HOUSE.opening("joint").orElseThrow().passage();
         assertThat(((Opening.Crack) eight.opening("joint").orElseThrow().passage()).width())
                 .isCloseTo(2 * slit.width(), Offset.offset(1e-12));
-        assertThat(eight.opening("joint").orElseThrow().seal()).isEqualTo(HOUSE.opening("joint").orElseThrow().seal());
+        assertThat(eight.opening("joint").orElseThrow().seal())
+                .isEqualTo(HOUSE.opening("joint").orElseThrow().seal());
     }
 
     /** C dp^n with the drawn flow at 10 Pa, worked by hand: 0.61 x 1.5e-3 m2 x sqrt(20/1.204), and the flow of twice the leak. */
     @Test
     void anExponentKeepsTheLeakAtTenPascals() {
         Scenario twice = Unknowns.leak(HOUSE, "sump").with(HOUSE, 2);
-        Opening.PowerLaw law = (Opening.PowerLaw)
-                Unknowns.exponent(HOUSE, "sump").with(twice, 0.7).opening("sump").orElseThrow().passage();
+        Opening.PowerLaw law = (Opening.PowerLaw) Unknowns.exponent(HOUSE, "sump")
+                .with(twice, 0.7)
+                .opening("sump")
+                .orElseThrow()
+                .passage();
         assertThat(law.exponent()).isEqualTo(0.7);
         assertThat(law.coefficient() * Math.pow(10, 0.7))
                 .isCloseTo(2 * 0.61 * 1.5e-3 * Math.sqrt(20 / 1.204), Percentage.withPercentage(0.01));
         // 12 mu z q/w^3 + rho C q^2/(2 w^2) = 10 Pa per metre of the joint; C = 2.5 with one bend
         double w = 0.6e-3, a = 1.204 * 2.5 / (2 * w * w), b = 12 * 1.81e-5 * 0.1 / (w * w * w);
         double perMetre = (-b + Math.sqrt(b * b + 40 * a)) / (2 * a);
-        Opening joint = Unknowns.exponent(HOUSE, "joint").with(HOUSE, 3).opening("joint").orElseThrow();
+        Opening joint = Unknowns.exponent(HOUSE, "joint")
+                .with(HOUSE, 3)
+                .opening("joint")
+                .orElseThrow();
         Opening.PowerLaw slit = (Opening.PowerLaw) joint.passage();
         assertThat(slit.exponent()).isEqualTo(1);
         assertThat(slit.coefficient() * 10)
@@ -79,7 +90,8 @@ class UnknownsTest {
         assertThat(prior.value(-1.6449)).isLessThanOrEqualTo(word.leastPermeability() * 1.001);
         assertThat(prior.value(1.6449)).isGreaterThanOrEqualTo(word.largestPermeability() * 0.999);
         assertThat(Math.min(
-                        word.leastPermeability() / prior.value(-1.6449), prior.value(1.6449) / word.largestPermeability()))
+                        word.leastPermeability() / prior.value(-1.6449),
+                        prior.value(1.6449) / word.largestPermeability()))
                 .isCloseTo(1, Percentage.withPercentage(0.1));
         assertThat(prior.source()).contains(word.words());
     }
@@ -100,9 +112,13 @@ class UnknownsTest {
     @Test
     void readingsThatASourceHoldsTellNothing() {
         List<Observation> held = Observations.of(HOUSE, NoiseModel.USUAL, false);
-        assertThat(held).extracting(Observation::what).contains(Observation.What.FLOW).doesNotContain(Observation.What.RISER);
+        assertThat(held)
+                .extracting(Observation::what)
+                .contains(Observation.What.FLOW)
+                .doesNotContain(Observation.What.RISER);
         Scenario flow = HOUSE.withSuctionPoint("S", s -> s.drawnBy(new Source.Flow(0.01)));
-        assertThat(Observations.of(flow, NoiseModel.USUAL, false)).extracting(Observation::what)
+        assertThat(Observations.of(flow, NoiseModel.USUAL, false))
+                .extracting(Observation::what)
                 .doesNotContain(Observation.What.FLOW);
     }
 }

@@ -46,9 +46,11 @@ final class Feeding {
     /** Feeds damaged inputs, the same ones for the same seed. */
     Count feed(long seed, int inputs) throws IOException, InterruptedException {
         Mutator mutator = new Mutator(seed, target.samples(), target.dictionary());
-        Thread worker = new Thread(() -> {
-            for (int k = 0; k < inputs && faults.size() < MOST_FAULTS; k++) one(mutator.next());
-        }, "fuzz " + target);
+        Thread worker = new Thread(
+                () -> {
+                    for (int k = 0; k < inputs && faults.size() < MOST_FAULTS; k++) one(mutator.next());
+                },
+                "fuzz " + target);
         worker.setDaemon(true);
         worker.start();
         while (worker.isAlive()) {
@@ -56,7 +58,8 @@ final class Feeding {
             long since = begun, now = THREADS.getThreadCpuTime(worker.getId());
             if (since >= 0 && now - since > HANG && begun == since) {
                 StringBuilder where = new StringBuilder("no answer within " + HANG / 1_000_000_000 + " s");
-                for (StackTraceElement at : worker.getStackTrace()) where.append("\n    ").append(at);
+                for (StackTraceElement at : worker.getStackTrace())
+                    where.append("\n    ").append(at);
                 keep(current, where.toString());
                 return new Count(target, fed, taken, HANG, faults);
             }

@@ -29,24 +29,43 @@ class FuzzTest {
     void everyInputIsAnsweredOrRefused() throws IOException, InterruptedException {
         List<Feeding.Count> counts = new ArrayList<>();
         for (Target target : Target.values())
-            counts.add(new Feeding(target, scratch, Path.of("target", "fuzz")).feed(SEED, INPUTS / 100 * target.share()));
+            counts.add(
+                    new Feeding(target, scratch, Path.of("target", "fuzz")).feed(SEED, INPUTS / 100 * target.share()));
         Measured.write("fuzz", table(counts));
-        assertThat(counts).allSatisfy(c -> assertThat(c.faults()).as("faults with %s", c.target().words()).isEmpty());
-        assertThat(counts).allSatisfy(c -> assertThat(c.taken()).as("%s that were taken for good", c.target().words())
-                .isBetween(1, c.inputs() - 1));
+        assertThat(counts)
+                .allSatisfy(c -> assertThat(c.faults())
+                        .as("faults with %s", c.target().words())
+                        .isEmpty());
+        assertThat(counts)
+                .allSatisfy(c -> assertThat(c.taken())
+                        .as("%s that were taken for good", c.target().words())
+                        .isBetween(1, c.inputs() - 1));
         assertThat(counts.stream().mapToInt(Feeding.Count::inputs).sum()).isEqualTo(INPUTS);
     }
 
     private static List<String> table(List<Feeding.Count> counts) {
         List<String> lines = new ArrayList<>(List.of(
-                "| input | fed | taken for good | refused in words | faults | slowest, processor time |", "| --- | --- | --- | --- | --- | --- |"));
+                "| input | fed | taken for good | refused in words | faults | slowest, processor time |",
+                "| --- | --- | --- | --- | --- | --- |"));
         for (Feeding.Count c : counts)
-            lines.add(String.format(Locale.ROOT, "| %s | %,d | %,d | %,d | %d | %.0f ms |", c.target().words(), c.inputs(), c.taken(),
-                    c.inputs() - c.taken(), c.faults().size(), c.slowest() / 1e6));
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "| %s | %,d | %,d | %,d | %d | %.0f ms |",
+                    c.target().words(),
+                    c.inputs(),
+                    c.taken(),
+                    c.inputs() - c.taken(),
+                    c.faults().size(),
+                    c.slowest() / 1e6));
         lines.add("");
-        lines.add(String.format(Locale.ROOT, "In all %,d inputs, seed %d, %d faults. Heap: at most %d MiB allowed, %d MiB used at the peak.",
-                counts.stream().mapToInt(Feeding.Count::inputs).sum(), SEED, counts.stream().mapToInt(c -> c.faults().size()).sum(),
-                Runtime.getRuntime().maxMemory() >> 20, peakHeap() >> 20));
+        lines.add(String.format(
+                Locale.ROOT,
+                "In all %,d inputs, seed %d, %d faults. Heap: at most %d MiB allowed, %d MiB used at the peak.",
+                counts.stream().mapToInt(Feeding.Count::inputs).sum(),
+                SEED,
+                counts.stream().mapToInt(c -> c.faults().size()).sum(),
+                Runtime.getRuntime().maxMemory() >> 20,
+                peakHeap() >> 20));
         return lines;
     }
 

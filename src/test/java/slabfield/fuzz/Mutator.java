@@ -12,8 +12,30 @@ import java.util.Random;
  */
 final class Mutator {
     private static final List<String> NUMBERS = List.of(
-            "0", "-0", "-1", "1e308", "-1e308", "1e309", "4.9e-324", "1e-400", "NaN", "Infinity", "-Infinity", "2147483647", "2147483648",
-            "-2147483649", "9007199254740993", "0.1", "1e5", "100000.0001", "1,5", "1.000,5", "1e9999", "00", "1/0", "0x10");
+            "0",
+            "-0",
+            "-1",
+            "1e308",
+            "-1e308",
+            "1e309",
+            "4.9e-324",
+            "1e-400",
+            "NaN",
+            "Infinity",
+            "-Infinity",
+            "2147483647",
+            "2147483648",
+            "-2147483649",
+            "9007199254740993",
+            "0.1",
+            "1e5",
+            "100000.0001",
+            "1,5",
+            "1.000,5",
+            "1e9999",
+            "00",
+            "1/0",
+            "0x10");
     private static final int MOST_COPIES = 200;
     private static final int LONGEST = 60_000;
 
@@ -41,7 +63,10 @@ final class Mutator {
     private byte[] damaged(byte[] in) {
         int at = in.length == 0 ? 0 : random.nextInt(in.length), length = stretch(in.length - at);
         return switch (random.nextInt(11)) {
-            case 0 -> with(in, at, Math.min(1, in.length), new byte[] {(byte) (in.length == 0 ? 0 : in[at] ^ 1 << random.nextInt(8))});
+            case 0 ->
+                with(in, at, Math.min(1, in.length), new byte[] {
+                    (byte) (in.length == 0 ? 0 : in[at] ^ 1 << random.nextInt(8))
+                });
             case 1 -> with(in, at, Math.min(1, in.length), new byte[] {(byte) random.nextInt(256)});
             case 2 -> with(in, at, length, new byte[0]);
             case 3 -> with(in, at, 0, Arrays.copyOfRange(in, at, at + length));

@@ -17,16 +17,22 @@ final class SamplePictures {
 
     static List<byte[]> all() throws IOException {
         List<byte[]> all = new ArrayList<>();
-        for (int type : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_INT_ARGB, BufferedImage.TYPE_BYTE_GRAY, BufferedImage.TYPE_BYTE_INDEXED})
-            all.add(written(drawn(type), "png", false));
+        for (int type : new int[] {
+            BufferedImage.TYPE_INT_RGB,
+            BufferedImage.TYPE_INT_ARGB,
+            BufferedImage.TYPE_BYTE_GRAY,
+            BufferedImage.TYPE_BYTE_INDEXED
+        }) all.add(written(drawn(type), "png", false));
         for (boolean progressive : new boolean[] {false, true})
-            for (int type : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_GRAY}) all.add(written(drawn(type), "jpeg", progressive));
+            for (int type : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_GRAY})
+                all.add(written(drawn(type), "jpeg", progressive));
         return all;
     }
 
     private static BufferedImage drawn(int type) {
         BufferedImage image = new BufferedImage(24, 17, type);
-        for (int y = 0; y < image.getHeight(); y++) for (int x = 0; x < image.getWidth(); x++) image.setRGB(x, y, 0xff000000 | x * 7 << 16 | y * 11 << 8);
+        for (int y = 0; y < image.getHeight(); y++)
+            for (int x = 0; x < image.getWidth(); x++) image.setRGB(x, y, 0xff000000 | x * 7 << 16 | y * 11 << 8);
         return image;
     }
 

@@ -66,11 +66,24 @@ enum Target {
         List<byte[]> samples() {
             LocalDateTime time = LocalDateTime.parse("2026-01-20T14:05");
             DraftTest test = new DraftTest(
-                    "water heater", true, DraftTest.Outcome.FAILED, Map.of(DraftStep.SHUT, Answer.YES), OptionalDouble.of(-3.5),
-                    OptionalDouble.of(-2), OptionalDouble.of(20), OptionalDouble.of(15.5), "B", time, "windy");
+                    "water heater",
+                    true,
+                    DraftTest.Outcome.FAILED,
+                    Map.of(DraftStep.SHUT, Answer.YES),
+                    OptionalDouble.of(-3.5),
+                    OptionalDouble.of(-2),
+                    OptionalDouble.of(20),
+                    OptionalDouble.of(15.5),
+                    "B",
+                    time,
+                    "windy");
             GateAnswer answer = new GateAnswer(Answer.YES, "A", time, "marked in red");
             JobRecord record = new JobRecord(
-                    "House", Map.of(Gate.UTILITIES, answer), List.of(test), Optional.of(time), List.of(new RadonTest(time.plusDays(2), "1.2 pCi/L")),
+                    "House",
+                    Map.of(Gate.UTILITIES, answer),
+                    List.of(test),
+                    Optional.of(time),
+                    List.of(new RadonTest(time.plusDays(2), "1.2 pCi/L")),
                     Optional.empty());
             return List.of(bytes(RecordFile.toJson(record)));
         }
@@ -98,8 +111,22 @@ enum Target {
 
         @Override
         List<byte[]> samples() {
-            return Stream.of("12 ft 6 1/2 in", "-5 Pa", "0.020 inH2O", "1.234,5 m3/h", "80 cfm", "1e-9 m2", "95 %", "12'6 1/2\"",
-                            "\u2212 3,5 \u00b5m", "20 \u00b0C", "4 Pa/m", "1/8 in", "1,234 ft", "\u00bd in", "0.3 m/(s Pa)")
+            return Stream.of(
+                            "12 ft 6 1/2 in",
+                            "-5 Pa",
+                            "0.020 inH2O",
+                            "1.234,5 m3/h",
+                            "80 cfm",
+                            "1e-9 m2",
+                            "95 %",
+                            "12'6 1/2\"",
+                            "\u2212 3,5 \u00b5m",
+                            "20 \u00b0C",
+                            "4 Pa/m",
+                            "1/8 in",
+                            "1,234 ft",
+                            "\u00bd in",
+                            "0.3 m/(s Pa)")
                     .map(Target::bytes)
                     .toList();
         }
@@ -113,7 +140,8 @@ enum Target {
 
         @Override
         List<byte[]> samples() {
-            return List.of(bytes("flow cfm, rise inH2O, power W\n0, 1.6, 60\n40, 1.2, 62\n80, 0.7, 64\n120, 0, 60\n"),
+            return List.of(
+                    bytes("flow cfm, rise inH2O, power W\n0, 1.6, 60\n40, 1.2, 62\n80, 0.7, 64\n120, 0, 60\n"),
                     bytes("\ufeffFlow (m3/h);Rise [Pa]\r\n0;400,5\r\n100;210\r\n200;0\r\n"));
         }
     },
@@ -171,7 +199,8 @@ enum Target {
             Path folder = Files.createDirectories(scratch.resolve("recovery"));
             Files.write(folder.resolve("a.recovery.json"), bytes);
             RecoveryFolder recovery = new RecoveryFolder(folder);
-            Optional<RecoveryFolder.Leftover> left = recovery.leftovers().stream().findFirst();
+            Optional<RecoveryFolder.Leftover> left =
+                    recovery.leftovers().stream().findFirst();
             recovery.window().isOpenElsewhere(folder);
             if (left.isEmpty()) return false;
             left.get().scenario();
@@ -180,14 +209,16 @@ enum Target {
 
         @Override
         List<byte[]> samples() throws IOException {
-            return List.of(bytes("{\"slabfieldRecovery\": 1, \"process\": 999999999, \"started\": \"2026-01-20T10:00:00Z\","
-                    + " \"time\": \"2026-01-20T11:00:00Z\", \"file\": \"/home/user/house.json\", \"scenario\": "
-                    + text(files("scenarios", ".json").get(0)) + "}"));
+            return List.of(
+                    bytes("{\"slabfieldRecovery\": 1, \"process\": 999999999, \"started\": \"2026-01-20T10:00:00Z\","
+                            + " \"time\": \"2026-01-20T11:00:00Z\", \"file\": \"/home/user/house.json\", \"scenario\": "
+                            + text(files("scenarios", ".json").get(0)) + "}"));
         }
     };
 
     private static final long DECODED = 200_000;
-    private static final Pattern WORD = Pattern.compile("\"[^\"\\n]{0,40}\"|[A-Za-z]{1,20}|[{}\\[\\],:;]|-?\\d[\\d.eE]*");
+    private static final Pattern WORD =
+            Pattern.compile("\"[^\"\\n]{0,40}\"|[A-Za-z]{1,20}|[{}\\[\\],:;]|-?\\d[\\d.eE]*");
     private final String words;
     private final int share;
 
@@ -219,14 +250,20 @@ enum Target {
     /** The words that stand in the samples. */
     List<String> dictionary() throws IOException {
         List<String> all = new ArrayList<>(List.of("{", "}", "null"));
-        for (byte[] sample : samples()) WORD.matcher(new String(sample, StandardCharsets.ISO_8859_1)).results().limit(3000).forEach(m -> all.add(m.group()));
+        for (byte[] sample : samples())
+            WORD.matcher(new String(sample, StandardCharsets.ISO_8859_1))
+                    .results()
+                    .limit(3000)
+                    .forEach(m -> all.add(m.group()));
         return all.stream().distinct().toList();
     }
 
     private static List<byte[]> files(String folder, String ending) throws IOException {
         List<byte[]> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of(folder))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(ending)).sorted().toList()) all.add(Files.readAllBytes(file));
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(ending)).sorted().toList())
+                all.add(Files.readAllBytes(file));
         }
         return all;
     }

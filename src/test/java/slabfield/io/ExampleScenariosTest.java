@@ -14,12 +14,14 @@ class ExampleScenariosTest {
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
             assertThat(ExampleScenarios.all().stream().map(ExampleScenarios.Example::file))
                     .as("src/main/resources/slabfield/examples.txt lists the files of scenarios/")
-                    .containsExactlyInAnyOrderElementsOf(files.map(f -> f.getFileName().toString()).toList());
+                    .containsExactlyInAnyOrderElementsOf(
+                            files.map(f -> f.getFileName().toString()).toList());
         }
     }
 
     @Test
     void eachTeachesSomething() {
-        assertThat(ExampleScenarios.all()).allSatisfy(e -> assertThat(e.scenario().teaches()).isNotBlank());
+        assertThat(ExampleScenarios.all())
+                .allSatisfy(e -> assertThat(e.scenario().teaches()).isNotBlank());
     }
 }

@@ -28,13 +28,15 @@ class ExportsTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private static Result.Solved solved() throws Exception {
-        Scenario house = ScenarioReader.read(Path.of("scenarios", "stone-footing.json")).withCellSize(0.3);
+        Scenario house =
+                ScenarioReader.read(Path.of("scenarios", "stone-footing.json")).withCellSize(0.3);
         return (Result.Solved) SlabSolver.solve(house, Progress.NONE);
     }
 
     private static List<String> errors(JsonNode tree) throws Exception {
         try (InputStream in = ResultWriter.class.getResourceAsStream("/slabfield/result.schema.json")) {
-            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(MAPPER.readTree(in));
+            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(MAPPER.readTree(in));
             return schema.validate(tree).stream().map(Error::toString).toList();
         }
     }
@@ -45,7 +47,9 @@ class ExportsTest {
         JsonNode tree = MAPPER.readTree(ResultWriter.json(solved));
         assertThat(errors(tree)).isEmpty();
         Convergence stalled = new Convergence(Convergence.Ending.STALLED, 50, 0.1, Double.NaN);
-        assertThat(errors(MAPPER.readTree(ResultWriter.json(new Result.Unsolved(solved.scenario(), stalled, "It did not end."))))).isEmpty();
+        assertThat(errors(MAPPER.readTree(
+                        ResultWriter.json(new Result.Unsolved(solved.scenario(), stalled, "It did not end.")))))
+                .isEmpty();
         ((ObjectNode) tree.get("coverage")).remove("target_Pa");
         assertThat(errors(tree)).isNotEmpty();
         ((ObjectNode) tree).remove("coverage");
@@ -55,8 +59,11 @@ class ExportsTest {
     @Test
     void anAsciiGridHasSquareCellsFromTheTopDown() {
         PressureField field = new PressureField(
-                new Grid(1, 2, 0.5, 0.25, 2, 2), new CellKind[] {CellKind.LAYER, CellKind.LAYER, CellKind.BARRIER, CellKind.LAYER},
-                new double[] {-1.25, -2, Double.NaN, -3}, new boolean[4], new double[4]);
+                new Grid(1, 2, 0.5, 0.25, 2, 2),
+                new CellKind[] {CellKind.LAYER, CellKind.LAYER, CellKind.BARRIER, CellKind.LAYER},
+                new double[] {-1.25, -2, Double.NaN, -3},
+                new boolean[4],
+                new double[4]);
         assertThat(AsciiGrid.text(field)).isEqualTo("""
                 ncols 4
                 nrows 2
@@ -73,19 +80,25 @@ class ExportsTest {
     void holesAreATableWithUnitsInItsHead() throws Exception {
         String text = HolesCsv.predicted(solved());
         assertThat(text.lines().findFirst()).contains("hole,x_m,y_m,predictedFanOff_Pa,predictedFanOn_Pa");
-        assertThat(text.lines().skip(1)).hasSize(5).allSatisfy(row -> assertThat(row.split(",")).hasSize(5));
+        assertThat(text.lines().skip(1))
+                .hasSize(5)
+                .allSatisfy(row -> assertThat(row.split(",")).hasSize(5));
         assertThat(CsvCell.of("=1+1")).isEqualTo("'=1+1");
         assertThat(CsvCell.of("a, \"b\"")).isEqualTo("\"a, \"\"b\"\"\"");
     }
 
     @Test
     void theHashFollowsMeaningAndNotSpaces() throws Exception {
-        Scenario scenario = ScenarioReader.read(SampleFile.SHORT, "a"), same = ScenarioReader.read(SampleFile.SHORT.replace(": ", " :  "), "b");
+        Scenario scenario = ScenarioReader.read(SampleFile.SHORT, "a"),
+                same = ScenarioReader.read(SampleFile.SHORT.replace(": ", " :  "), "b");
         JobRecord record = JobRecord.empty("House");
         String hash = InputHash.of(scenario, record);
         assertThat(hash).matches("[0-9a-f]{64}").isEqualTo(InputHash.of(same, record));
         assertThat(InputHash.of(scenario.withCellSize(0.2), record)).isNotEqualTo(hash);
-        assertThat(InputHash.of(scenario, record.with(JobField.WEATHER, "calm"))).isNotEqualTo(hash);
-        assertThat(InputHash.of("abc")).as("FIPS 180-2, example B.1").isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+        assertThat(InputHash.of(scenario, record.with(JobField.WEATHER, "calm")))
+                .isNotEqualTo(hash);
+        assertThat(InputHash.of("abc"))
+                .as("FIPS 180-2, example B.1")
+                .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 }

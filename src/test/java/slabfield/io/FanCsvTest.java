@@ -15,11 +15,12 @@ import slabfield.model.FanOffer;
 
 class FanCsvTest {
     @ParameterizedTest
-    @ValueSource(strings = {
-        "flow cfm,rise inH2O,power W\n0,1.5,40\n60,1.1,44\n120,0,42\n",
-        "\ufeffFlow [cfm];Rise [inH2O];Power [W]\r\n0;1,5;40\r\n60;1,1;44\r\n\r\n120;0;42\r\n",
-        "power_W,rise_inH2O,flow_cfm\n40,1.5,0\n44,1.1,60\n42,0,120"
-    })
+    @ValueSource(
+            strings = {
+                "flow cfm,rise inH2O,power W\n0,1.5,40\n60,1.1,44\n120,0,42\n",
+                "\ufeffFlow [cfm];Rise [inH2O];Power [W]\r\n0;1,5;40\r\n60;1,1;44\r\n\r\n120;0;42\r\n",
+                "power_W,rise_inH2O,flow_cfm\n40,1.5,0\n44,1.1,60\n42,0,120"
+            })
     void readsColumnsByTheirHeading(String text) throws ScenarioProblems {
         FanOffer fan = FanCsv.read(text, "f.csv", "f");
         assertThat(fan.id()).isEqualTo("f");
@@ -30,14 +31,17 @@ class FanCsvTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '\u0001', value = {
-        "flow cfm,rise inches\\n0,1\\n | \"rise inches\" is no heading",
-        "flow cfm,power W\\n0,1\\n | needs one column of flow and one of rise",
-        "flow cfm,rise Pa\\n0,1\\n5\\n | line 3  1 values stand under 2 headings",
-        "flow cfm,rise Pa\\n0,x\\n5,1\\n | line 2",
-        "flow cfm,rise Pa\\n0,1\\n5,2\\n | the curve must lose pressure as its flow grows",
-        "flow cfm,rise Pa\\n | at least two points"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\u0001',
+            value = {
+                "flow cfm,rise inches\\n0,1\\n | \"rise inches\" is no heading",
+                "flow cfm,power W\\n0,1\\n | needs one column of flow and one of rise",
+                "flow cfm,rise Pa\\n0,1\\n5\\n | line 3  1 values stand under 2 headings",
+                "flow cfm,rise Pa\\n0,x\\n5,1\\n | line 2",
+                "flow cfm,rise Pa\\n0,1\\n5,2\\n | the curve must lose pressure as its flow grows",
+                "flow cfm,rise Pa\\n | at least two points"
+            })
     void saysWhatIsWrong(String text, String message) {
         assertThatThrownBy(() -> FanCsv.read(text.replace("\\n", "\n"), "f.csv", "f"))
                 .isInstanceOf(ScenarioProblems.class)

@@ -26,13 +26,26 @@ class FormatDocsTest {
         JsonNode schema = ScenarioFilesTest.schemaTree();
         StringBuilder text = new StringBuilder();
         for (FileObject each : FileObject.values()) {
-            JsonNode object = each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
-            text.append("### ").append(each.schemaName()).append('\n').append(object.path("description").asText());
+            JsonNode object =
+                    each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
+            text.append("### ")
+                    .append(each.schemaName())
+                    .append('\n')
+                    .append(object.path("description").asText());
             text.append("\n\n| key | value | default | meaning |\n| --- | --- | --- | --- |\n");
-            object.path("properties").properties().forEach(p -> text.append("| `").append(p.getKey()).append('`')
-                    .append(each.required().contains(p.getKey()) ? "" : " ?").append(" | ").append(value(p.getValue()))
-                    .append(" | ").append(fallback(p.getValue())).append(" | ")
-                    .append(p.getValue().path("description").asText().replace("|", "\\|")).append(" |\n"));
+            object.path("properties")
+                    .properties()
+                    .forEach(p -> text.append("| `")
+                            .append(p.getKey())
+                            .append('`')
+                            .append(each.required().contains(p.getKey()) ? "" : " ?")
+                            .append(" | ")
+                            .append(value(p.getValue()))
+                            .append(" | ")
+                            .append(fallback(p.getValue()))
+                            .append(" | ")
+                            .append(p.getValue().path("description").asText().replace("|", "\\|"))
+                            .append(" |\n"));
             text.append('\n');
         }
         check(FORMAT, "keys", text.toString());
@@ -53,7 +66,9 @@ class FormatDocsTest {
             items.path("prefixItems").forEach(i -> pair.add(name(i.path("$ref").asText())));
             return "list of [" + String.join(", ", pair) + "]";
         }
-        return property.has("additionalProperties") ? "object by name" : property.path("type").asText();
+        return property.has("additionalProperties")
+                ? "object by name"
+                : property.path("type").asText();
     }
 
     private static String name(String ref) {
@@ -62,7 +77,9 @@ class FormatDocsTest {
 
     private static String fallback(JsonNode property) {
         JsonNode value = property.path("default");
-        if (value.isMissingNode() || value.isTextual() && value.asText().isEmpty() || value.isContainerNode() && value.isEmpty()) return "";
+        if (value.isMissingNode()
+                || value.isTextual() && value.asText().isEmpty()
+                || value.isContainerNode() && value.isEmpty()) return "";
         return "`" + value + "`";
     }
 
@@ -75,8 +92,13 @@ class FormatDocsTest {
                 symbols.add("`" + unit.symbol() + "`");
                 unit.aliases().forEach(a -> aliases.add("`" + a + "`"));
             }
-            text.append("| ").append(each.name().toLowerCase(Locale.ROOT).replace('_', ' ')).append(" | ")
-                    .append(String.join(" ", symbols)).append(" | ").append(String.join(" ", aliases)).append(" |\n");
+            text.append("| ")
+                    .append(each.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                    .append(" | ")
+                    .append(String.join(" ", symbols))
+                    .append(" | ")
+                    .append(String.join(" ", aliases))
+                    .append(" |\n");
         }
         check(UNITS, "units", text.toString());
     }
@@ -85,7 +107,8 @@ class FormatDocsTest {
     void theShortestFileOfTheManualReads() throws IOException, ScenarioProblems {
         String manual = Files.readString(FORMAT);
         int from = manual.indexOf("```json\n") + 8;
-        assertThat(ScenarioReader.read(manual.substring(from, manual.indexOf("```", from)), FORMAT.toString()).name())
+        assertThat(ScenarioReader.read(manual.substring(from, manual.indexOf("```", from)), FORMAT.toString())
+                        .name())
                 .isEqualTo("House");
     }
 
@@ -93,7 +116,11 @@ class FormatDocsTest {
         String begin = "<!-- " + what + ": begin -->\n", end = "<!-- " + what + ": end -->";
         String page = Files.readString(file);
         int from = page.indexOf(begin) + begin.length(), to = page.indexOf(end);
-        if (Boolean.getBoolean("slabfield.rewriteDocs")) Files.writeString(file, page.substring(0, from) + table + page.substring(to));
-        else assertThat(page.substring(from, to)).as("run with -Dslabfield.rewriteDocs=true to renew " + file).isEqualTo(table);
+        if (Boolean.getBoolean("slabfield.rewriteDocs"))
+            Files.writeString(file, page.substring(0, from) + table + page.substring(to));
+        else
+            assertThat(page.substring(from, to))
+                    .as("run with -Dslabfield.rewriteDocs=true to renew " + file)
+                    .isEqualTo(table);
     }
 }

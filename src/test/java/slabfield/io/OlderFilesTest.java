@@ -23,9 +23,12 @@ class OlderFilesTest {
         assertThat(scenario.stages()).extracting(Stage::id).containsExactly("before sealing", "joint filled");
         assertThat(scenario.stages().get(0).holes()).hasSize(2);
         assertThat(scenario.stages().get(0).holes().get(0).fanOn()).hasValue(-0.4);
-        assertThat(scenario.stages().get(1).holes()).singleElement().satisfies(r -> assertThat(r.fanOn()).hasValue(-3.1));
+        assertThat(scenario.stages().get(1).holes())
+                .singleElement()
+                .satisfies(r -> assertThat(r.fanOn()).hasValue(-3.1));
         assertThat(scenario.layer().fill().thickness()).isEqualTo(0.1);
-        assertThat(ScenarioReader.read(ScenarioWriter.toJson(scenario), "again")).isEqualTo(scenario);
+        assertThat(ScenarioReader.read(ScenarioWriter.toJson(scenario), "again"))
+                .isEqualTo(scenario);
     }
 
     @Test
@@ -46,13 +49,16 @@ class OlderFilesTest {
         JobRecord record = RecordFile.read(OLDER.resolve("record-version-1.json"));
         assertThat(record.details()).isEmpty();
         assertThat(record.answer(Gate.UTILITIES)).map(a -> a.answer()).contains(Answer.YES);
-        assertThat(record.radonTests()).singleElement().satisfies(t -> assertThat(t.result()).isEqualTo("61 Bq/m3"));
+        assertThat(record.radonTests())
+                .singleElement()
+                .satisfies(t -> assertThat(t.result()).isEqualTo("61 Bq/m3"));
         assertThat(RecordFile.read(RecordFile.toJson(record), "again")).isEqualTo(record);
         assertThat(RecordFile.toJson(record)).contains("\"slabfieldRecord\": 2");
     }
 
     @Test
     void aRecordOfANewerProgramIsRefused() {
-        assertThatThrownBy(() -> RecordFile.read("{ \"slabfieldRecord\": 99, \"scenario\": \"x\" }", "new")).hasMessageContaining("newer Slabfield");
+        assertThatThrownBy(() -> RecordFile.read("{ \"slabfieldRecord\": 99, \"scenario\": \"x\" }", "new"))
+                .hasMessageContaining("newer Slabfield");
     }
 }

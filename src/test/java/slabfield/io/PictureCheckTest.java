@@ -43,7 +43,8 @@ class PictureCheckTest {
 
     @Test
     void whatIsNoPictureIsRefusedInWords() {
-        assertThat(refusal("<svg/>".getBytes(StandardCharsets.UTF_8))).isEqualTo("The picture \"plan\" is neither PNG nor JPEG; save it as one of them.");
+        assertThat(refusal("<svg/>".getBytes(StandardCharsets.UTF_8)))
+                .isEqualTo("The picture \"plan\" is neither PNG nor JPEG; save it as one of them.");
         assertThat(refusal(new byte[0])).contains("neither PNG nor JPEG");
     }
 
@@ -52,7 +53,8 @@ class PictureCheckTest {
         assertThat(refusal(new byte[PictureCheck.MOST_BYTES + 1])).contains("larger than 32 MB");
         byte[] bomb = picture("png", 2, 2);
         ByteBuffer.wrap(bomb).putInt(16, 50_000).putInt(20, 50_000);
-        assertThat(refusal(bomb)).isEqualTo("The picture \"plan\" has 50000 x 50000 pixels; save it with at most 40 million.");
+        assertThat(refusal(bomb))
+                .isEqualTo("The picture \"plan\" has 50000 x 50000 pixels; save it with at most 40 million.");
     }
 
     @ParameterizedTest

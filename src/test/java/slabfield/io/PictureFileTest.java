@@ -36,8 +36,11 @@ class PictureFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "hello, this is a text and no picture at all", "\u00ff\u00d8\u00ff\u00e0\u0000\u0002"})
     void whatIsNoPictureIsRefusedInWords(String text) throws IOException {
-        Path file = Files.write(folder.resolve("other.png"), text.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> PictureFile.read(file)).isInstanceOf(IOException.class).hasMessageMatching(".*(neither PNG nor JPEG|is damaged).*");
+        Path file =
+                Files.write(folder.resolve("other.png"), text.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertThatThrownBy(() -> PictureFile.read(file))
+                .isInstanceOf(IOException.class)
+                .hasMessageMatching(".*(neither PNG nor JPEG|is damaged).*");
     }
 
     @Test
@@ -65,8 +68,10 @@ class PictureFileTest {
         Files.createSymbolicLink(project.resolve("link.png"), outside);
         Files.createSymbolicLink(project.resolve("way"), folder);
         assertThat(PictureFile.beside(project, "own.png")).isPresent();
-        assertThat(PictureFile.beside(Files.createSymbolicLink(folder.resolve("other"), project), "own.png")).isPresent();
-        for (String name : new String[] {"../plan.png", "link.png", "way/plan.png", outside.toString(), "none.png", "a\0.png"})
+        assertThat(PictureFile.beside(Files.createSymbolicLink(folder.resolve("other"), project), "own.png"))
+                .isPresent();
+        for (String name :
+                new String[] {"../plan.png", "link.png", "way/plan.png", outside.toString(), "none.png", "a\0.png"})
             assertThat(PictureFile.beside(project, name)).as(name).isEmpty();
     }
 }

@@ -27,8 +27,17 @@ class RecordFileTest {
 
     private static JobRecord full() throws Blocked {
         DraftTest test = new DraftTest(
-                "water heater", true, DraftTest.Outcome.PASSED, Map.of(DraftStep.SHUT, Answer.YES, DraftStep.RADON_FAN, Answer.NOT_PRESENT),
-                OptionalDouble.of(-3.5), OptionalDouble.of(-2), OptionalDouble.of(20), OptionalDouble.of(15.5), "B", TIME, "windy");
+                "water heater",
+                true,
+                DraftTest.Outcome.PASSED,
+                Map.of(DraftStep.SHUT, Answer.YES, DraftStep.RADON_FAN, Answer.NOT_PRESENT),
+                OptionalDouble.of(-3.5),
+                OptionalDouble.of(-2),
+                OptionalDouble.of(20),
+                OptionalDouble.of(15.5),
+                "B",
+                TIME,
+                "windy");
         return JobRecord.empty("House")
                 .with(Gate.UTILITIES, new GateAnswer(Answer.YES, "A", TIME, "marked in red"))
                 .with(Gate.STRUCTURAL_SLAB, new GateAnswer(Answer.NOT_PRESENT, "", TIME, ""))
@@ -55,17 +64,20 @@ class RecordFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '\u0001', value = {
-        "\"slabfieldRecord\": 1 | \"slabfieldRecord\": 0 | this is no job record of version 2",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"startup\": \"2026-01-20T14:05\" | did you mean \"startUp\"?",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"startUp\": \"20 Jan\" | must be a local time such as 2026-01-20T14:05",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"completed\": \"2026-01-20T14:05\" | cannot be said yet: \"combustion\" is unanswered.",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"fire\": {} } | there is no gate \"fire\"",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"utilities\": { \"answer\": \"yes\" } } | an answer needs its \"time\"",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"utilities\": { \"answer\": \"maybe\" } } | is not one of the words for \"answer\"",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"CO alarm\": { \"answer\": \"not present\", \"time\": \"2026-01-20T14:05\" } } | answer \"yes\" or \"no\"",
-        "\"scenario\": \"House\" | \"scenario\": \"House\", \"radonTests\": [{ \"start\": \"2026-01-20T14:05\" }] | the fan was not started"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\u0001',
+            value = {
+                "\"slabfieldRecord\": 1 | \"slabfieldRecord\": 0 | this is no job record of version 2",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"startup\": \"2026-01-20T14:05\" | did you mean \"startUp\"?",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"startUp\": \"20 Jan\" | must be a local time such as 2026-01-20T14:05",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"completed\": \"2026-01-20T14:05\" | cannot be said yet: \"combustion\" is unanswered.",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"fire\": {} } | there is no gate \"fire\"",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"utilities\": { \"answer\": \"yes\" } } | an answer needs its \"time\"",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"utilities\": { \"answer\": \"maybe\" } } | is not one of the words for \"answer\"",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"gates\": { \"CO alarm\": { \"answer\": \"not present\", \"time\": \"2026-01-20T14:05\" } } | answer \"yes\" or \"no\"",
+                "\"scenario\": \"House\" | \"scenario\": \"House\", \"radonTests\": [{ \"start\": \"2026-01-20T14:05\" }] | the fan was not started"
+            })
     void saysWhatIsWrong(String good, String bad, String message) {
         assertThatThrownBy(() -> RecordFile.read(SHORT.replace(good, bad), "r.json"))
                 .isInstanceOf(ScenarioProblems.class)
@@ -74,6 +86,7 @@ class RecordFileTest {
 
     @Test
     void aMissingFileIsSaidPlainly(@TempDir Path folder) throws IOException {
-        assertThatThrownBy(() -> RecordFile.read(folder.resolve("none.json"))).hasMessageContaining("the record cannot be read");
+        assertThatThrownBy(() -> RecordFile.read(folder.resolve("none.json")))
+                .hasMessageContaining("the record cannot be read");
     }
 }

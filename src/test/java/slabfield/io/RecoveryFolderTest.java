@@ -33,7 +33,9 @@ class RecoveryFolderTest {
     /** The folder as a process sees it that has ended since: its number may belong to another by now. */
     private RecoveryFolder ofEndedProcess() {
         Owner self = Owner.thisProcess();
-        return new RecoveryFolder(folder.resolve("recovery"), new Owner(self.process(), self.started().map(t -> t.minusSeconds(60))));
+        return new RecoveryFolder(
+                folder.resolve("recovery"),
+                new Owner(self.process(), self.started().map(t -> t.minusSeconds(60))));
     }
 
     @Test
@@ -60,12 +62,15 @@ class RecoveryFolderTest {
         ofEndedProcess().window().unsaved(Optional.empty(), HOUSE);
         Thread.sleep(5);
         ofEndedProcess().window().unsaved(Optional.of(file), HOUSE);
-        assertThat(ours.leftovers()).extracting(RecoveryFolder.Leftover::file).containsExactly(Optional.of(file.toAbsolutePath()), Optional.empty());
+        assertThat(ours.leftovers())
+                .extracting(RecoveryFolder.Leftover::file)
+                .containsExactly(Optional.of(file.toAbsolutePath()), Optional.empty());
     }
 
     @Test
     void whatWasSavedOrClosedIsNoLoss() throws IOException {
-        RecoveryFolder.Window saved = ofEndedProcess().window(), closed = ofEndedProcess().window();
+        RecoveryFolder.Window saved = ofEndedProcess().window(),
+                closed = ofEndedProcess().window();
         saved.unsaved(Optional.of(file), HOUSE);
         saved.saved(Optional.of(file));
         closed.unsaved(Optional.of(file), HOUSE);
@@ -81,7 +86,9 @@ class RecoveryFolderTest {
         first.saved(Optional.of(file));
         Path link = Files.createSymbolicLink(folder.resolve("link.json"), file);
         assertThat(second.isOpenElsewhere(link)).isTrue();
-        assertThat(first.isOpenElsewhere(file)).as("a window does not stand in its own way").isFalse();
+        assertThat(first.isOpenElsewhere(file))
+                .as("a window does not stand in its own way")
+                .isFalse();
         first.close();
         assertThat(second.isOpenElsewhere(file)).isFalse();
         ofEndedProcess().window().saved(Optional.of(file));
@@ -91,7 +98,11 @@ class RecoveryFolderTest {
     @Test
     void otherFilesAndBrokenOnesAreLeftAlone() throws IOException {
         Path recovery = Files.createDirectories(folder.resolve("recovery"));
-        for (String text : List.of("", "{", "[]", "{\"slabfieldRecovery\": 1, \"process\": 1, \"started\": \"noon\"}",
+        for (String text : List.of(
+                "",
+                "{",
+                "[]",
+                "{\"slabfieldRecovery\": 1, \"process\": 1, \"started\": \"noon\"}",
                 "{\"slabfieldRecovery\": 1, \"process\": 999999999, \"file\": \"\\u0000\", \"scenario\": \"x\"}"))
             Files.writeString(recovery.resolve(text.length() + ".recovery.json"), text);
         Files.writeString(recovery.resolve("letter.txt"), "dear");

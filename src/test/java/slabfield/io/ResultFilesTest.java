@@ -47,17 +47,25 @@ class ResultFilesTest {
         sources.put("sump", 0.004);
         sources.put("soil", -0.001);
         return new Result.Solved(
-                scenario(), new Convergence(Convergence.Ending.CONVERGED, 5, 1e-12, 2e-13), FIELD, Optional.empty(),
+                scenario(),
+                new Convergence(Convergence.Ending.CONVERGED, 5, 1e-12, 2e-13),
+                FIELD,
+                Optional.empty(),
                 new Result.Flows(0.003, 0.004, -0.001, 0, sources),
-                List.of(new Result.Hole("T1", new Point(2, 2), OptionalDouble.of(-2.4), OptionalDouble.of(0.3)),
+                List.of(
+                        new Result.Hole("T1", new Point(2, 2), OptionalDouble.of(-2.4), OptionalDouble.of(0.3)),
                         new Result.Hole("T2", new Point(3, 3), OptionalDouble.empty(), OptionalDouble.empty())),
-                List.of(new Result.Suction("S1", new Point(1, 1), -100, 0.003)), coverage,
-                List.of(new Result.Unreached(new Point(4, 4), 2.5)), List.of("A doubt."), new double[4]);
+                List.of(new Result.Suction("S1", new Point(1, 1), -100, 0.003)),
+                coverage,
+                List.of(new Result.Unreached(new Point(4, 4), 2.5)),
+                List.of("A doubt."),
+                new double[4]);
     }
 
     @Test
     void writesASolvedHouse() throws Exception {
-        JsonNode json = MAPPER.readTree(ResultWriter.json(solved(new Result.Coverage(5, 0.75, 1.5, new Point(9, 7), 0.1))));
+        JsonNode json =
+                MAPPER.readTree(ResultWriter.json(solved(new Result.Coverage(5, 0.75, 1.5, new Point(9, 7), 0.1))));
         assertThat(json).isEqualTo(MAPPER.readTree("""
                 { "writtenBy": "Slabfield", "scenario": "House",
                   "outcome": { "converged": true, "ending": "converged", "iterations": 5, "residual": 1e-12 },
@@ -95,12 +103,14 @@ class ResultFilesTest {
 
     @Test
     void aFieldIsATableOfCells() {
-        assertThat(FieldCsv.text(FIELD)).isEqualTo(String.join("\r\n",
-                "x_m,y_m,pressure_Pa,kind",
-                "0.25,0.125,-1.25,layer",
-                "0.75,0.125,-1.0E-7,disc",
-                "0.25,0.375,,barrier",
-                "0.75,0.375,,unreached",
-                ""));
+        assertThat(FieldCsv.text(FIELD))
+                .isEqualTo(String.join(
+                        "\r\n",
+                        "x_m,y_m,pressure_Pa,kind",
+                        "0.25,0.125,-1.25,layer",
+                        "0.75,0.125,-1.0E-7,disc",
+                        "0.25,0.375,,barrier",
+                        "0.75,0.375,,unreached",
+                        ""));
     }
 }

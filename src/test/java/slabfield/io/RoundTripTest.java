@@ -48,7 +48,8 @@ class RoundTripTest {
         assertThat(ScenarioFilesTest.schemaErrors(tree)).isEmpty();
         Set<String> used = new HashSet<>();
         collect(tree, used);
-        for (FileObject each : FileObject.values()) assertThat(used).as(each.schemaName()).containsAll(each.keys());
+        for (FileObject each : FileObject.values())
+            assertThat(used).as(each.schemaName()).containsAll(each.keys());
     }
 
     private static void collect(JsonNode node, Set<String> used) {
@@ -90,7 +91,13 @@ class RoundTripTest {
         BlockWall north = s.blockWalls().get(0);
         assertThat(north.tops()).isEqualTo(new Seal(SealState.COVERED, 0.85, false));
         assertThat(north.tile()).contains(new BlockWall.TileJoint("loop", 1e-5));
-        assertThat(List.of(north.height(), north.topArea(), north.joint(), north.faceToRoom(), north.faceToOutdoors(), north.along()))
+        assertThat(List.of(
+                        north.height(),
+                        north.topArea(),
+                        north.joint(),
+                        north.faceToRoom(),
+                        north.faceToOutdoors(),
+                        north.along()))
                 .containsExactly(2.4384, 0.08, 2e-4, 3e-5, 1e-6, 2e-3);
         assertThat(north.joinsAtCorners()).isFalse();
         assertThat(s.opening("sump").orElseThrow().passage()).isEqualTo(new Opening.Orifice(0.0258064, 0.6));
@@ -99,9 +106,12 @@ class RoundTripTest {
         assertThat(s.opening("joint").orElseThrow().passage()).isEqualTo(new Opening.Crack(0.001, 1));
         assertThat(s.opening("joint").orElseThrow().seal()).isEqualTo(Seal.of(SealState.LOOSE));
         assertThat(s.opening("slot").orElseThrow().passage()).isEqualTo(new Opening.Orifice(0.00129032, 0.61));
-        assertThat(s.opening("chase").orElseThrow().passage()).isEqualTo(new Opening.PowerLaw(Unit.CFM.toSi(0.5), 0.65));
+        assertThat(s.opening("chase").orElseThrow().passage())
+                .isEqualTo(new Opening.PowerLaw(Unit.CFM.toSi(0.5), 0.65));
         Opening.Spot pipe = (Opening.Spot) s.opening("pipe").orElseThrow().place();
-        assertThat(Math.PI * pipe.radius() * pipe.radius()).as("circle of the area").isCloseTo(0.00193548, within(1e-15));
+        assertThat(Math.PI * pipe.radius() * pipe.radius())
+                .as("circle of the area")
+                .isCloseTo(0.00193548, within(1e-15));
     }
 
     @Test
@@ -110,29 +120,44 @@ class RoundTripTest {
         assertThat(s.suctionPoint("S1").orElseThrow().source()).isEqualTo(new Source.Pressure(-249.08891));
         assertThat(s.suctionPoint("S1").orElseThrow().pit()).isEqualTo(new SuctionPoint.Pit(0.2286));
         SuctionPoint s2 = s.suctionPoint("S2").orElseThrow();
-        assertThat(2.0 / 3 * Math.PI * Math.pow(s2.pit().radius(), 3)).as("half ball").isCloseTo(0.028316846592, within(1e-14));
+        assertThat(2.0 / 3 * Math.PI * Math.pow(s2.pit().radius(), 3))
+                .as("half ball")
+                .isCloseTo(0.028316846592, within(1e-14));
         assertThat(s2.openWhenOff()).isTrue();
         assertThat(s.suctionPoint("S3").orElseThrow().tile()).isEqualTo(Optional.of("loop"));
         Source.Fan fan = (Source.Fan) s.suctionPoint("S3").orElseThrow().source();
         assertThat(fan.curve().rises()).containsExactly(373.633365, 273.997801, 0.0);
         assertThat(fan.run()).containsExactly(new Source.Pipe(0.1016, 9.144, 4, 2, 1e-5));
         assertThat(fan.discharge()).isEqualTo(-2);
-        assertThat(((Source.Fan) s.suctionPoint("S4").orElseThrow().source()).run()).isEmpty();
+        assertThat(((Source.Fan) s.suctionPoint("S4").orElseThrow().source()).run())
+                .isEmpty();
         Stage first = s.stages().get(0);
-        assertThat(first.seals()).isEqualTo(Map.of("sump", Seal.of(SealState.OPEN), "north", new Seal(SealState.SEALED, 0.99, false)));
+        assertThat(first.seals())
+                .isEqualTo(Map.of("sump", Seal.of(SealState.OPEN), "north", new Seal(SealState.SEALED, 0.99, false)));
         assertThat(first.sources()).isEqualTo(Map.of("S1", new Source.Pressure(-8000), "S2", new Source.Flow(0)));
         assertThat(first.holes().get(0).fanOn()).hasValue(-0.4);
         assertThat(first.holes().get(0).count()).hasValue(6);
         assertThat(first.holes().get(0).waited()).hasValue(90);
         assertThat(first.holes().get(0).change().orElseThrow()).isCloseTo(-1.6, within(1e-12));
         assertThat(first.systems().get(0).flow()).hasValue(Unit.CFM.toSi(22));
-        assertThat(first.systems().stream().map(r -> r.flowReading().orElseThrow())).containsExactly(
-                new FlowReading.Stated(Unit.CFM.toSi(22), OptionalDouble.of(Unit.CFM.toSi(2))),
-                new FlowReading.Below(Unit.CFM.toSi(5)),
-                new FlowReading.InPipe(List.of(9.0, 11.5, 11.0, 8.5), false, 0.1016, true, OptionalDouble.of(0.5), OptionalDouble.of(1.1)),
-                new FlowReading.InPipe(
-                        List.of(Unit.FOOT_PER_MINUTE.toSi(900)), true, 0.0762, false,
-                        OptionalDouble.of(Unit.FOOT_PER_MINUTE.toSi(10)), OptionalDouble.empty()));
+        assertThat(first.systems().stream().map(r -> r.flowReading().orElseThrow()))
+                .containsExactly(
+                        new FlowReading.Stated(Unit.CFM.toSi(22), OptionalDouble.of(Unit.CFM.toSi(2))),
+                        new FlowReading.Below(Unit.CFM.toSi(5)),
+                        new FlowReading.InPipe(
+                                List.of(9.0, 11.5, 11.0, 8.5),
+                                false,
+                                0.1016,
+                                true,
+                                OptionalDouble.of(0.5),
+                                OptionalDouble.of(1.1)),
+                        new FlowReading.InPipe(
+                                List.of(Unit.FOOT_PER_MINUTE.toSi(900)),
+                                true,
+                                0.0762,
+                                false,
+                                OptionalDouble.of(Unit.FOOT_PER_MINUTE.toSi(10)),
+                                OptionalDouble.empty()));
         assertThat(first.systems().get(1).suction()).hasValue(-120);
         assertThat(s.stages().get(1).asDrawn()).isTrue();
     }
@@ -140,11 +165,13 @@ class RoundTripTest {
     @Test
     void readsRisersPipesAndFans() throws ScenarioProblems {
         Scenario s = ScenarioReader.read(SampleFile.FULL, "full");
-        Source.Branch branch = (Source.Branch) s.suctionPoint("S5").orElseThrow().source();
+        Source.Branch branch =
+                (Source.Branch) s.suctionPoint("S5").orElseThrow().source();
         assertThat(branch.riser()).isEqualTo("R");
-        assertThat(branch.run()).containsExactly(
-                new Source.Pipe(2.067 * 0.0254, 0.9144, 0, 0.5, 1.5e-6, new Source.Turns(2, 0, 0), 1.5, 0.6096),
-                new Source.Pipe(3.068 * 0.0254, 3.048, 0, 0, 1.5e-6, new Source.Turns(0, 1, 1), 0, 0));
+        assertThat(branch.run())
+                .containsExactly(
+                        new Source.Pipe(2.067 * 0.0254, 0.9144, 0, 0.5, 1.5e-6, new Source.Turns(2, 0, 0), 1.5, 0.6096),
+                        new Source.Pipe(3.068 * 0.0254, 3.048, 0, 0, 1.5e-6, new Source.Turns(0, 1, 1), 0, 0));
         Riser riser = s.equipment().riser("R").orElseThrow();
         assertThat(riser.discharge()).isEqualTo(-1);
         assertThat(riser.run()).singleElement().extracting(Source.Pipe::rise).isEqualTo(5.4864);
@@ -166,11 +193,13 @@ class RoundTripTest {
         assertThat(house.naturalFlow()).hasValue(Unit.CFM.toSi(60));
         assertThat(house.exhausts()).extracting(House.Exhaust::id).containsExactly("dryer", "bath");
         assertThat(house.designDay()).contains(new House.DesignDay(253.15, 4, 0.3));
-        assertThat(house.climate().bins()).containsExactly(new House.Bin(263.15, 864000), new House.Bin(273.15, 2592000));
+        assertThat(house.climate().bins())
+                .containsExactly(new House.Bin(263.15, 864000), new House.Bin(273.15, 2592000));
         assertThat(house.climate().degreeDays()).hasValue(3000 * 86400.0);
         assertThat(house.climate().balance()).isCloseTo(288.7055556, within(1e-7));
         assertThat(house.limits()).containsExactly(new House.Limit(2, "the inspector's, for the water heater"));
-        assertThat(house.heating().orElseThrow()).isEqualTo(new House.Heating("oil", 0.8, 3.5, "gal", Unit.BRITISH_THERMAL_UNIT.toSi(106000)));
+        assertThat(house.heating().orElseThrow())
+                .isEqualTo(new House.Heating("oil", 0.8, 3.5, "gal", Unit.BRITISH_THERMAL_UNIT.toSi(106000)));
         assertThat(house.tariff()).contains(new House.Tariff("XYZ", 0.114));
     }
 
@@ -194,7 +223,10 @@ class RoundTripTest {
         String text = ScenarioWriter.toJson(scenario);
         assertThat(ScenarioReader.read(text, "again")).isEqualTo(scenario);
         assertThat(ScenarioWriter.toJson(scenario)).isEqualTo(text);
-        assertThat(text).contains("\"lengthUnit\": \"ft\"").contains("[ 40.5, 28 ]").contains("\"thickness\": \"0.0889 m\"");
+        assertThat(text)
+                .contains("\"lengthUnit\": \"ft\"")
+                .contains("[ 40.5, 28 ]")
+                .contains("\"thickness\": \"0.0889 m\"");
         assertThat(ScenarioFilesTest.schemaErrors(MAPPER.readTree(text))).isEmpty();
     }
 
@@ -205,7 +237,8 @@ class RoundTripTest {
         Random random = new Random(42);
         for (int i = 0; i < 2000; i++) {
             double metres = Math.rint((random.nextDouble() - 0.5) * 200 * 1e9) / 1e9;
-            assertThat(Coordinates.metres(Coordinates.number(metres, unit).doubleValue(), unit)).isEqualTo(metres);
+            assertThat(Coordinates.metres(Coordinates.number(metres, unit).doubleValue(), unit))
+                    .isEqualTo(metres);
         }
     }
 
@@ -217,12 +250,14 @@ class RoundTripTest {
         ObjectNode filled = (ObjectNode) MAPPER.readTree(SampleFile.FULL);
         Set<String> tried = new HashSet<>();
         fill(filled, schema, schema, tried);
-        assertThat(ScenarioReader.read(MAPPER.writeValueAsString(filled), "filled")).isEqualTo(plain);
+        assertThat(ScenarioReader.read(MAPPER.writeValueAsString(filled), "filled"))
+                .isEqualTo(plain);
         ObjectNode small = (ObjectNode) MAPPER.readTree(SampleFile.SHORT);
         fill(small, schema, schema, tried);
         assertThat(ScenarioReader.read(MAPPER.writeValueAsString(small), "filled"))
                 .isEqualTo(ScenarioReader.read(SampleFile.SHORT, "short"));
-        assertThat(tried).contains("4 in", "20 cm2/m", "1e-4 m3/s/Pa/m", "2e-5 m/s/Pa", "1e-3 m4/s/Pa", "7 ft", "10 cm", "0 m");
+        assertThat(tried)
+                .contains("4 in", "20 cm2/m", "1e-4 m3/s/Pa/m", "2e-5 m/s/Pa", "1e-3 m4/s/Pa", "7 ft", "10 cm", "0 m");
     }
 
     /** Puts every default of the schema into a tree where its key is missing and has a meaning. */

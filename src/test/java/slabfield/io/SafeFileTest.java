@@ -58,7 +58,8 @@ class SafeFileTest {
         Path missing = folder.resolve("none").resolve("a.json");
         assertThatThrownBy(() -> SafeFile.write(missing, bytes("x")))
                 .isInstanceOf(IOException.class)
-                .hasMessage("Cannot save " + missing + ": its folder does not exist; make the folder or choose another.");
+                .hasMessage(
+                        "Cannot save " + missing + ": its folder does not exist; make the folder or choose another.");
         assertThatThrownBy(() -> SafeFile.write(folder, bytes("x")))
                 .hasMessage("Cannot save " + folder + ": it is a folder; give a file name.");
         assertThat(names()).isEmpty();
@@ -67,19 +68,25 @@ class SafeFileTest {
     @Test
     void keepsTheLastVersionsOfWork() throws IOException {
         Path file = folder.resolve("a.json");
-        for (String text : List.of("one", "two", "three", "four", "five")) SafeFile.writeKeepingVersions(file, bytes(text));
+        for (String text : List.of("one", "two", "three", "four", "five"))
+            SafeFile.writeKeepingVersions(file, bytes(text));
         assertThat(file).hasContent("five");
-        assertThat(SafeFile.versions(file)).extracting(v -> Files.readString(v)).containsExactly("four", "three", "two");
+        assertThat(SafeFile.versions(file))
+                .extracting(v -> Files.readString(v))
+                .containsExactly("four", "three", "two");
         assertThat(names()).containsExactly("a.json", "a.json.1~", "a.json.2~", "a.json.3~");
     }
 
     @Test
     void keepsThePermissionsOfTheFile() throws IOException {
         Path file = Files.writeString(folder.resolve("a.json"), "one");
-        assumeTrue(Files.getFileAttributeView(file, PosixFileAttributeView.class) != null, "no such permissions on this disk");
+        assumeTrue(
+                Files.getFileAttributeView(file, PosixFileAttributeView.class) != null,
+                "no such permissions on this disk");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
         SafeFile.write(file, bytes("two"));
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo("rw-rw----");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo("rw-rw----");
     }
 
     @Test
@@ -87,7 +94,8 @@ class SafeFileTest {
         Path file = Files.writeString(folder.resolve("a.json"), "one");
         assertThat(file.toFile().setReadOnly()).isTrue();
         assertThatThrownBy(() -> SafeFile.write(file, bytes("two")))
-                .hasMessage("Cannot save " + file + ": the file is write-protected; save it under another name, or take the protection off.");
+                .hasMessage("Cannot save " + file
+                        + ": the file is write-protected; save it under another name, or take the protection off.");
         assertThat(file).hasContent("one");
         assertThat(names()).containsExactly("a.json");
     }
@@ -95,14 +103,16 @@ class SafeFileTest {
     @Test
     void aPlaceThatCannotBeIsExplained() throws IOException {
         Path file = Files.writeString(folder.resolve("a.json"), "one");
-        assertThatThrownBy(() -> SafeFile.write(file.resolve("b.json"), bytes("x"))).hasMessageContaining("\"a.json\" is a file, not a folder");
+        assertThatThrownBy(() -> SafeFile.write(file.resolve("b.json"), bytes("x")))
+                .hasMessageContaining("\"a.json\" is a file, not a folder");
         Path longName = folder.resolve("x".repeat(250));
         assertThatThrownBy(() -> SafeFile.write(longName, bytes("x"))).hasMessageContaining("its name is too long");
     }
 
     @Test
     void partsOfAnEarlierCrashAreSweptAndNoOthers() throws IOException {
-        Path old = Files.writeString(folder.resolve(".a.json.1.part"), "half"), fresh = Files.writeString(folder.resolve(".a.json.2.part"), "half");
+        Path old = Files.writeString(folder.resolve(".a.json.1.part"), "half"),
+                fresh = Files.writeString(folder.resolve(".a.json.2.part"), "half");
         Path others = Files.writeString(folder.resolve(".b.json.1.part"), "half");
         FileTime hourAgo = FileTime.from(Instant.now().minus(Duration.ofHours(1)));
         Files.setLastModifiedTime(old, hourAgo);

@@ -46,9 +46,14 @@ class SavesSurviveKillTest {
             stop.set(true);
             for (Thread each : load) each.join();
         }
-        Measured.write("kills", List.of(String.format(
-                Locale.ROOT, "%,d kills through %,d saves under load; %,d of them fell into a save. Every time the old or the new file was there, whole.",
-                KILLS, saves, fellIntoASave)));
+        Measured.write(
+                "kills",
+                List.of(String.format(
+                        Locale.ROOT,
+                        "%,d kills through %,d saves under load; %,d of them fell into a save. Every time the old or the new file was there, whole.",
+                        KILLS,
+                        saves,
+                        fellIntoASave)));
         assertThat(saves).as("saves done under the kills").isGreaterThan(KILLS);
         assertThat(fellIntoASave).as("kills that left a part of a new file").isPositive();
     }
@@ -57,9 +62,16 @@ class SavesSurviveKillTest {
     private int killOnce(int first) throws IOException, InterruptedException {
         Path file = folder.resolve("house.json"), said = folder.resolve("said");
         Process saver = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx64m", "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"), SaveLoop.class.getName(), file.toString(),
-                        String.valueOf(first), String.valueOf(SAVES))
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx64m",
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        SaveLoop.class.getName(),
+                        file.toString(),
+                        String.valueOf(first),
+                        String.valueOf(SAVES))
                 .redirectErrorStream(true)
                 .redirectOutput(said.toFile())
                 .start();
@@ -80,8 +92,12 @@ class SavesSurviveKillTest {
 
     private static void checkVersions(Path file, int current) throws IOException {
         List<Integer> kept = new ArrayList<>();
-        for (Path version : SafeFile.versions(file)) kept.add(SaveLoop.version(version).orElseThrow(() -> new AssertionError(version + " is not whole")));
-        assertThat(kept).as("earlier versions").isSortedAccordingTo((a, b) -> b - a).allMatch(v -> v <= current);
+        for (Path version : SafeFile.versions(file))
+            kept.add(SaveLoop.version(version).orElseThrow(() -> new AssertionError(version + " is not whole")));
+        assertThat(kept)
+                .as("earlier versions")
+                .isSortedAccordingTo((a, b) -> b - a)
+                .allMatch(v -> v <= current);
     }
 
     private void countAndClearParts() throws IOException {

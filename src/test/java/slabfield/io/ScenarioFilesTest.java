@@ -37,7 +37,8 @@ class ScenarioFilesTest {
     }
 
     static List<String> schemaErrors(JsonNode tree) throws IOException {
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schemaTree());
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schemaTree());
         return schema.validate(tree).stream().map(Error::toString).toList();
     }
 
@@ -71,15 +72,21 @@ class ScenarioFilesTest {
     void theSchemaHasTheReadersKeys() throws IOException {
         JsonNode schema = schemaTree();
         for (FileObject each : FileObject.values()) {
-            JsonNode object = each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
-            assertThat(names(object.path("properties"))).as(each.schemaName())
+            JsonNode object =
+                    each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
+            assertThat(names(object.path("properties")))
+                    .as(each.schemaName())
                     .containsExactlyInAnyOrderElementsOf(ScenarioReader.keys().get(each.schemaName()));
             List<String> required = new ArrayList<>();
             object.path("required").forEach(r -> required.add(r.asText()));
             assertThat(required).as(each.schemaName()).containsExactlyInAnyOrderElementsOf(each.required());
-            assertThat(object.path("additionalProperties").asBoolean(true)).as(each.schemaName()).isFalse();
+            assertThat(object.path("additionalProperties").asBoolean(true))
+                    .as(each.schemaName())
+                    .isFalse();
         }
-        long objects = schema.path("$defs").properties().stream().filter(d -> d.getValue().has("properties")).count();
+        long objects = schema.path("$defs").properties().stream()
+                .filter(d -> d.getValue().has("properties"))
+                .count();
         assertThat(objects + 1).as("objects that only the schema knows").isEqualTo(FileObject.values().length);
     }
 
@@ -87,9 +94,13 @@ class ScenarioFilesTest {
     void theSchemaDescribesEveryKey() throws IOException {
         JsonNode schema = schemaTree();
         for (FileObject each : FileObject.values()) {
-            JsonNode object = each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
-            object.path("properties").properties().forEach(
-                    p -> assertThat(p.getValue().path("description").asText()).as(each.schemaName() + "." + p.getKey()).isNotBlank());
+            JsonNode object =
+                    each == FileObject.SCENARIO ? schema : schema.path("$defs").path(each.schemaName());
+            object.path("properties")
+                    .properties()
+                    .forEach(p -> assertThat(p.getValue().path("description").asText())
+                            .as(each.schemaName() + "." + p.getKey())
+                            .isNotBlank());
         }
     }
 
@@ -101,11 +112,14 @@ class ScenarioFilesTest {
         assertThat(words(defs, "opening", "state")).containsExactlyElementsOf(Words.STATES.keySet());
         assertThat(words(defs, "stage", "kind")).containsExactlyElementsOf(Words.STAGES.keySet());
         assertThat(words(defs, "display", "pressure"))
-                .containsExactlyElementsOf(Words.units(slabfield.quantity.Dimension.PRESSURE).keySet());
+                .containsExactlyElementsOf(
+                        Words.units(slabfield.quantity.Dimension.PRESSURE).keySet());
         assertThat(words(defs, "display", "flow"))
-                .containsExactlyElementsOf(Words.units(slabfield.quantity.Dimension.FLOW).keySet());
+                .containsExactlyElementsOf(
+                        Words.units(slabfield.quantity.Dimension.FLOW).keySet());
         assertThat(words(defs, "display", "length"))
-                .containsExactlyElementsOf(Words.units(slabfield.quantity.Dimension.LENGTH).keySet());
+                .containsExactlyElementsOf(
+                        Words.units(slabfield.quantity.Dimension.LENGTH).keySet());
     }
 
     private static List<String> words(JsonNode defs, String object, String key) {

@@ -20,9 +20,13 @@ class FanAndPipeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.01, 300", "0.03, 260", "0.06, 50", // the points
-        "0.02, 280", "0.045, 155", // between
-        "0, 320", "-0.005, 330", // before the first
+        "0.01, 300",
+        "0.03, 260",
+        "0.06, 50", // the points
+        "0.02, 280",
+        "0.045, 155", // between
+        "0, 320",
+        "-0.005, 330", // before the first
         "0.07, -20" // beyond the last
     })
     void riseFollowsStraightLines(double flow, double rise) {
@@ -54,8 +58,10 @@ class FanAndPipeTest {
      */
     @Test
     void operatingPoint() {
-        double[] flows = IntStream.rangeClosed(0, 90).mapToDouble(i -> i / 1000.0).toArray();
-        double[] rises = Arrays.stream(flows).map(q -> 350 * (1 - q * q / 0.0081)).toArray();
+        double[] flows =
+                IntStream.rangeClosed(0, 90).mapToDouble(i -> i / 1000.0).toArray();
+        double[] rises =
+                Arrays.stream(flows).map(q -> 350 * (1 - q * q / 0.0081)).toArray();
         FanAndPipe fan = new FanAndPipe(flows, rises, 4.026 * 0.0254, 10, 4, 1.5, 1.5e-6, MU, RHO);
         double flow = fan.flow(-294.969);
         assertThat(flow).isCloseTo(2.259464e-2, withinPercentage(0.02));

@@ -54,7 +54,9 @@ class FlowLawContractTest {
                 odd("quadratic, inertial only", new QuadraticResistance(0, 5e6), q -> squareOrLine(5e6, q), LINE),
                 quadratic("1 mm joint", QuadraticResistance.crack(1e-3, 0.1, 36, 0, MU, RHO)),
                 quadratic("0.05 mm crack", QuadraticResistance.crack(5e-5, 0.1, 1, 2, MU, RHO)),
-                quadratic("crack behind", QuadraticResistance.crack(3e-3, 0.1, 5, 1, MU, RHO).behind(1e3)),
+                quadratic(
+                        "crack behind",
+                        QuadraticResistance.crack(3e-3, 0.1, 5, 1, MU, RHO).behind(1e3)),
                 orifice("hole", Orifice.of(1.96e-3, 0.61, RHO)),
                 orifice("hole behind a little", Orifice.of(1.96e-3, 0.61, RHO).behind(10)),
                 orifice("hole behind much", Orifice.of(1.96e-3, 0.61, RHO).behind(1e6)),
@@ -102,8 +104,10 @@ class FlowLawContractTest {
     @ParameterizedTest
     @MethodSource("laws")
     void slopeIsFiniteAndAboveZero(Case c) {
-        for (double d : differences()) assertThat(c.law.slope(d)).as("at %s Pa", d).isFinite().isPositive();
-        for (double k : c.kinks) assertThat(c.law.slope(k)).as("at the kink %s Pa", k).isFinite().isPositive();
+        for (double d : differences())
+            assertThat(c.law.slope(d)).as("at %s Pa", d).isFinite().isPositive();
+        for (double k : c.kinks)
+            assertThat(c.law.slope(k)).as("at the kink %s Pa", k).isFinite().isPositive();
     }
 
     @ParameterizedTest
@@ -124,7 +128,9 @@ class FlowLawContractTest {
             double flow = c.law.flow(d);
             if (c.odd && flow <= 0) continue;
             double slack = FLOW_TOLERANCE * Math.max(Math.abs(d), c.scale);
-            assertThat(c.drop.applyAsDouble(flow)).as("drop at the flow of %s Pa", d).isCloseTo(d, within(slack));
+            assertThat(c.drop.applyAsDouble(flow))
+                    .as("drop at the flow of %s Pa", d)
+                    .isCloseTo(d, within(slack));
         }
     }
 
@@ -179,8 +185,8 @@ class FlowLawContractTest {
 
     private static Case power(String name, PowerLaw law) {
         double atKink = law.coefficient() * Math.pow(LINE, law.exponent());
-        DoubleUnaryOperator own = q ->
-                q < atKink ? LINE * q / atKink : Math.pow(q / law.coefficient(), 1 / law.exponent());
+        DoubleUnaryOperator own =
+                q -> q < atKink ? LINE * q / atKink : Math.pow(q / law.coefficient(), 1 / law.exponent());
         return odd(name, law, q -> law.series() * q + own.applyAsDouble(q), LINE + law.series() * atKink);
     }
 
@@ -197,7 +203,11 @@ class FlowLawContractTest {
         DoubleUnaryOperator drop = q -> law.lossAt(q) - law.riseAt(q);
         double flowPerReynolds = Math.PI / 4 * diameter * MU / RHO;
         double[] kinks = DoubleStream.of(
-                        0.03, 0.05, 2300 * flowPerReynolds, 4000 * flowPerReynolds, -2300 * flowPerReynolds,
+                        0.03,
+                        0.05,
+                        2300 * flowPerReynolds,
+                        4000 * flowPerReynolds,
+                        -2300 * flowPerReynolds,
                         -4000 * flowPerReynolds)
                 .map(drop)
                 .toArray();

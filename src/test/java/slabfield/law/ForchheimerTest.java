@@ -56,7 +56,12 @@ class ForchheimerTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1e-9, 1e-7, 1000", "1e-3, 1e-7, 1000", "0.05, 1e-7, 1000", "1, 1e-7, 1000", "0.05, 5e-10, 0", "20, 1e-6, 500"
+        "1e-9, 1e-7, 1000",
+        "1e-3, 1e-7, 1000",
+        "0.05, 1e-7, 1000",
+        "1, 1e-7, 1000",
+        "0.05, 5e-10, 0",
+        "20, 1e-6, 500"
     })
     void mobilityRatioInvertsTheLaw(double velocity, double permeability, double inertial) {
         double gradient = MU / permeability * velocity + inertial * RHO * velocity * velocity;

@@ -102,8 +102,7 @@ class PipeFrictionTest {
     /** 30 ft of 4 in pipe at 100 cfm, four bends, sharp entrance 0.5 and exit 1.0; worked out here. */
     @Test
     void workedExampleOfASuctionPipe() {
-        double loss = PipeFriction.pressureLoss(
-                100 * CFM, 4.026 * INCH, 30 * FOOT, 4, 1.5, SMOOTH_PLASTIC, MU, RHO);
+        double loss = PipeFriction.pressureLoss(100 * CFM, 4.026 * INCH, 30 * FOOT, 4, 1.5, SMOOTH_PLASTIC, MU, RHO);
         assertThat(loss).isCloseTo(121.9, within(0.06));
         assertThat(loss / INCH_OF_WATER).isCloseTo(0.4895, within(1e-4));
     }

@@ -20,8 +20,24 @@ final class DrawnHouse {
 
     Scenario drawn() {
         return new Scenario(
-                "House", "", "", Display.SI, slabs, new Layer(Fill.of(FillWord.SAND, 0.1), zones), barriers, tiles, walls,
-                openings, 0, 0, Air.STANDARD, suctions, holes, stages, Target.COMMON_PRACTICE, 0.1);
+                "House",
+                "",
+                "",
+                Display.SI,
+                slabs,
+                new Layer(Fill.of(FillWord.SAND, 0.1), zones),
+                barriers,
+                tiles,
+                walls,
+                openings,
+                0,
+                0,
+                Air.STANDARD,
+                suctions,
+                holes,
+                stages,
+                Target.COMMON_PRACTICE,
+                0.1);
     }
 
     List<Problem> problems() {
@@ -51,13 +67,15 @@ final class DrawnHouse {
     }
 
     static BlockWall wall(String id, Path path) {
-        return new BlockWall(
-                id, path, 2, Seal.of(SealState.OPEN), 0.09, 1e-4, 2e-5, 0, 1e-3, true, Optional.empty());
+        return new BlockWall(id, path, 2, Seal.of(SealState.OPEN), 0.09, 1e-4, 2e-5, 0, 1e-3, true, Optional.empty());
     }
 
     static Opening spot(String id, double x, double y) {
         return new Opening(
-                id, OpeningKind.SUMP, new Opening.Spot(new Point(x, y), 0.2), new Opening.Orifice(0.01, 0.61),
+                id,
+                OpeningKind.SUMP,
+                new Opening.Spot(new Point(x, y), 0.2),
+                new Opening.Orifice(0.01, 0.61),
                 Seal.of(SealState.OPEN));
     }
 
@@ -81,9 +99,19 @@ final class DrawnHouse {
 
     static Stage stage(Map<String, Seal> seals, Map<String, Source> sources, String hole, String suction) {
         return new Stage(
-                "first", StageKind.BASELINE, seals, sources,
+                "first",
+                StageKind.BASELINE,
+                seals,
+                sources,
                 List.of(new Stage.HoleReading(
-                        hole, OptionalDouble.of(1), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "")),
-                List.of(new Stage.SystemReading(suction, OptionalDouble.empty(), OptionalDouble.of(-90), "")), "", "");
+                        hole,
+                        OptionalDouble.of(1),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        "")),
+                List.of(new Stage.SystemReading(suction, OptionalDouble.empty(), OptionalDouble.of(-90), "")),
+                "",
+                "");
     }
 }

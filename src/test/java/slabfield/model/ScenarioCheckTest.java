@@ -41,21 +41,44 @@ class ScenarioCheckTest {
 
     private static Stream<Arguments> outlines() {
         return Stream.of(
-                bad("/slabs/0/outline", "slab \"bow\": its outline crosses itself near (5.00 m, 4.00 m); list the corners in order, once around",
-                        h -> h.slabs.set(0, new Slab("bow", path(0, 0, 10, 8, 10, 0, 0, 8).points(), List.of(), 0.1, true))),
-                bad("/slabs/0/outline", "slab \"line\": its outline encloses no area; check its corners",
-                        h -> h.slabs.set(0, new Slab("line", path(0, 0, 5, 0, 10, 0).points(), List.of(), 0.1, true))),
-                bad("/slabs/0/outline", "slab \"twice\": its outline repeats its first corner at the end; leave the last one out",
-                        h -> h.slabs.set(0, new Slab("twice", path(0, 0, 9, 0, 9, 9, 0, 0).points(), List.of(), 0.1, true))),
-                bad("/slabs/1/outline", "slab \"b\" lies partly over slab \"basement\"; slabs may touch but not overlap",
+                bad(
+                        "/slabs/0/outline",
+                        "slab \"bow\": its outline crosses itself near (5.00 m, 4.00 m); list the corners in order, once around",
+                        h -> h.slabs.set(
+                                0,
+                                new Slab("bow", path(0, 0, 10, 8, 10, 0, 0, 8).points(), List.of(), 0.1, true))),
+                bad(
+                        "/slabs/0/outline",
+                        "slab \"line\": its outline encloses no area; check its corners",
+                        h -> h.slabs.set(
+                                0, new Slab("line", path(0, 0, 5, 0, 10, 0).points(), List.of(), 0.1, true))),
+                bad(
+                        "/slabs/0/outline",
+                        "slab \"twice\": its outline repeats its first corner at the end; leave the last one out",
+                        h -> h.slabs.set(
+                                0,
+                                new Slab("twice", path(0, 0, 9, 0, 9, 9, 0, 0).points(), List.of(), 0.1, true))),
+                bad(
+                        "/slabs/1/outline",
+                        "slab \"b\" lies partly over slab \"basement\"; slabs may touch but not overlap",
                         h -> h.slabs.add(slab("b", 9, 0, 12, 2))),
-                bad("/slabs/0/holes/0", "slab \"h\": hole 1 lies wholly or partly outside its outline; move it inside",
-                        h -> h.slabs.set(0, new Slab("h", rectangle(0, 0, 9, 9), List.of(rectangle(8, 8, 10, 10)), 0.1, true))),
-                bad("/slabs/0/holes", "slab \"h\": its holes leave nothing of it",
-                        h -> h.slabs.set(0, new Slab("h", rectangle(0, 0, 9, 9), List.of(rectangle(0, 0, 9, 9)), 0.1, true))),
-                bad("/layer/zones/0/outline", "zone \"z\" lies outside every slab outline; move it inside or redraw the outline",
+                bad(
+                        "/slabs/0/holes/0",
+                        "slab \"h\": hole 1 lies wholly or partly outside its outline; move it inside",
+                        h -> h.slabs.set(
+                                0, new Slab("h", rectangle(0, 0, 9, 9), List.of(rectangle(8, 8, 10, 10)), 0.1, true))),
+                bad(
+                        "/slabs/0/holes",
+                        "slab \"h\": its holes leave nothing of it",
+                        h -> h.slabs.set(
+                                0, new Slab("h", rectangle(0, 0, 9, 9), List.of(rectangle(0, 0, 9, 9)), 0.1, true))),
+                bad(
+                        "/layer/zones/0/outline",
+                        "zone \"z\" lies outside every slab outline; move it inside or redraw the outline",
                         h -> h.zones.add(new Zone("z", rectangle(10, 0, 12, 8), Fill.of(FillWord.MIXED, 0.1)))),
-                bad("/slabs/1", "slab \"wing\" is cut off from every suction point; draw a gap in the barrier, add a suction point, or say \"treated\": false",
+                bad(
+                        "/slabs/1",
+                        "slab \"wing\" is cut off from every suction point; draw a gap in the barrier, add a suction point, or say \"treated\": false",
                         h -> {
                             h.slabs.add(slab("wing", 10, 0, 14, 8));
                             h.barriers.add(barrier("strip", path(10, 0, 10, 8)));
@@ -69,9 +92,13 @@ class ScenarioCheckTest {
         return Stream.of(
                 bad("/openings/0/at", "opening \"sump\"" + outside, h -> h.openings.add(spot("sump", 11, 3))),
                 bad("/openings/0/at", "opening \"sump\"" + outside, h -> h.openings.add(spot("sump", 10, 3))),
-                bad("/openings/0/path", "opening \"crack\"" + outside,
+                bad(
+                        "/openings/0/path",
+                        "opening \"crack\"" + outside,
                         h -> h.openings.add(crack("crack", new Opening.Along(path(11, 0, 12, 0))))),
-                bad("/openings/0/path", "opening \"crack\" runs outside every slab outline; keep all of it under a slab",
+                bad(
+                        "/openings/0/path",
+                        "opening \"crack\" runs outside every slab outline; keep all of it under a slab",
                         h -> h.openings.add(crack("crack", new Opening.Along(path(9, 1, 10.05, 1))))),
                 bad("/suctionPoints/0/at", "suction point \"S1\"" + outside, h -> {
                     h.suctions.add(suction("S1", 14.2, 3));
@@ -82,23 +109,40 @@ class ScenarioCheckTest {
                     h.holes.add(hole("T1", 5.1, 4));
                     h.barriers.add(barrier("footing", path(5, 0, 5, 8)));
                 }),
-                bad("/barriers/0/path", "barrier \"footing\"" + outside, h -> h.barriers.add(barrier("footing", path(11, 0, 11, 8)))),
-                bad("/barriers/0/gaps/0/at", "barrier \"f\": gap 1 lies 0.60 m from the line; put its middle on the line",
+                bad(
+                        "/barriers/0/path",
+                        "barrier \"footing\"" + outside,
+                        h -> h.barriers.add(barrier("footing", path(11, 0, 11, 8)))),
+                bad(
+                        "/barriers/0/gaps/0/at",
+                        "barrier \"f\": gap 1 lies 0.60 m from the line; put its middle on the line",
                         h -> h.barriers.add(barrier("f", path(5, 0, 5, 8), new Gap(new Point(5.6, 4), 1)))),
-                bad("/barriers/0/gaps/0/length", "barrier \"f\": gap 1 has no length; write how wide it is",
+                bad(
+                        "/barriers/0/gaps/0/length",
+                        "barrier \"f\": gap 1 has no length; write how wide it is",
                         h -> h.barriers.add(barrier("f", path(5, 0, 5, 8), new Gap(new Point(5, 4), 0)))),
-                bad("/drainTile/0/path", "drain tile \"loop\" runs outside every slab outline; keep all of it under a slab",
+                bad(
+                        "/drainTile/0/path",
+                        "drain tile \"loop\" runs outside every slab outline; keep all of it under a slab",
                         h -> h.tiles.add(tile("loop", path(1, 1, 1, 9)))),
-                bad("/drainTile/0/breaks/0/at", "drain tile \"loop\": break 1 lies 2.00 m from the line; put its middle on the line",
+                bad(
+                        "/drainTile/0/breaks/0/at",
+                        "drain tile \"loop\": break 1 lies 2.00 m from the line; put its middle on the line",
                         h -> h.tiles.add(tile("loop", path(1, 1, 1, 7), new Gap(new Point(3, 3), 0)))),
-                bad("/blockWalls/0/path", "block wall \"north\" runs outside every slab outline; keep all of it under a slab",
+                bad(
+                        "/blockWalls/0/path",
+                        "block wall \"north\" runs outside every slab outline; keep all of it under a slab",
                         h -> h.walls.add(wall("north", path(0, 8, 11, 8)))),
-                bad("/suctionPoints/0/at", "suction point \"S1\" is teed into drain tile \"loop\" but stands 1.50 m from it; move it to the tile or leave out \"tile\"",
+                bad(
+                        "/suctionPoints/0/at",
+                        "suction point \"S1\" is teed into drain tile \"loop\" but stands 1.50 m from it; move it to the tile or leave out \"tile\"",
                         h -> {
                             h.tiles.add(tile("loop", path(1, 1, 1, 7)));
                             h.suctions.add(tee("S1", "loop", 2.5, 3));
                         }),
-                bad("/suctionPoints/0/at", "suction point \"S1\" overlaps opening \"sump\": their middles are 0.30 m apart and their radii together 0.40 m; move one or make it smaller",
+                bad(
+                        "/suctionPoints/0/at",
+                        "suction point \"S1\" overlaps opening \"sump\": their middles are 0.30 m apart and their radii together 0.40 m; move one or make it smaller",
                         h -> {
                             h.suctions.add(suction("S1", 3, 3));
                             h.openings.add(spot("sump", 3.3, 3));
@@ -107,39 +151,65 @@ class ScenarioCheckTest {
 
     private static Stream<Arguments> names() {
         return Stream.of(
-                bad("/testHoles/1/id", "test hole \"T1\" has the same name as number 1 of the list; give each its own", h -> {
-                    h.holes.add(hole("T1", 1, 1));
-                    h.holes.add(hole("T1", 2, 2));
-                }),
-                bad("/openings/0/id", "opening \"north\" has the name of a block wall; a stage could not tell them apart, so give it another", h -> {
-                    h.openings.add(spot("north", 1, 1));
-                    h.walls.add(wall("north", path(0, 8, 10, 8)));
-                }),
-                bad("/openings/0/perimeterOf", "opening \"joint\" names the slab \"basment\", which is not drawn; did you mean \"basement\"?",
+                bad(
+                        "/testHoles/1/id",
+                        "test hole \"T1\" has the same name as number 1 of the list; give each its own",
+                        h -> {
+                            h.holes.add(hole("T1", 1, 1));
+                            h.holes.add(hole("T1", 2, 2));
+                        }),
+                bad(
+                        "/openings/0/id",
+                        "opening \"north\" has the name of a block wall; a stage could not tell them apart, so give it another",
+                        h -> {
+                            h.openings.add(spot("north", 1, 1));
+                            h.walls.add(wall("north", path(0, 8, 10, 8)));
+                        }),
+                bad(
+                        "/openings/0/perimeterOf",
+                        "opening \"joint\" names the slab \"basment\", which is not drawn; did you mean \"basement\"?",
                         h -> h.openings.add(crack("joint", new Opening.Perimeter("basment")))),
-                bad("/drainTile/0/sump", "drain tile \"loop\" names the opening \"sunp\", which is not drawn; did you mean \"sump\"?", h -> {
-                    h.openings.add(spot("sump", 5, 5));
-                    h.tiles.add(endingIn("sunp"));
-                }),
-                bad("/drainTile/0/sump", "drain tile \"loop\" ends in opening \"crack\", which is a line; a sump is a spot with \"at\"", h -> {
-                    h.openings.add(crack("crack", new Opening.Along(path(1, 1, 2, 2))));
-                    h.tiles.add(endingIn("crack"));
-                }),
-                bad("/suctionPoints/0/tile", "suction point \"S1\" names the drain tile \"loop\", which is not drawn; there is none yet", h -> {
-                    h.suctions.add(tee("S1", "loop", 2, 2));
-                    h.suctions.add(suction("S2", 5, 5));
-                }),
-                bad("/stages/0/readings/0/hole", "stage \"first\" names the test hole \"T2\", which is not drawn; did you mean \"T1\"?",
+                bad(
+                        "/drainTile/0/sump",
+                        "drain tile \"loop\" names the opening \"sunp\", which is not drawn; did you mean \"sump\"?",
+                        h -> {
+                            h.openings.add(spot("sump", 5, 5));
+                            h.tiles.add(endingIn("sunp"));
+                        }),
+                bad(
+                        "/drainTile/0/sump",
+                        "drain tile \"loop\" ends in opening \"crack\", which is a line; a sump is a spot with \"at\"",
+                        h -> {
+                            h.openings.add(crack("crack", new Opening.Along(path(1, 1, 2, 2))));
+                            h.tiles.add(endingIn("crack"));
+                        }),
+                bad(
+                        "/suctionPoints/0/tile",
+                        "suction point \"S1\" names the drain tile \"loop\", which is not drawn; there is none yet",
+                        h -> {
+                            h.suctions.add(tee("S1", "loop", 2, 2));
+                            h.suctions.add(suction("S2", 5, 5));
+                        }),
+                bad(
+                        "/stages/0/readings/0/hole",
+                        "stage \"first\" names the test hole \"T2\", which is not drawn; did you mean \"T1\"?",
                         h -> staged(h, Map.of(), Map.of(), "T2", "S1")),
-                bad("/stages/0/system/0/suctionPoint", "stage \"first\" names the suction point \"fan\", which is not drawn; there is \"S1\"",
+                bad(
+                        "/stages/0/system/0/suctionPoint",
+                        "stage \"first\" names the suction point \"fan\", which is not drawn; there is \"S1\"",
                         h -> staged(h, Map.of(), Map.of(), "T1", "fan")),
-                bad("/stages/0/openings/a~1b", "stage \"first\" names the opening or block wall \"a/b\", which is not drawn; there is none yet",
+                bad(
+                        "/stages/0/openings/a~1b",
+                        "stage \"first\" names the opening or block wall \"a/b\", which is not drawn; there is none yet",
                         h -> staged(h, Map.of("a/b", Seal.of(SealState.SEALED)), Map.of(), "T1", "S1")),
-                bad("/stages/0/sources/S9", "stage \"first\" names the suction point \"S9\", which is not drawn; did you mean \"S1\"?",
+                bad(
+                        "/stages/0/sources/S9",
+                        "stage \"first\" names the suction point \"S9\", which is not drawn; did you mean \"S1\"?",
                         h -> staged(h, Map.of(), Map.of("S9", new Source.Pressure(-5)), "T1", "S1")));
     }
 
-    private static void staged(DrawnHouse h, Map<String, Seal> seals, Map<String, Source> sources, String hole, String suction) {
+    private static void staged(
+            DrawnHouse h, Map<String, Seal> seals, Map<String, Source> sources, String hole, String suction) {
         h.holes.add(hole("T1", 1, 1));
         h.suctions.add(suction("S1", 5, 5));
         h.stages.add(stage(seals, sources, hole, suction));
@@ -166,7 +236,9 @@ class ScenarioCheckTest {
 
     @Test
     void aGapALeakyStripOrATileThroughTheStripReachesTheOtherSlab() {
-        assertThat(twoSlabs(barrier("s", path(10, 0, 10, 8), new Gap(new Point(10, 1), 0.3))).problems()).isEmpty();
+        assertThat(twoSlabs(barrier("s", path(10, 0, 10, 8), new Gap(new Point(10, 1), 0.3)))
+                        .problems())
+                .isEmpty();
         Barrier leaky = new Barrier("s", path(10, 0, 10, 8), 0.4, 1e-12, true, List.of());
         assertThat(twoSlabs(leaky).problems()).isEmpty();
         DrawnHouse tiled = twoSlabs(barrier("s", path(10, 0, 10, 8)));

@@ -14,15 +14,17 @@ class ShapesTest {
 
     @Test
     void holesAreTakenOutOfASlabEvenAtItsEdge() {
-        Slab slab = new Slab(
-                "s", DrawnHouse.rectangle(0, 0, 10, 8), List.of(DrawnHouse.rectangle(0, 0, 2, 1)), 0.1, true);
+        Slab slab =
+                new Slab("s", DrawnHouse.rectangle(0, 0, 10, 8), List.of(DrawnHouse.rectangle(0, 0, 2, 1)), 0.1, true);
         assertThat(Shapes.area(slab).getArea()).isCloseTo(78, within(ROUNDING));
     }
 
     @Test
     void slabsThatTouchBecomeOnePiece() {
         Geometry both = Shapes.union(List.of(
-                DrawnHouse.slab("a", 0, 0, 10, 8), DrawnHouse.slab("b", 10, 2, 14, 6), DrawnHouse.slab("c", 20, 0, 21, 1)));
+                DrawnHouse.slab("a", 0, 0, 10, 8),
+                DrawnHouse.slab("b", 10, 2, 14, 6),
+                DrawnHouse.slab("c", 20, 0, 21, 1)));
         assertThat(both.getNumGeometries()).isEqualTo(2);
         assertThat(both.getArea()).isCloseTo(80 + 16 + 1, within(ROUNDING));
     }
@@ -32,7 +34,9 @@ class ShapesTest {
         Geometry strip = Shapes.strip(DrawnHouse.barrier("b", path(1, 1, 5, 1, 5, 4)));
         assertThat(strip.getArea()).isCloseTo(0.4 * (4 + 3), within(ROUNDING));
         assertThat(strip.getEnvelopeInternal().getMinX()).isCloseTo(1, within(ROUNDING));
-        assertThat(strip.contains(Shapes.point(new Point(5.19, 0.81)))).as("outer corner is filled").isTrue();
+        assertThat(strip.contains(Shapes.point(new Point(5.19, 0.81))))
+                .as("outer corner is filled")
+                .isTrue();
     }
 
     @Test
@@ -52,8 +56,10 @@ class ShapesTest {
 
     @Test
     void aGapThatReachesOverTheEndTakesOnlyWhatIsThere() {
-        assertThat(Shapes.pieces(path(0, 0, 4, 0), List.of(new Gap(new Point(0, 0), 2)))).containsExactly(path(1, 0, 4, 0));
-        assertThat(Shapes.pieces(path(0, 0, 4, 0), List.of(new Gap(new Point(2, 0), 10)))).isEmpty();
+        assertThat(Shapes.pieces(path(0, 0, 4, 0), List.of(new Gap(new Point(0, 0), 2))))
+                .containsExactly(path(1, 0, 4, 0));
+        assertThat(Shapes.pieces(path(0, 0, 4, 0), List.of(new Gap(new Point(2, 0), 10))))
+                .isEmpty();
     }
 
     @Test
@@ -89,7 +95,8 @@ class ShapesTest {
 
     @Test
     void aDiscIsNearlyRound() {
-        assertThat(Shapes.disc(new Point(1, 2), 0.5).getArea()).isCloseTo(Math.PI * 0.25, within(0.0017 * Math.PI * 0.25));
+        assertThat(Shapes.disc(new Point(1, 2), 0.5).getArea())
+                .isCloseTo(Math.PI * 0.25, within(0.0017 * Math.PI * 0.25));
     }
 
     @Test

@@ -56,15 +56,32 @@ class AdjointTest {
         double k = f.permeability() * factor;
         Zone other = new Zone(z.id(), z.outline(), new Fill(f.word(), f.thickness(), k, f.inertial(), false));
         return new Scenario(
-                s.name(), "", "", s.display(), s.slabs(), new Layer(s.layer().fill(), List.of(other)), s.barriers(),
-                s.drainTiles(), s.blockWalls(), s.openings(), s.soilLeakance(), s.outdoorPressure(), s.air(),
-                s.suctionPoints(), s.testHoles(), s.stages(), s.target(), s.cellSize());
+                s.name(),
+                "",
+                "",
+                s.display(),
+                s.slabs(),
+                new Layer(s.layer().fill(), List.of(other)),
+                s.barriers(),
+                s.drainTiles(),
+                s.blockWalls(),
+                s.openings(),
+                s.soilLeakance(),
+                s.outdoorPressure(),
+                s.air(),
+                s.suctionPoints(),
+                s.testHoles(),
+                s.stages(),
+                s.target(),
+                s.cellSize());
     }
 
     private static double difference(
             Scenario s, Function<Adjoint, Adjoint.Gradient> number, Function<Double, UnaryOperator<Scenario>> change) {
-        double up = value(change.apply(STEP).apply(s), number), down = value(change.apply(-STEP).apply(s), number);
-        double up2 = value(change.apply(2 * STEP).apply(s), number), down2 = value(change.apply(-2 * STEP).apply(s), number);
+        double up = value(change.apply(STEP).apply(s), number),
+                down = value(change.apply(-STEP).apply(s), number);
+        double up2 = value(change.apply(2 * STEP).apply(s), number),
+                down2 = value(change.apply(-2 * STEP).apply(s), number);
         return (8 * (up - down) - (up2 - down2)) / (12 * STEP);
     }
 

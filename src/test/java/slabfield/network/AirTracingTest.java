@@ -29,8 +29,23 @@ class AirTracingTest {
 
     private static Houses house(double inertial) {
         BlockWall wall = new BlockWall(
-                "north", Houses.path(0, 4, 6, 4), 2, Seal.of(SealState.OPEN), 0.09, 1e-5, 1e-6, 1e-6, 1e-3, true, Optional.empty());
-        return Houses.on(1e-8, inertial).rectangle(0, 0, 6, 4).cell(0.2).leakance(1e-6).outdoors(3).wall(wall)
+                "north",
+                Houses.path(0, 4, 6, 4),
+                2,
+                Seal.of(SealState.OPEN),
+                0.09,
+                1e-5,
+                1e-6,
+                1e-6,
+                1e-3,
+                true,
+                Optional.empty());
+        return Houses.on(1e-8, inertial)
+                .rectangle(0, 0, 6, 4)
+                .cell(0.2)
+                .leakance(1e-6)
+                .outdoors(3)
+                .wall(wall)
                 .tile(null, List.of(), 0.5, 0.5, 5.5, 0.5)
                 .opening("left", new Opening.Spot(new Point(0.7, 2), 0.1), HAND)
                 .opening("right", new Opening.Spot(new Point(5.3, 2.2), 0.1), HAND);
@@ -43,21 +58,27 @@ class AirTracingTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 2e5})
     void sharesOfTheExhaustAreTheFlowsThroughTheOpenings(double inertial) {
-        Scenario scenario = house(inertial).suction("S1", 3, 2, 0.15, new Source.Pressure(-150)).scenario();
+        Scenario scenario = house(inertial)
+                .suction("S1", 3, 2, 0.15, new Source.Pressure(-150))
+                .scenario();
         Map<String, Double> flows = Houses.solve(scenario).flows().bySource();
         double exhaust = Houses.solve(scenario).flows().exhaust();
         AirPaths paths = trace(scenario);
-        assertThat(flows.values()).as("nothing may leave elsewhere, or the check would not hold").allMatch(q -> q >= 0);
+        assertThat(flows.values())
+                .as("nothing may leave elsewhere, or the check would not hold")
+                .allMatch(q -> q >= 0);
         assertThat(paths.origins()).containsExactlyInAnyOrderElementsOf(flows.keySet());
         for (int k = 0; k < paths.origins().size(); k++)
-            assertThat(paths.exhaustShare()[k]).as(paths.origins().get(k))
+            assertThat(paths.exhaustShare()[k])
+                    .as(paths.origins().get(k))
                     .isEqualTo(flows.get(paths.origins().get(k)) / exhaust, within(ROUNDING));
         assertThat(paths.exhaustShare()).isSortedAccordingTo((a, b) -> Double.compare(b, a));
     }
 
     @Test
     void airInEveryCellComesFromSomewhere() {
-        AirPaths paths = trace(house(0).suction("S1", 3, 2, 0.15, new Source.Flow(0.01)).scenario());
+        AirPaths paths =
+                trace(house(0).suction("S1", 3, 2, 0.15, new Source.Flow(0.01)).scenario());
         int passed = 0;
         for (int c = 0; c < paths.grid().cells(); c++) {
             double sum = 0;
@@ -71,14 +92,20 @@ class AirTracingTest {
 
     @Test
     void eachSideIsFedByItsOwnOpening() {
-        Scenario scenario = Houses.on(1e-9, 0).rectangle(0, 0, 6, 3).cell(0.1)
-                .drainedLine("west", 0, 0, 0, 3).drainedLine("east", 6, 0, 6, 3)
-                .suction("S1", 2, 1.5, 0.1, new Source.Pressure(-100)).scenario();
+        Scenario scenario = Houses.on(1e-9, 0)
+                .rectangle(0, 0, 6, 3)
+                .cell(0.1)
+                .drainedLine("west", 0, 0, 0, 3)
+                .drainedLine("east", 6, 0, 6, 3)
+                .suction("S1", 2, 1.5, 0.1, new Source.Pressure(-100))
+                .scenario();
         AirPaths paths = trace(scenario);
         var grid = paths.grid();
         int west = paths.origins().indexOf("west"), east = paths.origins().indexOf("east");
-        assertThat(paths.share()[west][grid.index(grid.column(1), grid.row(1.5))]).isGreaterThan(0.999);
-        assertThat(paths.share()[east][grid.index(grid.column(4), grid.row(1.5))]).isGreaterThan(0.999);
+        assertThat(paths.share()[west][grid.index(grid.column(1), grid.row(1.5))])
+                .isGreaterThan(0.999);
+        assertThat(paths.share()[east][grid.index(grid.column(4), grid.row(1.5))])
+                .isGreaterThan(0.999);
         assertThat(paths.main(grid.index(grid.column(1), grid.row(1.5)))).isEqualTo(west);
         assertThat(paths.toEast()[grid.index(grid.column(1), grid.row(1.5))]).isPositive();
         assertThat(paths.toEast()[grid.index(grid.column(4), grid.row(1.5))]).isNegative();
@@ -87,9 +114,12 @@ class AirTracingTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 2e5})
     void whatFlowsIntoACellFlowsOutAgain(double inertial) {
-        Scenario scenario = Houses.on(1e-8, inertial).rectangle(0, 0, 6, 4).cell(0.2)
+        Scenario scenario = Houses.on(1e-8, inertial)
+                .rectangle(0, 0, 6, 4)
+                .cell(0.2)
                 .opening("far", new Opening.Spot(new Point(5, 3), 0.3), HAND)
-                .suction("S1", 1, 1, 0.3, new Source.Flow(0.02)).scenario();
+                .suction("S1", 1, 1, 0.3, new Source.Flow(0.02))
+                .scenario();
         AirPaths paths = trace(scenario);
         Result.Solved solved = Houses.solve(scenario);
         var grid = paths.grid();
@@ -100,7 +130,8 @@ class AirTracingTest {
                 Point middle = new Point(grid.x(i), grid.y(j));
                 if (solved.field().kind()[c] != CellKind.LAYER) continue;
                 if (middle.distanceTo(new Point(5, 3)) < 0.9 || middle.distanceTo(new Point(1, 1)) < 0.9) continue;
-                double out = paths.toEast()[c] - paths.toEast()[c - 1] + paths.toNorth()[c] - paths.toNorth()[c - columns];
+                double out =
+                        paths.toEast()[c] - paths.toEast()[c - 1] + paths.toNorth()[c] - paths.toNorth()[c - columns];
                 assertThat(out).as("cell %d, %d", i, j).isEqualTo(0, within(1e-9 * 0.02));
                 checked++;
             }
@@ -109,7 +140,10 @@ class AirTracingTest {
 
     @Test
     void aHouseWithoutAnAnswerHasNoPaths() {
-        Scenario sealed = Houses.on(1e-9, 0).rectangle(0, 0, 3, 3).suction("S1", 1, 1, 0.1, new Source.Flow(0.01)).scenario();
+        Scenario sealed = Houses.on(1e-9, 0)
+                .rectangle(0, 0, 3, 3)
+                .suction("S1", 1, 1, 0.1, new Source.Flow(0.01))
+                .scenario();
         assertThat(AirTracing.of(sealed, Progress.NONE)).isEmpty();
     }
 }

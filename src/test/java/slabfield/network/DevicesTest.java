@@ -83,7 +83,17 @@ class DevicesTest {
 
     private static BlockWall feed() {
         return new BlockWall(
-                "feed", Houses.path(0, 0, 0, 1), 1, Seal.of(SealState.SEALED), 0, 1e4, 0, 1e4, 0, false, Optional.empty());
+                "feed",
+                Houses.path(0, 0, 0, 1),
+                1,
+                Seal.of(SealState.SEALED),
+                0,
+                1e4,
+                0,
+                1e4,
+                0,
+                false,
+                Optional.empty());
     }
 
     /** A permeable barrier, wider or narrower than a cell, on grid lines or between them, resists by its true width. */
@@ -103,7 +113,15 @@ class DevicesTest {
 
     /** An impermeable one lets nothing past, however it lies on the grid, thin or wide, level or aslant. */
     @ParameterizedTest
-    @CsvSource({"0.4,4,4", "0.4,4.05,4.05", "0.02,4,4", "0.02,4.05,4.05", "0.02,3.2,4.9", "0.3,3.2,4.9", "0.05,4.031,4.031"})
+    @CsvSource({
+        "0.4,4,4",
+        "0.4,4.05,4.05",
+        "0.02,4,4",
+        "0.02,4.05,4.05",
+        "0.02,3.2,4.9",
+        "0.3,3.2,4.9",
+        "0.05,4.031,4.031"
+    })
     void impermeableBarrierLetsNothingPast(double width, double xLow, double xHigh) {
         Result.Solved s = Houses.on(2e-8, 0)
                 .rectangle(0, 0, 9, 3)
@@ -144,13 +162,17 @@ class DevicesTest {
         assertThat(s.unreached().get(0).area()).isCloseTo(4.8 * 3, within(1e-6));
         assertThat(s.holes().get(0).fanOn()).isEmpty();
         assertThat(s.field().kind()[s.field().grid().index(85, 10)]).isEqualTo(CellKind.UNREACHED);
-        assertThat(s.coverage().meeting()).isCloseTo((3.8 * 3 - Math.PI * 0.0225) / (8.6 * 3 - Math.PI * 0.0225), within(1e-3));
+        assertThat(s.coverage().meeting())
+                .isCloseTo((3.8 * 3 - Math.PI * 0.0225) / (8.6 * 3 - Math.PI * 0.0225), within(1e-3));
     }
 
     @Test
     void fixedFlowFromASealedLayerIsRefusedWithAReason() {
         Result r = SlabSolver.solve(
-                Houses.on(2e-8, 0).rectangle(0, 0, 4, 3).suction("S", 1, 1, 0.15, new Source.Flow(0.01)).scenario(),
+                Houses.on(2e-8, 0)
+                        .rectangle(0, 0, 4, 3)
+                        .suction("S", 1, 1, 0.15, new Source.Flow(0.01))
+                        .scenario(),
                 Progress.NONE);
         assertThat(r).isInstanceOf(Result.Unsolved.class);
         assertThat(r.convergence().ending()).isEqualTo(Convergence.Ending.SINGULAR);
@@ -160,7 +182,11 @@ class DevicesTest {
     @Test
     void aSolveCanBeCancelled() {
         Result r = SlabSolver.solve(
-                Houses.on(2e-8, 0).rectangle(0, 0, 4, 3).leakance(1e-6).suction("S", 1, 1, 0.15, SUCTION).scenario(),
+                Houses.on(2e-8, 0)
+                        .rectangle(0, 0, 4, 3)
+                        .leakance(1e-6)
+                        .suction("S", 1, 1, 0.15, SUCTION)
+                        .scenario(),
                 new Progress() {
                     @Override
                     public boolean isCancelled() {
@@ -178,7 +204,8 @@ class DevicesTest {
         Source three = new Source.Fan(
                 curve,
                 List.of(
-                        new Source.Pipe(0.08, 5, 0, 0.5, 1.5e-6), new Source.Pipe(0.08, 3, 3, 0, 1.5e-6),
+                        new Source.Pipe(0.08, 5, 0, 0.5, 1.5e-6),
+                        new Source.Pipe(0.08, 3, 3, 0, 1.5e-6),
                         new Source.Pipe(0.08, 4, 0, 1, 1.5e-6)),
                 -1);
         Result.Suction a = piped(one), b = piped(three);
@@ -187,7 +214,13 @@ class DevicesTest {
     }
 
     private static Result.Suction piped(Source source) {
-        return Houses.on(2e-8, 0).rectangle(0, 0, 6, 4).leakance(1e-6).suction("S", 2, 2, 0.15, source).solved().suctions().get(0);
+        return Houses.on(2e-8, 0)
+                .rectangle(0, 0, 6, 4)
+                .leakance(1e-6)
+                .suction("S", 2, 2, 0.15, source)
+                .solved()
+                .suctions()
+                .get(0);
     }
 
     /**
@@ -209,9 +242,12 @@ class DevicesTest {
     @Test
     void aBalanceValveShiftsTheVacuum() {
         Result.Solved even = Houses.solve(branched(0, 0)), uneven = Houses.solve(branched(20, 0));
-        assertThat(uneven.suctions().get(0).flow()).isLessThan(0.9 * even.suctions().get(0).flow());
-        assertThat(uneven.suctions().get(1).flow()).isGreaterThan(even.suctions().get(1).flow());
-        assertThat(footBehind(uneven.suctions().get(1))).isLessThan(footBehind(even.suctions().get(1)) - 1);
+        assertThat(uneven.suctions().get(0).flow())
+                .isLessThan(0.9 * even.suctions().get(0).flow());
+        assertThat(uneven.suctions().get(1).flow())
+                .isGreaterThan(even.suctions().get(1).flow());
+        assertThat(footBehind(uneven.suctions().get(1)))
+                .isLessThan(footBehind(even.suctions().get(1)) - 1);
     }
 
     private static double footBehind(Result.Suction point) {
@@ -221,8 +257,10 @@ class DevicesTest {
     private static Scenario branched(double valveA, double valveB) {
         Source.Pipe pipe = new Source.Pipe(0.05, 4, 2, 0.5, 1.5e-6);
         Riser riser = new Riser(
-                "R", new Source.FanCurve(List.of(0.0, 0.09), List.of(350.0, 0.0)),
-                List.of(new Source.Pipe(0.1, 8, 3, 1, 1.5e-6)), -2);
+                "R",
+                new Source.FanCurve(List.of(0.0, 0.09), List.of(350.0, 0.0)),
+                List.of(new Source.Pipe(0.1, 8, 3, 1, 1.5e-6)),
+                -2);
         return Houses.on(2e-8, 0)
                 .rectangle(0, 0, 9, 4)
                 .leakance(1e-6)
@@ -244,8 +282,11 @@ class DevicesTest {
                 new Source.FanCurve(flows, rises),
                 new Source.Pipe(0.102260, 10, 4, Source.Pipe.ENTRANCE_AND_EXIT, 1.5e-6),
                 0);
-        Result.Solved s =
-                Houses.on(2e-8, 0).round(6).leakance(1e-6).suction("S", 0, 0, 0.15, fan).solved();
+        Result.Solved s = Houses.on(2e-8, 0)
+                .round(6)
+                .leakance(1e-6)
+                .suction("S", 0, 0, 0.15, fan)
+                .solved();
         assertThat(s.suctions().get(0).flow()).isCloseTo(2.259464e-2, Percentage.withPercentage(1));
         assertThat(-s.suctions().get(0).pressure()).isCloseTo(294.969, Percentage.withPercentage(1));
     }
@@ -284,7 +325,16 @@ class DevicesTest {
     @Test
     void blockWallLeaksThroughItsTopsAndFaces() {
         BlockWall wall = new BlockWall(
-                "north", Houses.path(0, 3, 4, 3), 2, new Seal(SealState.SEALED, 1, false), 0.09, 1e-4, 2e-5, 1e-5, 0, true,
+                "north",
+                Houses.path(0, 3, 4, 3),
+                2,
+                new Seal(SealState.SEALED, 1, false),
+                0.09,
+                1e-4,
+                2e-5,
+                1e-5,
+                0,
+                true,
                 Optional.empty());
         Result.Solved s = Houses.on(PLENUM, 0)
                 .rectangle(0, 0, 4, 3)
@@ -294,7 +344,8 @@ class DevicesTest {
                 .solved();
         double joint = 1e-4 * 4, in = 2e-5 * 8, out = 1e-5 * 8;
         double core = (joint * -50 + out * 5) / (joint + in + out);
-        assertThat(s.flows().bySource().get("north: inside face")).isCloseTo(-core * in, Percentage.withPercentage(0.1));
+        assertThat(s.flows().bySource().get("north: inside face"))
+                .isCloseTo(-core * in, Percentage.withPercentage(0.1));
         assertThat(s.flows().bySource().get("north: outside face"))
                 .isCloseTo((5 - core) * out, Percentage.withPercentage(0.1));
         assertThat(s.flows().fromOutdoors()).isCloseTo((5 - core) * out, Percentage.withPercentage(0.1));
@@ -311,9 +362,29 @@ class DevicesTest {
     @Test
     void wallsThatShareAnEndAreJoinedAtTheCorner() {
         BlockWall north = new BlockWall(
-                "north", Houses.path(0, 3, 4, 3), 2, Seal.of(SealState.OPEN), 0.09, 0, 0, 0, 1e-3, true, Optional.empty());
+                "north",
+                Houses.path(0, 3, 4, 3),
+                2,
+                Seal.of(SealState.OPEN),
+                0.09,
+                0,
+                0,
+                0,
+                1e-3,
+                true,
+                Optional.empty());
         BlockWall east = new BlockWall(
-                "east", Houses.path(4, 3, 4, 0), 2, Seal.of(SealState.OPEN), 0, 1e-4, 0, 0, 1e-3, true, Optional.empty());
+                "east",
+                Houses.path(4, 3, 4, 0),
+                2,
+                Seal.of(SealState.OPEN),
+                0,
+                1e-4,
+                0,
+                0,
+                1e-3,
+                true,
+                Optional.empty());
         Result.Solved joined = Houses.on(PLENUM, 0)
                 .rectangle(0, 0, 4, 3)
                 .wall(north)

@@ -77,7 +77,8 @@ class DiscTieTest {
                 double x = 0.3 + (cell[0] + 0.3) * 0.1, y = -1 + (cell[1] + 0.8) * 0.12;
                 DiscTie looked = DiscTie.of(grid, x, y, radius, found), made = new DiscTie(grid, x, y, radius);
                 assertThat(looked.inside).hasSameSizeAs(made.inside);
-                for (int k = 0; k < made.inside.size(); k++) assertThat(looked.inside.get(k)).isEqualTo(made.inside.get(k));
+                for (int k = 0; k < made.inside.size(); k++)
+                    assertThat(looked.inside.get(k)).isEqualTo(made.inside.get(k));
                 assertThat(looked.links).hasSameSizeAs(made.links);
                 for (int k = 0; k < made.links.size(); k++) {
                     DiscTie.Link a = looked.links.get(k), b = made.links.get(k);

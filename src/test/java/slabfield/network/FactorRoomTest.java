@@ -12,15 +12,24 @@ import slabfield.model.Source;
 
 /** One order of elimination and one analysis serve while a pit is dragged, over a tile too. */
 class FactorRoomTest {
-    private static final double[][] WAY = {{2.7, 1}, {2.5, 4}, {2.6, 4.1}, {2.65, 2}, {2.7, 1.1}, {2.7, 1}, {2.7, 0.9}, {6, 4}};
+    private static final double[][] WAY = {
+        {2.7, 1}, {2.5, 4}, {2.6, 4.1}, {2.65, 2}, {2.7, 1.1}, {2.7, 1}, {2.7, 0.9}, {6, 4}
+    };
 
     private static Scenario house(double inertial) {
         return Houses.on(1e-7, inertial)
                 .rectangle(0, 0, 10, 8)
                 .tile(null, List.of(), 1, 1, 9, 1, 9, 7)
                 .leakance(1e-6)
-                .suction("S", WAY[0][0], WAY[0][1], 0.25, new Source.Fan(
-                        new Source.FanCurve(List.of(0.0, 0.05), List.of(300.0, 0.0)), new Source.Pipe(0.1, 6, 2, 1, 1e-6), 0))
+                .suction(
+                        "S",
+                        WAY[0][0],
+                        WAY[0][1],
+                        0.25,
+                        new Source.Fan(
+                                new Source.FanCurve(List.of(0.0, 0.05), List.of(300.0, 0.0)),
+                                new Source.Pipe(0.1, 6, 2, 1, 1e-6),
+                                0))
                 .cell(0.2)
                 .scenario();
     }
@@ -43,7 +52,8 @@ class FactorRoomTest {
                 Scenario moved = house(inertial).withSuctionPoint("S", s -> s.movedTo(new Point(at[0], at[1])));
                 SlabSolver.State alone = solve(moved, FactorRoom.once()), kept = solve(moved, room);
                 for (int u = 0; u < alone.at().length; u++)
-                    assertThat(Math.abs(kept.at()[u] - alone.at()[u])).isLessThan(1e-8 * Math.abs(alone.at()[u]) + 1e-10);
+                    assertThat(Math.abs(kept.at()[u] - alone.at()[u]))
+                            .isLessThan(1e-8 * Math.abs(alone.at()[u]) + 1e-10);
             }
             assertThat(room.laid()).as("analyses for %d places", WAY.length).isEqualTo(1);
         }
@@ -63,7 +73,9 @@ class FactorRoomTest {
         SolveSession session = new SolveSession();
         for (double[] at : WAY) {
             Result r = session.solve(
-                    house(1500).withSuctionPoint("S", s -> s.movedTo(new Point(at[0], at[1]))), SlabSolver.Extent.FULL, Progress.NONE);
+                    house(1500).withSuctionPoint("S", s -> s.movedTo(new Point(at[0], at[1]))),
+                    SlabSolver.Extent.FULL,
+                    Progress.NONE);
             assertThat(((Result.Solved) r).fanOff()).isPresent();
         }
     }

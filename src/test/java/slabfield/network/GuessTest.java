@@ -30,7 +30,9 @@ class GuessTest {
         LayerGrid bare = new LayerGrid(house(0.1), SlabSolver.airOf(house(0.1)));
         double[] cells = new double[bare.grid.cells()];
         for (int c = 0; c < cells.length; c++)
-            cells[c] = -250 * Math.exp(-Math.hypot(bare.grid.x(c % bare.grid.columns()) - 4.05, bare.grid.y(c / bare.grid.columns()) - 4.05));
+            cells[c] = -250
+                    * Math.exp(-Math.hypot(
+                            bare.grid.x(c % bare.grid.columns()) - 4.05, bare.grid.y(c / bare.grid.columns()) - 4.05));
         Guess carried = new Guess(cells, new double[0]).carried(bare, new Point(4.05, 4.05), new Point(4.25, 4.05));
         assertThat(carried.cells()[bare.grid.index(42, 40)]).as("in the pit").isCloseTo(-250, within(1e-6));
         assertThat(carried.cells()[bare.grid.index(45, 43)]).isCloseTo(cells[bare.grid.index(43, 43)], within(1e-6));
@@ -44,8 +46,10 @@ class GuessTest {
         Scenario s = house(0.1);
         LayerGrid a = layer(s), b = layer(s);
         SlabSolver.State started = SlabSolver.started(s, a, true, Progress.NONE, Guess.NONE, FactorRoom.once());
-        SlabSolver.State fromRest = SlabSolver.State.of(Devices.build(s, b, SlabSolver.airOf(s), true), Progress.NONE, Guess.NONE);
-        assertThat(started.convergence().iterations()).isLessThan(fromRest.convergence().iterations());
+        SlabSolver.State fromRest =
+                SlabSolver.State.of(Devices.build(s, b, SlabSolver.airOf(s), true), Progress.NONE, Guess.NONE);
+        assertThat(started.convergence().iterations())
+                .isLessThan(fromRest.convergence().iterations());
         for (int u = 0; u < started.at().length; u++)
             assertThat(started.at()[u]).isCloseTo(fromRest.at()[u], within(1e-8 * Math.abs(fromRest.at()[u]) + 1e-10));
     }

@@ -106,8 +106,8 @@ final class Houses {
     }
 
     Houses suction(String id, double x, double y, double radius, Source source) {
-        suctions.add(new SuctionPoint(
-                id, new Point(x, y), Optional.empty(), new SuctionPoint.Pit(radius), source, false));
+        suctions.add(
+                new SuctionPoint(id, new Point(x, y), Optional.empty(), new SuctionPoint.Pit(radius), source, false));
         return this;
     }
 
@@ -145,8 +145,24 @@ final class Houses {
 
     Scenario scenario() {
         return new Scenario(
-                "house", "", "", Display.SI, slabs, new Layer(fill, zones), barriers, tiles, walls, openings, leakance,
-                outdoors, Air.STANDARD, suctions, holes, List.of(), Target.COMMON_PRACTICE, cell);
+                "house",
+                "",
+                "",
+                Display.SI,
+                slabs,
+                new Layer(fill, zones),
+                barriers,
+                tiles,
+                walls,
+                openings,
+                leakance,
+                outdoors,
+                Air.STANDARD,
+                suctions,
+                holes,
+                List.of(),
+                Target.COMMON_PRACTICE,
+                cell);
     }
 
     Result.Solved solved() {
@@ -161,7 +177,8 @@ final class Houses {
         assertThat(Math.abs(solved.convergence().massBalance())).isLessThan(1e-9);
         Result.Flows f = solved.flows();
         double through = Math.abs(f.exhaust()) + Math.abs(f.fromRoom()) + Math.abs(f.fromSoil());
-        assertThat(Math.abs(f.fromRoom() + f.fromSoil() + f.fromOutdoors() - f.exhaust())).isLessThanOrEqualTo(1e-9 * through + 1e-30);
+        assertThat(Math.abs(f.fromRoom() + f.fromSoil() + f.fromOutdoors() - f.exhaust()))
+                .isLessThanOrEqualTo(1e-9 * through + 1e-30);
         return solved;
     }
 

@@ -103,7 +103,16 @@ class InertialFieldsTest {
     @Test
     void straightStrip() {
         BlockWall feed = new BlockWall(
-                "feed", Houses.path(0, 0, 0, 8), 1, Seal.of(SealState.SEALED), 0, 1e4, 0, 1e4, 0, false,
+                "feed",
+                Houses.path(0, 0, 0, 8),
+                1,
+                Seal.of(SealState.SEALED),
+                0,
+                1e4,
+                0,
+                1e4,
+                0,
+                false,
                 java.util.Optional.empty());
         Result.Solved s = Houses.on(1e-7, 1000)
                 .rectangle(0, 0, 10, 8)

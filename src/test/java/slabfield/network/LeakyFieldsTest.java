@@ -130,7 +130,9 @@ class LeakyFieldsTest {
     @Test
     void stripWhoseLinesLieBetweenGridLinesConverges() {
         double coarse = stripError(0.2, 2, true), fine = stripError(0.05, 2, true);
-        assertThat(Math.log(coarse / fine) / Math.log(4)).as("order of convergence").isGreaterThan(0.9);
+        assertThat(Math.log(coarse / fine) / Math.log(4))
+                .as("order of convergence")
+                .isGreaterThan(0.9);
         assertThat(fine).isLessThan(0.2);
     }
 

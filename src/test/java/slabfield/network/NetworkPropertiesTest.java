@@ -45,7 +45,8 @@ class NetworkPropertiesTest {
                 for (int n = 1; n < 400; n += 2) {
                     double w = n * Math.PI / lx, g = Math.sqrt(w * w + 1 / (lambda * lambda));
                     double b = push * 4 / (n * Math.PI) / (1 + Math.pow(w * lambda, 2));
-                    double decay = Math.exp(g * (Math.abs(y - ly / 2) - ly / 2)) * (1 + Math.exp(-2 * g * Math.abs(y - ly / 2)))
+                    double decay = Math.exp(g * (Math.abs(y - ly / 2) - ly / 2))
+                            * (1 + Math.exp(-2 * g * Math.abs(y - ly / 2)))
                             / (1 + Math.exp(-g * ly));
                     exact -= b * Math.sin(w * x) * decay;
                 }
@@ -64,7 +65,13 @@ class NetworkPropertiesTest {
     /** The flow of a pit must not hang on the cells: radius from a core hole to a dug pit, anywhere in a cell. */
     @ParameterizedTest
     @CsvSource({
-        "0.05,0,0", "0.05,0.05,0.05", "0.05,0.03,0.01", "0.15,0,0", "0.15,0.05,0.05", "0.15,0.03,0.01", "0.1,0.02,0.04"
+        "0.05,0,0",
+        "0.05,0.05,0.05",
+        "0.05,0.03,0.01",
+        "0.15,0,0",
+        "0.15,0.05,0.05",
+        "0.15,0.03,0.01",
+        "0.1,0.02,0.04"
     })
     void pitFlowDoesNotDependOnTheCells(double radius, double dx, double dy) {
         for (double beta : new double[] {0, 1500}) {
@@ -80,8 +87,12 @@ class NetworkPropertiesTest {
                         .suctions()
                         .get(0)
                         .flow();
-            assertThat(flow[0]).as("20 cm against 5 cm, beta %s", beta).isCloseTo(flow[2], Percentage.withPercentage(2));
-            assertThat(flow[1]).as("10 cm against 5 cm, beta %s", beta).isCloseTo(flow[2], Percentage.withPercentage(2));
+            assertThat(flow[0])
+                    .as("20 cm against 5 cm, beta %s", beta)
+                    .isCloseTo(flow[2], Percentage.withPercentage(2));
+            assertThat(flow[1])
+                    .as("10 cm against 5 cm, beta %s", beta)
+                    .isCloseTo(flow[2], Percentage.withPercentage(2));
         }
     }
 
@@ -132,8 +143,7 @@ class NetworkPropertiesTest {
         for (double p : s.field().pressure())
             if (!Double.isNaN(p)) assertThat(p).isBetween(low - 1e-9, Math.max(0, high) + 1e-9);
         Result.Solved sealed = Houses.solve(house.withSeal("sump", new Seal(SealState.SEALED, 1, false)));
-        Result.Solved stronger =
-                Houses.solve(house.withSuctionPoint("S", p -> p.drawnBy(new Source.Pressure(-300))));
+        Result.Solved stronger = Houses.solve(house.withSuctionPoint("S", p -> p.drawnBy(new Source.Pressure(-300))));
         double[] p = s.field().pressure();
         for (int c = 0; c < p.length; c++) {
             if (Double.isNaN(p[c])) continue;
@@ -147,7 +157,9 @@ class NetworkPropertiesTest {
         Houses[] pair = {Houses.on(2e-8, 500), Houses.on(2e-8, 500)};
         for (Houses h : pair) h.rectangle(0, 0, 6, 5).leakance(1e-6);
         Result.Solved byPressure = pair[0].suction("S", 2, 2, 0.15, SUCTION).solved();
-        Result.Solved byFlow = pair[1].suction("S", 2, 2, 0.15, new Source.Flow(byPressure.flows().exhaust())).solved();
+        Result.Solved byFlow = pair[1].suction(
+                        "S", 2, 2, 0.15, new Source.Flow(byPressure.flows().exhaust()))
+                .solved();
         assertThat(byFlow.suctions().get(0).pressure()).isCloseTo(-250, within(1e-6));
     }
 
@@ -156,8 +168,17 @@ class NetworkPropertiesTest {
         Random r = new Random(seed);
         double k = Math.pow(10, -11 + 4 * r.nextDouble());
         BlockWall wall = new BlockWall(
-                "north", Houses.path(0, 8, 10, 8), 2, Seal.of(SealState.LOOSE), 0.09 * r.nextDouble(), 1e-4, 2e-5, 1e-5,
-                1e-3, true, Optional.empty());
+                "north",
+                Houses.path(0, 8, 10, 8),
+                2,
+                Seal.of(SealState.LOOSE),
+                0.09 * r.nextDouble(),
+                1e-4,
+                2e-5,
+                1e-5,
+                1e-3,
+                true,
+                Optional.empty());
         return Houses.on(k, k > 1e-8 ? inertial : 0)
                 .rectangle(0, 0, 10, 8)
                 .zone(0, 0, 4, 3, k * Math.pow(10, 2 - 4 * r.nextDouble()))
@@ -181,31 +202,70 @@ class NetworkPropertiesTest {
                 zones.add(new slabfield.model.Zone(z.id(), flip(z.outline(), width), z.fill()));
             var barriers = s.barriers().stream()
                     .map(b -> new slabfield.model.Barrier(
-                            b.id(), flip(b.path(), width), b.width(), b.permeability(), b.known(), gaps(b.gaps(), width)))
+                            b.id(),
+                            flip(b.path(), width),
+                            b.width(),
+                            b.permeability(),
+                            b.known(),
+                            gaps(b.gaps(), width)))
                     .toList();
             var tiles = s.drainTiles().stream()
                     .map(t -> new slabfield.model.DrainTile(
-                            t.id(), flip(t.path(), width), t.diameter(), t.manning(), t.slotArea(), gaps(t.breaks(), width),
-                            List.of(), t.sump()))
+                            t.id(),
+                            flip(t.path(), width),
+                            t.diameter(),
+                            t.manning(),
+                            t.slotArea(),
+                            gaps(t.breaks(), width),
+                            List.of(),
+                            t.sump()))
                     .toList();
             var walls = s.blockWalls().stream()
                     .map(w -> new BlockWall(
-                            w.id(), flip(w.path(), width), w.height(), w.tops(), w.topArea(), w.joint(), w.faceToRoom(),
-                            w.faceToOutdoors(), w.along(), w.joinsAtCorners(), w.tile()))
+                            w.id(),
+                            flip(w.path(), width),
+                            w.height(),
+                            w.tops(),
+                            w.topArea(),
+                            w.joint(),
+                            w.faceToRoom(),
+                            w.faceToOutdoors(),
+                            w.along(),
+                            w.joinsAtCorners(),
+                            w.tile()))
                     .toList();
             var openings = s.openings().stream()
                     .map(o -> o.place() instanceof Opening.Spot p
                             ? new Opening(
-                                    o.id(), o.kind(), new Opening.Spot(flip(p.at(), width), p.radius()), o.passage(), o.seal())
+                                    o.id(),
+                                    o.kind(),
+                                    new Opening.Spot(flip(p.at(), width), p.radius()),
+                                    o.passage(),
+                                    o.seal())
                             : o)
                     .toList();
             var suctions = s.suctionPoints().stream()
                     .map(p -> p.movedTo(flip(p.at(), width)))
                     .toList();
             return new Scenario(
-                    s.name(), "", "", s.display(), s.slabs(), new slabfield.model.Layer(s.layer().fill(), zones), barriers,
-                    tiles, walls, openings, s.soilLeakance(), s.outdoorPressure(), s.air(), suctions, List.of(), List.of(),
-                    s.target(), s.cellSize());
+                    s.name(),
+                    "",
+                    "",
+                    s.display(),
+                    s.slabs(),
+                    new slabfield.model.Layer(s.layer().fill(), zones),
+                    barriers,
+                    tiles,
+                    walls,
+                    openings,
+                    s.soilLeakance(),
+                    s.outdoorPressure(),
+                    s.air(),
+                    suctions,
+                    List.of(),
+                    List.of(),
+                    s.target(),
+                    s.cellSize());
         }
 
         static Point flip(Point p, double width) {
@@ -221,14 +281,17 @@ class NetworkPropertiesTest {
         }
 
         static List<Gap> gaps(List<Gap> gaps, double width) {
-            return gaps.stream().map(g -> new Gap(flip(g.at(), width), g.length())).toList();
+            return gaps.stream()
+                    .map(g -> new Gap(flip(g.at(), width), g.length()))
+                    .toList();
         }
     }
 
     @Test
     void everyRandomHouseIsSolvedOrRefusedWithAReason() {
         for (long seed = 100; seed < 140; seed++) {
-            Result r = SlabSolver.solve(everything(seed, 1500).scenario(), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+            Result r =
+                    SlabSolver.solve(everything(seed, 1500).scenario(), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
             assertThat(r).as("seed %s: %s", seed, r.convergence()).isInstanceOf(Result.Solved.class);
         }
     }

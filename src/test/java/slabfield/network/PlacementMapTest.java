@@ -32,25 +32,31 @@ class PlacementMapTest {
 
     private static final Source FAN = new Source.Fan(
             new Source.FanCurve(List.of(0.0, 0.04, 0.08), List.of(420.0, 250.0, 0.0)),
-            new Source.Pipe(0.1, 9, 3, 1.5, 1.5e-6), 0);
+            new Source.Pipe(0.1, 9, 3, 1.5, 1.5e-6),
+            0);
 
     private static Result.Solved withPoint(Scenario s, Point at, Source source) {
         List<SuctionPoint> points = new ArrayList<>(s.suctionPoints());
         points.add(new SuctionPoint("new", at, Optional.empty(), PIT, source, false));
-        return (Result.Solved) SlabSolver.solve(s.withSuctionPoints(points), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+        return (Result.Solved)
+                SlabSolver.solve(s.withSuctionPoints(points), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
     }
 
     /** Largest difference of weakest vacuums over that at the best place, and of flows, at the best place and some others. */
     private static double[] errors(Scenario s, Source source, PlacementMap map, int count) {
-        int[] places = IntStream.range(0, map.weakest().length).filter(c -> !Double.isNaN(map.weakest()[c])).toArray();
+        int[] places = IntStream.range(0, map.weakest().length)
+                .filter(c -> !Double.isNaN(map.weakest()[c]))
+                .toArray();
         double best = map.weakest()[map.best().orElseThrow()];
         double[] worst = new double[3];
         Random random = new Random(3);
         for (int k = 0; k < count; k++) {
             int c = k == 0 ? map.best().orElseThrow() : places[random.nextInt(places.length)];
             Result.Solved full = withPoint(s, map.at(c), source);
-            double flow = full.suction("new").orElseThrow().flow(), covered = full.coverage().meeting() * (map.area() - PIT_AREA);
-            worst[0] = Math.max(worst[0], Math.abs(map.weakest()[c] - full.coverage().weakest()) / best);
+            double flow = full.suction("new").orElseThrow().flow(),
+                    covered = full.coverage().meeting() * (map.area() - PIT_AREA);
+            worst[0] = Math.max(
+                    worst[0], Math.abs(map.weakest()[c] - full.coverage().weakest()) / best);
             worst[1] = Math.max(worst[1], Math.abs(map.flow()[c] / flow - 1));
             worst[2] = Math.max(worst[2], Math.abs(map.covered()[c] - covered) / map.area());
         }
@@ -58,7 +64,8 @@ class PlacementMapTest {
     }
 
     private static PlacementMap map(Scenario s, Source source, double spacing) {
-        return PlacementMap.of(s, new PlacementMap.Question(PIT, source, spacing), Progress.NONE).orElseThrow();
+        return PlacementMap.of(s, new PlacementMap.Question(PIT, source, spacing), Progress.NONE)
+                .orElseThrow();
     }
 
     @Test
@@ -124,8 +131,10 @@ class PlacementMapTest {
         Scenario s = house(0, new Opening.PowerLaw(1e-5, 1));
         PlacementMap map = map(s.withPlan(s.plan().withNoDrillAreas(List.of(pipes))), new Source.Pressure(-200), 0.2);
         double[][] blocked = {{6, 7}, {5.75, 7}, {12, 7}, {12.2, 7.1}, {2, 4}, {2.25, 4}, {0.1, 5}, {9, 2}};
-        for (double[] p : blocked) assertThat(at(map, p[0], p[1])).as("(%s, %s)", p[0], p[1]).isNaN();
-        for (double[] p : new double[][] {{6, 4}, {5.3, 7}, {3, 4}, {0.5, 5}, {11, 2}}) assertThat(at(map, p[0], p[1])).isPositive();
+        for (double[] p : blocked)
+            assertThat(at(map, p[0], p[1])).as("(%s, %s)", p[0], p[1]).isNaN();
+        for (double[] p : new double[][] {{6, 4}, {5.3, 7}, {3, 4}, {0.5, 5}, {11, 2}})
+            assertThat(at(map, p[0], p[1])).isPositive();
     }
 
     private static double at(PlacementMap map, double x, double y) {
@@ -138,7 +147,8 @@ class PlacementMapTest {
         Scenario s = house(0, new Opening.PowerLaw(1e-5, 1));
         PlacementMap map = map(s, new Source.Pressure(-5), 0.4);
         assertThat(at(map, 3, 5)).isLessThan(map.weakestNow());
-        assertThat(map.flow()[map.grid().index(map.grid().column(3), map.grid().row(5))]).isNegative();
+        assertThat(map.flow()[map.grid().index(map.grid().column(3), map.grid().row(5))])
+                .isNegative();
     }
 
     @Test
@@ -150,7 +160,8 @@ class PlacementMapTest {
             }
         };
         var question = new PlacementMap.Question(PIT, new Source.Pressure(-200), 0.4);
-        assertThat(PlacementMap.of(house(0, new Opening.PowerLaw(1e-5, 1)), question, stopped)).isEmpty();
+        assertThat(PlacementMap.of(house(0, new Opening.PowerLaw(1e-5, 1)), question, stopped))
+                .isEmpty();
         Source branch = new Source.Branch("riser", List.of(new Source.Pipe(0.1, 1, 0, 0, 0)));
         assertThatIllegalArgumentException().isThrownBy(() -> new PlacementMap.Question(PIT, branch, 0.4));
     }

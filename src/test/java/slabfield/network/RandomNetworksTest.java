@@ -80,11 +80,24 @@ class RandomNetworksTest {
             case 2 -> new QuadraticResistance(0, 1e4 / (size * size));
             case 3 -> Orifice.of(1e-2 * size, 0.61, 1.2);
             case 4 -> new PowerLaw(1e-2 * size, 0.5 + 0.5 * random.nextDouble(), 0);
-            case 5 -> TileFriction.corrugated(0.05 + 0.1 * random.nextDouble(), 0.017, 0.1 + 3 * random.nextDouble(), 1.81e-5, 1.204);
-            case 6 -> new InSeries(new QuadraticResistance(1e3 / size, 1e4 * upTo(4)), new PowerLaw(1e-2 * upTo(DECADES), 0.65, 0));
-            default -> new FanAndPipe(
-                    new double[] {0, 0.05 * size, 0.1 * size}, new double[] {RISE, 250 * random.nextDouble() + 100, 0}, 0.1,
-                    10 * random.nextDouble(), random.nextInt(4), 1.5, 1.5e-6, 1.81e-5, 1.204);
+            case 5 ->
+                TileFriction.corrugated(
+                        0.05 + 0.1 * random.nextDouble(), 0.017, 0.1 + 3 * random.nextDouble(), 1.81e-5, 1.204);
+            case 6 ->
+                new InSeries(
+                        new QuadraticResistance(1e3 / size, 1e4 * upTo(4)),
+                        new PowerLaw(1e-2 * upTo(DECADES), 0.65, 0));
+            default ->
+                new FanAndPipe(
+                        new double[] {0, 0.05 * size, 0.1 * size},
+                        new double[] {RISE, 250 * random.nextDouble() + 100, 0},
+                        0.1,
+                        10 * random.nextDouble(),
+                        random.nextInt(4),
+                        1.5,
+                        1.5e-6,
+                        1.81e-5,
+                        1.204);
         };
     }
 
@@ -95,7 +108,8 @@ class RandomNetworksTest {
             Draw d = draw();
             SlabSolver.State state = SlabSolver.State.of(
                     new Devices.Built(d.network, new int[0], new int[0], new int[0], new int[0], List.of(), List.of()),
-                    Progress.NONE, Guess.NONE);
+                    Progress.NONE,
+                    Guess.NONE);
             Convergence c = state.convergence();
             assertThat(state.refusal()).as("draw %s", k).isEmpty();
             if (!c.converged()) {
@@ -106,7 +120,9 @@ class RandomNetworksTest {
             assertThat(Math.abs(c.massBalance())).as("draw %s", k).isLessThanOrEqualTo(1e-9);
             double slack = 1e-9 * (d.high - d.low);
             for (int u = 0; u < state.at().length; u++)
-                assertThat(state.at()[u] + state.rest()[u]).as("draw %s, unknown %s", k, u).isBetween(d.low - slack, d.high + slack);
+                assertThat(state.at()[u] + state.rest()[u])
+                        .as("draw %s, unknown %s", k, u)
+                        .isBetween(d.low - slack, d.high + slack);
         }
         assertThat(refused).as("refused of %s", DRAWS).isLessThanOrEqualTo(DRAWS / 1000);
     }

@@ -27,8 +27,7 @@ class ResponsesTest {
 
     private static Result.Solved withPoint(Scenario s, Point at, Source source) {
         List<SuctionPoint> points = new java.util.ArrayList<>(s.suctionPoints());
-        points.add(new SuctionPoint(
-                "new", at, java.util.Optional.empty(), new SuctionPoint.Pit(0.15), source, false));
+        points.add(new SuctionPoint("new", at, java.util.Optional.empty(), new SuctionPoint.Pit(0.15), source, false));
         return Houses.solve(s.withSuctionPoints(points));
     }
 
@@ -38,13 +37,18 @@ class ResponsesTest {
     void linearHouse(double x, double y) {
         Scenario s = house(0);
         Point at = new Point(x, y);
-        Responses.Outlook held = Responses.of(s, Progress.NONE).orElseThrow().holding(at, 0.15, -200).orElseThrow();
+        Responses.Outlook held = Responses.of(s, Progress.NONE)
+                .orElseThrow()
+                .holding(at, 0.15, -200)
+                .orElseThrow();
         Result.Solved full = withPoint(s, at, new Source.Pressure(-200));
         assertThat(held.flow()).isCloseTo(full.suction("new").orElseThrow().flow(), Percentage.withPercentage(2));
         assertThat(held.weakest()).isCloseTo(full.coverage().weakest(), Percentage.withPercentage(2));
-        Responses.Outlook drawn = Responses.of(s, Progress.NONE).orElseThrow().drawing(at, 0.005).orElseThrow();
+        Responses.Outlook drawn =
+                Responses.of(s, Progress.NONE).orElseThrow().drawing(at, 0.005).orElseThrow();
         assertThat(drawn.weakest())
-                .isCloseTo(withPoint(s, at, new Source.Flow(0.005)).coverage().weakest(), Percentage.withPercentage(0.5));
+                .isCloseTo(
+                        withPoint(s, at, new Source.Flow(0.005)).coverage().weakest(), Percentage.withPercentage(0.5));
     }
 
     /** In coarse stone the outlook is an estimate on the hopeful side, good enough to tell places apart. */
@@ -53,7 +57,10 @@ class ResponsesTest {
     void coarseStone(double x, double y) {
         Scenario s = house(1500);
         Point at = new Point(x, y);
-        Responses.Outlook held = Responses.of(s, Progress.NONE).orElseThrow().holding(at, 0.15, -200).orElseThrow();
+        Responses.Outlook held = Responses.of(s, Progress.NONE)
+                .orElseThrow()
+                .holding(at, 0.15, -200)
+                .orElseThrow();
         Result.Solved full = withPoint(s, at, new Source.Pressure(-200));
         assertThat(held.weakest()).isCloseTo(full.coverage().weakest(), Percentage.withPercentage(20));
     }

@@ -38,7 +38,8 @@ class SolveSessionTest {
             }
         });
         Result cold = SlabSolver.solve(scenario, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
-        double[] a = ((Result.Solved) warm).field().pressure(), b = ((Result.Solved) cold).field().pressure();
+        double[] a = ((Result.Solved) warm).field().pressure(),
+                b = ((Result.Solved) cold).field().pressure();
         for (int c = 0; c < a.length; c++)
             if (!Double.isNaN(b[c])) assertThat(a[c]).isCloseTo(b[c], within(1e-8 * Math.abs(b[c]) + 1e-10));
         return steps.get();

@@ -33,7 +33,8 @@ class TangentTest {
     private static final double STEP = 1e-4;
 
     private static Tangent tangent(Scenario s, boolean fanOn) {
-        return Tangent.of(s, fanOn, PLACES, new Grounds(), Optional.empty(), Progress.NONE).orElseThrow();
+        return Tangent.of(s, fanOn, PLACES, new Grounds(), Optional.empty(), Progress.NONE)
+                .orElseThrow();
     }
 
     @Test
@@ -56,22 +57,32 @@ class TangentTest {
         BiFunction<Scenario, Double, Scenario> fill = (s, e) -> {
             Fill f = s.layer().fill();
             return s.withLayer(new Layer(
-                    new Fill(f.word(), f.thickness(), f.permeability() * Math.exp(e), f.inertial(), false), s.layer().zones()));
+                    new Fill(f.word(), f.thickness(), f.permeability() * Math.exp(e), f.inertial(), false),
+                    s.layer().zones()));
         };
         BiFunction<Scenario, Double, Scenario> inertial = (s, e) -> {
             Fill f = s.layer().fill();
             return s.withLayer(new Layer(
-                    new Fill(f.word(), f.thickness(), f.permeability(), f.inertial() * Math.exp(e), false), s.layer().zones()));
+                    new Fill(f.word(), f.thickness(), f.permeability(), f.inertial() * Math.exp(e), false),
+                    s.layer().zones()));
         };
         BiFunction<Scenario, Double, Scenario> joint =
                 (s, e) -> s.withSeal("joint", new Seal(SealState.LOOSE, 1 - 0.5 * Math.exp(e), false));
         BiFunction<Scenario, Double, Scenario> gap = (s, e) -> {
             Barrier b = s.barriers().get(0);
             Gap g = new Gap(b.gaps().get(0).at(), 0.93 * Math.exp(e));
-            return s.withBarriers(List.of(new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), List.of(g))));
+            return s.withBarriers(
+                    List.of(new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), List.of(g))));
         };
-        BiFunction<Scenario, Double, Scenario> pit = (s, e) -> s.withSuctionPoint("S", p -> new SuctionPoint(
-                p.id(), p.at(), p.tile(), new SuctionPoint.Pit(0.13 * Math.exp(e)), p.source(), p.openWhenOff()));
+        BiFunction<Scenario, Double, Scenario> pit = (s, e) -> s.withSuctionPoint(
+                "S",
+                p -> new SuctionPoint(
+                        p.id(),
+                        p.at(),
+                        p.tile(),
+                        new SuctionPoint.Pit(0.13 * Math.exp(e)),
+                        p.source(),
+                        p.openWhenOff()));
         BiFunction<Scenario, Double, Scenario> outdoors = (s, e) -> s.withOutdoorPressure(3 + e);
         return List.of(
                 Arguments.of("fill", 0.0, FAN, true, fill),

@@ -36,18 +36,27 @@ final class LoadRun {
             case "objects" -> objects(n);
             default -> row(n);
         };
-        System.out.printf(Locale.ROOT, "| %s | %d MiB | %d MiB | %.0f s | %.0f s |%n", job, Runtime.getRuntime().maxMemory() >> 20, peak() >> 20,
-                (System.nanoTime() - start) / 1e9, processorTime());
+        System.out.printf(
+                Locale.ROOT,
+                "| %s | %d MiB | %d MiB | %.0f s | %.0f s |%n",
+                job,
+                Runtime.getRuntime().maxMemory() >> 20,
+                peak() >> 20,
+                (System.nanoTime() - start) / 1e9,
+                processorTime());
     }
 
     private static double processorTime() {
-        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
+        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+                        .getProcessCpuTime()
+                / 1e9;
     }
 
     private static String hall(int side, String fill) throws ScenarioProblems {
         double metres = side / 10.0;
         solve(ScenarioReader.read(house(metres, "10 cm", "", "").replace("clean stone", fill), "hall"));
-        return String.format(Locale.ROOT, "a hall of %.0f m x %.0f m on %s, %,d cells", metres, metres, fill, (long) side * side);
+        return String.format(
+                Locale.ROOT, "a hall of %.0f m x %.0f m on %s, %,d cells", metres, metres, fill, (long) side * side);
     }
 
     /** A third each of penetrations, holes and short footings, on a lattice. */
@@ -56,28 +65,54 @@ final class LoadRun {
         List<String> openings = new ArrayList<>(), holes = new ArrayList<>(), barriers = new ArrayList<>();
         for (int k = 0; k < each; k++) {
             double x = 1 + 1.5 * (k % row), y = 1 + 1.5 * (k / row);
-            openings.add(String.format(Locale.ROOT, "{\"id\":\"p%d\",\"kind\":\"penetration\",\"at\":[%.2f,%.2f],\"radius\":\"3 cm\",\"area\":\"1 cm2\",\"state\":\"open\"}", k, x, y));
+            openings.add(String.format(
+                    Locale.ROOT,
+                    "{\"id\":\"p%d\",\"kind\":\"penetration\",\"at\":[%.2f,%.2f],\"radius\":\"3 cm\",\"area\":\"1 cm2\",\"state\":\"open\"}",
+                    k,
+                    x,
+                    y));
             holes.add(String.format(Locale.ROOT, "{\"id\":\"T%d\",\"at\":[%.2f,%.2f]}", k, x + 0.5, y));
-            barriers.add(String.format(Locale.ROOT, "{\"id\":\"f%d\",\"path\":[[%.2f,%.2f],[%.2f,%.2f]],\"width\":\"10 cm\"}", k, x, y + 0.7, x + 0.8, y + 0.7));
+            barriers.add(String.format(
+                    Locale.ROOT,
+                    "{\"id\":\"f%d\",\"path\":[[%.2f,%.2f],[%.2f,%.2f]],\"width\":\"10 cm\"}",
+                    k,
+                    x,
+                    y + 0.7,
+                    x + 0.8,
+                    y + 0.7));
         }
-        solve(ScenarioReader.read(house(1.5 * row + 2, "10 cm", String.join(",", openings), ",\"testHoles\":[" + String.join(",", holes)
-                + "],\"barriers\":[" + String.join(",", barriers) + "]"), "objects"));
+        solve(ScenarioReader.read(
+                house(
+                        1.5 * row + 2,
+                        "10 cm",
+                        String.join(",", openings),
+                        ",\"testHoles\":[" + String.join(",", holes) + "],\"barriers\":[" + String.join(",", barriers)
+                                + "]"),
+                "objects"));
         return String.format(Locale.ROOT, "a house with %,d objects", 3 * each);
     }
 
     private static String house(double side, String cell, String openings, String more) {
-        return String.format(Locale.ROOT, "{\"slabfield\":1,\"name\":\"Load\",\"lengthUnit\":\"m\",\"cell\":\"%s\",\"slabs\":[{\"id\":\"slab\","
+        return String.format(
+                Locale.ROOT,
+                "{\"slabfield\":1,\"name\":\"Load\",\"lengthUnit\":\"m\",\"cell\":\"%s\",\"slabs\":[{\"id\":\"slab\","
                         + "\"outline\":[[0,0],[%3$f,0],[%3$f,%3$f],[0,%3$f]]}],\"layer\":{\"fill\":\"clean stone\"},\"openings\":[{\"id\":\"joint\","
                         + "\"kind\":\"joint\",\"perimeterOf\":\"slab\",\"width\":\"0.5 mm\",\"state\":\"open\"}%s],\"suctionPoints\":[{\"id\":\"S1\","
                         + "\"at\":[%4$f,%4$f],\"source\":{\"pressure\":\"-200 Pa\"}}]%5$s}",
-                cell, openings.isEmpty() ? "" : "," + openings, side, side / 2 + 0.3, more);
+                cell,
+                openings.isEmpty() ? "" : "," + openings,
+                side,
+                side / 2 + 0.3,
+                more);
     }
 
     /** Every house of the scenarios folder in turn, on cells of 30 cm; what stays in memory must not grow. */
     private static String row(int n) throws ScenarioProblems, IOException {
         List<Scenario> houses = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) houses.add(ScenarioReader.read(file).withCellSize(0.3));
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".json")).sorted().toList())
+                houses.add(ScenarioReader.read(file).withCellSize(0.3));
         }
         long warm = 0;
         for (int k = 0; k < n; k++) {
@@ -86,11 +121,13 @@ final class LoadRun {
         }
         long grown = kept() - warm;
         if (grown > 4 << 20) throw new IllegalStateException("memory grew by " + (grown >> 10) + " KiB");
-        return String.format(Locale.ROOT, "%,d houses in a row; kept in memory grew by %d KiB since house %d", n, grown >> 10, WARM);
+        return String.format(
+                Locale.ROOT, "%,d houses in a row; kept in memory grew by %d KiB since house %d", n, grown >> 10, WARM);
     }
 
     private static void solve(Scenario scenario) {
-        if (SlabSolver.solve(scenario, Progress.NONE) instanceof Result.Unsolved unsolved) throw new IllegalStateException(unsolved.reason());
+        if (SlabSolver.solve(scenario, Progress.NONE) instanceof Result.Unsolved unsolved)
+            throw new IllegalStateException(unsolved.reason());
     }
 
     /** Memory in use after everything that can be thrown away is gone [byte]. */

@@ -25,12 +25,20 @@ class LoadTest {
 
     private static String run(int megabytes, String job, long size) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + megabytes + "m", "-XX:+UseSerialGC", "-cp",
-                        System.getProperty("java.class.path"), LoadRun.class.getName(), job, String.valueOf(size))
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx" + megabytes + "m",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        LoadRun.class.getName(),
+                        job,
+                        String.valueOf(size))
                 .redirectErrorStream(true)
                 .start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-        assertThat(process.waitFor()).as("%s %d in %d MiB: %s", job, size, megabytes, said).isZero();
+        assertThat(process.waitFor())
+                .as("%s %d in %d MiB: %s", job, size, megabytes, said)
+                .isZero();
         return said;
     }
 
@@ -38,7 +46,10 @@ class LoadTest {
     private static final double USABLE = 0.96;
 
     private static String hall(String job, long side, int bytes) throws IOException, InterruptedException {
-        return run((int) Math.ceil((side * side * bytes / (double) (1 << 20) + MEGABYTES_IN_ANY_CASE) / USABLE) + 1, job, side);
+        return run(
+                (int) Math.ceil((side * side * bytes / (double) (1 << 20) + MEGABYTES_IN_ANY_CASE) / USABLE) + 1,
+                job,
+                side);
     }
 
     /** The reader takes as many cells as fit, and no more: the heap here is just what it reckons with. */

@@ -139,7 +139,12 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.449, PASCAL, 1, -0.4 Pa", "2, PASCAL, 1, 2.0 Pa", "12.5, PASCAL, 0, 13 Pa", "NaN, PASCAL, 1, no value"})
+    @CsvSource({
+        "-0.449, PASCAL, 1, -0.4 Pa",
+        "2, PASCAL, 1, 2.0 Pa",
+        "12.5, PASCAL, 0, 13 Pa",
+        "NaN, PASCAL, 1, no value"
+    })
     void writesDecimals(double value, Unit unit, int decimals, String text) {
         assertThat(Quantity.formatDecimals(value, unit, decimals)).isEqualTo(text);
     }
@@ -174,7 +179,8 @@ class QuantityTest {
     @EnumSource
     void everyUnitReadsItsOwnSymbolAndAliasesAndGoesBack(Unit unit) {
         assertThat(Unit.find(unit.symbol(), unit.dimension())).contains(unit);
-        for (String alias : unit.aliases()) assertThat(Unit.find(alias, unit.dimension())).contains(unit);
+        for (String alias : unit.aliases())
+            assertThat(Unit.find(alias, unit.dimension())).contains(unit);
         for (double number : new double[] {-12.75, 0, 1, 0.1, 1e-9, 12345.678})
             assertThat(unit.fromSi(unit.toSi(number))).isCloseTo(number, within(1e-12 * (1000 + Math.abs(number))));
         assertThat(unit.toSi(Double.NaN)).isNaN();

@@ -48,7 +48,12 @@ class ComparisonTest {
 
     private static Stage.HoleReading reading(String hole, double off, double on) {
         return new Stage.HoleReading(
-                hole, OptionalDouble.of(off), OptionalDouble.of(on), OptionalDouble.of(0.5), OptionalDouble.of(0.1), "");
+                hole,
+                OptionalDouble.of(off),
+                OptionalDouble.of(on),
+                OptionalDouble.of(0.5),
+                OptionalDouble.of(0.1),
+                "");
     }
 
     private static Comparison compare(Stage stage) {
@@ -66,7 +71,12 @@ class ComparisonTest {
     @Test
     void bandAssumesWhatWasNotNoted() {
         Stage.HoleReading bare = new Stage.HoleReading(
-                "T1", OptionalDouble.empty(), OptionalDouble.of(-3), OptionalDouble.empty(), OptionalDouble.empty(), "");
+                "T1",
+                OptionalDouble.empty(),
+                OptionalDouble.of(-3),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
         assertThat(Band.USUAL.halfWidth(bare, OptionalDouble.empty()))
                 .isCloseTo(Band.USUAL.halfWidth(reading("T1", 0, -3), OptionalDouble.empty()), within(1e-12));
     }
@@ -76,7 +86,9 @@ class ComparisonTest {
     @CsvSource({"0, AS_EXPECTED", "0.3, AS_EXPECTED", "-0.3, AS_EXPECTED", "0.6, STRONGER", "-0.6, WEAKER"})
     void verdictFollowsTheBand(double share, Verdict verdict) {
         double p = predicted("T1");
-        HoleComparison c = compare(stage(List.of(reading("T1", off("T1"), p * (1 + share))), List.of())).holes().get(0);
+        HoleComparison c = compare(stage(List.of(reading("T1", off("T1"), p * (1 + share))), List.of()))
+                .holes()
+                .get(0);
         assertThat(c.verdict()).isEqualTo(verdict);
         assertThat(c.difference().orElseThrow()).isCloseTo(p * share, within(1e-9));
     }
@@ -84,7 +96,8 @@ class ComparisonTest {
     @Test
     void biasAndScatterAreOverAllHoles() {
         Comparison c = compare(stage(
-                List.of(reading("T1", off("T1"), predicted("T1") + 3), reading("T2", off("T2"), predicted("T2") - 1)), List.of()));
+                List.of(reading("T1", off("T1"), predicted("T1") + 3), reading("T2", off("T2"), predicted("T2") - 1)),
+                List.of()));
         assertThat(c.bias().orElseThrow()).isCloseTo(1, within(1e-9));
         assertThat(c.scatter().orElseThrow()).isCloseTo(Math.sqrt(5), within(1e-9));
     }
@@ -92,7 +105,12 @@ class ComparisonTest {
     @Test
     void aHoleWithoutAReadingHasNothingToCompare() {
         Stage.HoleReading none = new Stage.HoleReading(
-                "T1", OptionalDouble.of(0.2), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "");
+                "T1",
+                OptionalDouble.of(0.2),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
         Comparison c = compare(stage(List.of(none), List.of()));
         assertThat(c.holes().get(0).verdict()).isEqualTo(Verdict.NOTHING_TO_COMPARE);
         assertThat(c.bias()).isEmpty();
@@ -101,16 +119,18 @@ class ComparisonTest {
     @Test
     void systemReadingsStandBesideTheirPrediction() {
         Stage.SystemReading s = new Stage.SystemReading("S2", OptionalDouble.of(0.01), OptionalDouble.of(-280), "");
-        Comparison.SystemComparison c = compare(stage(List.of(), List.of(s))).systems().get(0);
-        assertThat(c.predictedFlow()).isEqualTo(SOLVED.suction("S2").orElseThrow().flow());
+        Comparison.SystemComparison c =
+                compare(stage(List.of(), List.of(s))).systems().get(0);
+        assertThat(c.predictedFlow())
+                .isEqualTo(SOLVED.suction("S2").orElseThrow().flow());
         assertThat(c.predictedPressure()).isCloseTo(-300, within(1e-9));
     }
 
     @Test
     void remarksNameReadingsThatCannotBe() {
         Stage.SystemReading s = new Stage.SystemReading("S1", OptionalDouble.empty(), OptionalDouble.of(-100), "");
-        Comparison c = compare(stage(
-                List.of(reading("T1", 0, -120), reading("T2", -4, -4), reading("T3", -1, 2)), List.of(s)));
+        Comparison c = compare(
+                stage(List.of(reading("T1", 0, -120), reading("T2", -4, -4), reading("T3", -1, 2)), List.of(s)));
         assertThat(c.remarks())
                 .hasSize(4)
                 .anyMatch(r -> r.startsWith("Hole \"T1\"") && r.contains("stronger than any riser"))
@@ -122,13 +142,16 @@ class ComparisonTest {
     @Test
     void soundReadingsHaveNoRemark() {
         Stage.SystemReading s = new Stage.SystemReading("S1", OptionalDouble.of(0.01), OptionalDouble.of(-300), "");
-        assertThat(compare(stage(List.of(reading("T1", 0.3, -90)), List.of(s))).remarks()).isEmpty();
+        assertThat(compare(stage(List.of(reading("T1", 0.3, -90)), List.of(s))).remarks())
+                .isEmpty();
     }
 
     @Test
     void theWindAndTheStackCancelWhereBothWereRead() {
         double drop = predicted("T1") - off("T1");
-        HoleComparison c = compare(stage(List.of(reading("T1", 4, 4 + drop)), List.of())).holes().get(0);
+        HoleComparison c = compare(stage(List.of(reading("T1", 4, 4 + drop)), List.of()))
+                .holes()
+                .get(0);
         assertThat(c.byPair()).isTrue();
         assertThat(c.difference().getAsDouble()).isCloseTo(0, within(1e-9));
         assertThat(c.verdict()).isEqualTo(Verdict.AS_EXPECTED);
@@ -138,9 +161,14 @@ class ComparisonTest {
     @Test
     void aBandAsWideAsThePredictionCannotTell() {
         Stage.HoleReading shaky = new Stage.HoleReading(
-                "T1", OptionalDouble.empty(), OptionalDouble.of(predicted("T1")), OptionalDouble.of(Math.abs(predicted("T1"))),
-                OptionalDouble.of(0.1), "");
-        assertThat(compare(stage(List.of(shaky), List.of())).holes().get(0).verdict()).isEqualTo(Verdict.CANNOT_TELL);
+                "T1",
+                OptionalDouble.empty(),
+                OptionalDouble.of(predicted("T1")),
+                OptionalDouble.of(Math.abs(predicted("T1"))),
+                OptionalDouble.of(0.1),
+                "");
+        assertThat(compare(stage(List.of(shaky), List.of())).holes().get(0).verdict())
+                .isEqualTo(Verdict.CANNOT_TELL);
     }
 
     @Test
@@ -154,20 +182,29 @@ class ComparisonTest {
     @Test
     void flowsAndSuctionHaveVerdictsToo() {
         Result.Suction s2 = SOLVED.suction("S2").orElseThrow();
-        Stage.SystemReading s = new Stage.SystemReading("S2", OptionalDouble.of(3 * s2.flow()), OptionalDouble.of(s2.pressure() / 3), "");
-        Comparison.SystemComparison c = compare(stage(List.of(), List.of(s))).systems().get(0);
+        Stage.SystemReading s = new Stage.SystemReading(
+                "S2", OptionalDouble.of(3 * s2.flow()), OptionalDouble.of(s2.pressure() / 3), "");
+        Comparison.SystemComparison c =
+                compare(stage(List.of(), List.of(s))).systems().get(0);
         assertThat(c.flowVerdict()).isEqualTo(Verdict.STRONGER);
         assertThat(c.pressureVerdict()).isEqualTo(Verdict.WEAKER);
         Stage.SystemReading below = new Stage.SystemReading(
-                "S2", java.util.Optional.of(new slabfield.model.FlowReading.Below(10 * s2.flow())), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "");
-        assertThat(compare(stage(List.of(), List.of(below))).systems().get(0).flowVerdict()).isEqualTo(Verdict.CANNOT_TELL);
+                "S2",
+                java.util.Optional.of(new slabfield.model.FlowReading.Below(10 * s2.flow())),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
+        assertThat(compare(stage(List.of(), List.of(below))).systems().get(0).flowVerdict())
+                .isEqualTo(Verdict.CANNOT_TELL);
     }
 
     @Test
     void theParityPlotHasEveryHoleWithBothValues() {
         Comparison c = compare(stage(List.of(reading("T1", 0, -80), reading("T2", 0, -4)), List.of()));
         assertThat(c.parity()).extracting(Comparison.ParityPoint::hole).containsExactly("T1", "T2");
-        assertThat(c.parity().get(0).residual()).isCloseTo(c.holes().get(0).difference().getAsDouble(), within(1e-12));
+        assertThat(c.parity().get(0).residual())
+                .isCloseTo(c.holes().get(0).difference().getAsDouble(), within(1e-12));
     }
 }

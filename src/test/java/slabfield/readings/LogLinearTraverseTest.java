@@ -27,7 +27,8 @@ class LogLinearTraverseTest {
     void placesAreSymmetric(LogLinearTraverse rule) {
         int n = rule.fractions().size();
         for (int i = 0; i < n; i++)
-            assertThat(rule.fractions().get(i) + rule.fractions().get(n - 1 - i)).isCloseTo(1, within(1e-12));
+            assertThat(rule.fractions().get(i) + rule.fractions().get(n - 1 - i))
+                    .isCloseTo(1, within(1e-12));
         assertThat(rule.places(0.1).get(0)).isCloseTo(0.1 * rule.fractions().get(0), within(1e-15));
     }
 }

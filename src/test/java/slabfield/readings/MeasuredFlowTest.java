@@ -18,14 +18,16 @@ class MeasuredFlowTest {
     private static final double THREE_INCH = 3.068 * 0.0254;
 
     private static FlowReading.InPipe pressures(boolean traverse, Double... shown) {
-        return new FlowReading.InPipe(List.of(shown), false, THREE_INCH, traverse, OptionalDouble.empty(), OptionalDouble.empty());
+        return new FlowReading.InPipe(
+                List.of(shown), false, THREE_INCH, traverse, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     @Test
     void aStatedFlowKeepsItsOwnError() {
         assertThat(MeasuredFlow.of(new FlowReading.Stated(0.02, OptionalDouble.of(0.001)), AIR))
                 .isEqualTo(new MeasuredFlow(0.02, 0.001, false));
-        assertThat(MeasuredFlow.of(new FlowReading.Stated(0.02, OptionalDouble.empty()), AIR).standardError())
+        assertThat(MeasuredFlow.of(new FlowReading.Stated(0.02, OptionalDouble.empty()), AIR)
+                        .standardError())
                 .isCloseTo(0.002, within(1e-12));
     }
 
@@ -44,7 +46,8 @@ class MeasuredFlowTest {
     @Test
     void aTraverseIsSurerThanTheCentreLine() {
         MeasuredFlow axis = MeasuredFlow.of(pressures(false, 10.0), AIR);
-        MeasuredFlow traverse = MeasuredFlow.of(pressures(true, Collections.nCopies(6, 10.0).toArray(Double[]::new)), AIR);
+        MeasuredFlow traverse =
+                MeasuredFlow.of(pressures(true, Collections.nCopies(6, 10.0).toArray(Double[]::new)), AIR);
         double full = Math.sqrt(2 * 10 / 1.204) * Math.PI / 4 * THREE_INCH * THREE_INCH;
         assertThat(traverse.flow()).isCloseTo(full, within(1e-9));
         assertThat(axis.flow() / full).isBetween(0.8, 0.9);
@@ -71,8 +74,11 @@ class MeasuredFlowTest {
     /** The error is that of the range between half a step down and up, which matters where little is shown. */
     @Test
     void aCoarseDisplayWidensTheError() {
-        FlowReading coarse = new FlowReading.InPipe(List.of(6.0), false, THREE_INCH, true, OptionalDouble.of(1), OptionalDouble.empty());
-        FlowReading fine = new FlowReading.InPipe(List.of(6.0), false, THREE_INCH, true, OptionalDouble.of(0.1), OptionalDouble.empty());
-        assertThat(MeasuredFlow.of(coarse, AIR).standardError()).isGreaterThan(1.1 * MeasuredFlow.of(fine, AIR).standardError());
+        FlowReading coarse = new FlowReading.InPipe(
+                List.of(6.0), false, THREE_INCH, true, OptionalDouble.of(1), OptionalDouble.empty());
+        FlowReading fine = new FlowReading.InPipe(
+                List.of(6.0), false, THREE_INCH, true, OptionalDouble.of(0.1), OptionalDouble.empty());
+        assertThat(MeasuredFlow.of(coarse, AIR).standardError())
+                .isGreaterThan(1.1 * MeasuredFlow.of(fine, AIR).standardError());
     }
 }

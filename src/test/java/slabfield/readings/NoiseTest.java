@@ -12,8 +12,14 @@ import slabfield.model.Stage;
 class NoiseTest {
     private static Stage.HoleReading reading(double spread, int count, double step) {
         return new Stage.HoleReading(
-                "T1", OptionalDouble.of(0), OptionalDouble.of(-5), OptionalDouble.of(spread), OptionalInt.of(count),
-                OptionalDouble.of(step), OptionalDouble.empty(), "");
+                "T1",
+                OptionalDouble.of(0),
+                OptionalDouble.of(-5),
+                OptionalDouble.of(spread),
+                OptionalInt.of(count),
+                OptionalDouble.of(step),
+                OptionalDouble.empty(),
+                "");
     }
 
     /** Against means that are drawn, rounded as a display rounds, and looked at. */

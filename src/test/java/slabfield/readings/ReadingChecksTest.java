@@ -44,17 +44,51 @@ class ReadingChecksTest {
 
     @BeforeAll
     static void solve() {
-        Slab slab = new Slab("basement", List.of(new Point(0, 0), new Point(9, 0), new Point(9, 6), new Point(0, 6)), List.of(), 0.1, true);
+        Slab slab = new Slab(
+                "basement",
+                List.of(new Point(0, 0), new Point(9, 0), new Point(9, 6), new Point(0, 6)),
+                List.of(),
+                0.1,
+                true);
         Opening sump = new Opening(
-                "sump", OpeningKind.SUMP, new Opening.Spot(new Point(8, 5), 0.2), new Opening.Orifice(2e-3, 0.61), Seal.of(SealState.OPEN));
+                "sump",
+                OpeningKind.SUMP,
+                new Opening.Spot(new Point(8, 5), 0.2),
+                new Opening.Orifice(2e-3, 0.61),
+                Seal.of(SealState.OPEN));
         SuctionPoint suction = new SuctionPoint(
-                "S1", new Point(1.5, 1.5), Optional.empty(), new SuctionPoint.Pit(0.2), new Source.Pressure(-250), false);
+                "S1",
+                new Point(1.5, 1.5),
+                Optional.empty(),
+                new SuctionPoint.Pit(0.2),
+                new Source.Pressure(-250),
+                false);
         List<TestHole> holes = List.of(
-                new TestHole("near", new Point(2.5, 1.5), ""), new TestHole("middle", new Point(5, 3), ""), new TestHole("far", new Point(8.5, 1), ""));
+                new TestHole("near", new Point(2.5, 1.5), ""),
+                new TestHole("middle", new Point(5, 3), ""),
+                new TestHole("far", new Point(8.5, 1), ""));
         house = new Scenario(
-                "checked", "", "", Display.SI, List.of(slab), new Layer(Fill.of(FillWord.SAND, 0.1), List.of()), List.of(), List.of(),
-                List.of(), List.of(sump), 2e-9, 0, Air.STANDARD, List.of(suction), holes, List.of(), Target.COMMON_PRACTICE, 0.25,
-                Equipment.NONE, House.UNKNOWN, Plan.EMPTY);
+                "checked",
+                "",
+                "",
+                Display.SI,
+                List.of(slab),
+                new Layer(Fill.of(FillWord.SAND, 0.1), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(sump),
+                2e-9,
+                0,
+                Air.STANDARD,
+                List.of(suction),
+                holes,
+                List.of(),
+                Target.COMMON_PRACTICE,
+                0.25,
+                Equipment.NONE,
+                House.UNKNOWN,
+                Plan.EMPTY);
         solved = (Result.Solved) SlabSolver.solve(house, Progress.NONE);
     }
 
@@ -64,8 +98,14 @@ class ReadingChecksTest {
 
     private static Stage.HoleReading read(String hole, double off, double on) {
         return new Stage.HoleReading(
-                hole, OptionalDouble.of(off), OptionalDouble.of(on), OptionalDouble.of(0.3), OptionalInt.empty(), OptionalDouble.of(0.1),
-                NONE, "");
+                hole,
+                OptionalDouble.of(off),
+                OptionalDouble.of(on),
+                OptionalDouble.of(0.3),
+                OptionalInt.empty(),
+                OptionalDouble.of(0.1),
+                NONE,
+                "");
     }
 
     private static Stage.SystemReading flow(double flow) {
@@ -77,12 +117,19 @@ class ReadingChecksTest {
     }
 
     private static List<Finding.Kind> kinds(Stage stage, boolean predicted) {
-        return ReadingChecks.of(house, stage, predicted ? Optional.of(solved) : Optional.empty()).stream().map(Finding::kind).toList();
+        return ReadingChecks.of(house, stage, predicted ? Optional.of(solved) : Optional.empty()).stream()
+                .map(Finding::kind)
+                .toList();
     }
 
     @Test
     void soundReadingsSayNothing() {
-        Stage sound = stage(List.of(read("near", 0.4, at("near") + 0.4), read("middle", 0.4, at("middle")), read("far", 0.4, at("far"))), flow(0.003));
+        Stage sound = stage(
+                List.of(
+                        read("near", 0.4, at("near") + 0.4),
+                        read("middle", 0.4, at("middle")),
+                        read("far", 0.4, at("far"))),
+                flow(0.003));
         assertThat(kinds(sound, true)).isEmpty();
         assertThat(kinds(sound, false)).isEmpty();
     }
@@ -91,7 +138,9 @@ class ReadingChecksTest {
     @ParameterizedTest
     @CsvSource({"-251, 0, false", "-258, 0, true", "-258, -8, false"})
     void noHoleIsStrongerThanTheSource(double on, double off, boolean odd) {
-        assertThat(kinds(stage(List.of(read("near", off, on)), flow(0.003)), true).contains(Finding.Kind.STRONGER_THAN_SOURCE)).isEqualTo(odd);
+        assertThat(kinds(stage(List.of(read("near", off, on)), flow(0.003)), true)
+                        .contains(Finding.Kind.STRONGER_THAN_SOURCE))
+                .isEqualTo(odd);
     }
 
     @Test
@@ -100,19 +149,24 @@ class ReadingChecksTest {
                 house, stage(List.of(read("near", 0, at("near") / 249)), flow(0.003)), Optional.of(solved));
         assertThat(found).extracting(Finding::kind).containsExactly(Finding.Kind.UNIT_SLIP);
         assertThat(found.get(0).sentence()).contains("inches of water", "Enter it with its unit");
-        assertThat(kinds(stage(List.of(read("near", 0, at("near") * 249)), flow(0.003)), true)).containsExactly(Finding.Kind.UNIT_SLIP);
-        assertThat(kinds(stage(List.of(read("near", 0, at("near") / 8)), flow(0.003)), true)).isEmpty();
+        assertThat(kinds(stage(List.of(read("near", 0, at("near") * 249)), flow(0.003)), true))
+                .containsExactly(Finding.Kind.UNIT_SLIP);
+        assertThat(kinds(stage(List.of(read("near", 0, at("near") / 8)), flow(0.003)), true))
+                .isEmpty();
     }
 
     @Test
     void aMissingSignIsSuspected() {
-        assertThat(kinds(stage(List.of(read("near", 0, -at("near"))), flow(0.003)), true)).containsExactly(Finding.Kind.SIGN_SLIP);
-        assertThat(kinds(stage(List.of(read("near", 0, 3)), flow(0.003)), true)).containsExactly(Finding.Kind.RISES_WITH_FAN);
+        assertThat(kinds(stage(List.of(read("near", 0, -at("near"))), flow(0.003)), true))
+                .containsExactly(Finding.Kind.SIGN_SLIP);
+        assertThat(kinds(stage(List.of(read("near", 0, 3)), flow(0.003)), true))
+                .containsExactly(Finding.Kind.RISES_WITH_FAN);
     }
 
     @Test
     void aHoleThatDoesNotAnswerIsNamed() {
-        assertThat(kinds(stage(List.of(read("near", -0.3, -0.3)), flow(0.003)), true)).containsExactly(Finding.Kind.ON_EQUALS_OFF);
+        assertThat(kinds(stage(List.of(read("near", -0.3, -0.3)), flow(0.003)), true))
+                .containsExactly(Finding.Kind.ON_EQUALS_OFF);
     }
 
     @Test
@@ -120,7 +174,8 @@ class ReadingChecksTest {
         List<Stage.HoleReading> odd = List.of(read("near", 0, -20), read("far", 0, -60));
         assertThat(kinds(stage(odd, flow(0.003)), true)).containsExactly(Finding.Kind.FAR_STRONGER_THAN_NEAR);
         assertThat(kinds(stage(odd, flow(0.003)), false)).containsExactly(Finding.Kind.FAR_STRONGER_THAN_NEAR);
-        assertThat(kinds(stage(List.of(read("near", 0, -20), read("far", 0, -24)), flow(0.003)), true)).isEmpty();
+        assertThat(kinds(stage(List.of(read("near", 0, -20), read("far", 0, -24)), flow(0.003)), true))
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -128,11 +183,18 @@ class ReadingChecksTest {
     void moreFlowWithLessVacuumMeansThatSomethingOpened(double flow, String before, boolean odd) {
         SealState state = before.equals("open") ? SealState.OPEN : SealState.COVERED;
         Stage earlier = new Stage(
-                "first", StageKind.BASELINE, Map.of("sump", Seal.of(state)), Map.of(), List.of(read("near", 0, -90), read("far", 0, -30)),
-                List.of(flow(0.003)), "", "");
+                "first",
+                StageKind.BASELINE,
+                Map.of("sump", Seal.of(state)),
+                Map.of(),
+                List.of(read("near", 0, -90), read("far", 0, -30)),
+                List.of(flow(0.003)),
+                "",
+                "");
         Stage now = stage(List.of(read("near", 0, -70), read("far", 0, -12)), flow(flow));
         Scenario with = house.withStages(List.of(earlier, now));
-        assertThat(ReadingChecks.of(with, now, Optional.of(solved)).stream().anyMatch(f -> f.kind() == Finding.Kind.MORE_FLOW_LESS_VACUUM))
+        assertThat(ReadingChecks.of(with, now, Optional.of(solved)).stream()
+                        .anyMatch(f -> f.kind() == Finding.Kind.MORE_FLOW_LESS_VACUUM))
                 .isEqualTo(odd);
     }
 
@@ -141,9 +203,17 @@ class ReadingChecksTest {
     @CsvSource({"10, true", "40, false"})
     void aReadingBeforeTheLayerSettlesIsNamed(double waited, boolean early) {
         Stage.HoleReading r = new Stage.HoleReading(
-                "far", NONE, OptionalDouble.of(at("far")), NONE, OptionalInt.empty(), NONE, OptionalDouble.of(waited), "");
+                "far",
+                NONE,
+                OptionalDouble.of(at("far")),
+                NONE,
+                OptionalInt.empty(),
+                NONE,
+                OptionalDouble.of(waited),
+                "");
         List<Finding> found = ReadingChecks.of(house, stage(List.of(r), flow(0.003)), Optional.of(solved));
-        assertThat(found.stream().anyMatch(f -> f.kind() == Finding.Kind.NOT_SETTLED)).isEqualTo(early);
+        assertThat(found.stream().anyMatch(f -> f.kind() == Finding.Kind.NOT_SETTLED))
+                .isEqualTo(early);
         if (early) assertThat(found.get(0).sentence()).contains("10 s after switching on", "26 s to settle", "sand");
     }
 
@@ -153,8 +223,12 @@ class ReadingChecksTest {
         assertThat(kinds(stage(holes), true)).containsExactly(Finding.Kind.NO_FLOW);
         Stage.SystemReading small = new Stage.SystemReading(
                 "S1",
-                Optional.of(new FlowReading.InPipe(List.of(0.1), false, 0.0779, false, OptionalDouble.of(0.1), NONE)), NONE, NONE, NONE,
-                NONE, "");
+                Optional.of(new FlowReading.InPipe(List.of(0.1), false, 0.0779, false, OptionalDouble.of(0.1), NONE)),
+                NONE,
+                NONE,
+                NONE,
+                NONE,
+                "");
         assertThat(kinds(stage(holes, small), true)).containsExactly(Finding.Kind.FLOW_BELOW_METER);
     }
 }

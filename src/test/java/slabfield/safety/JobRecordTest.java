@@ -22,11 +22,19 @@ class JobRecordTest {
     @Test
     void anEmptyRecordHasEveryGateOpenAndTheFanNotStarted() {
         JobRecord empty = JobRecord.empty("house");
-        assertThat(empty.openBeforeCompletion()).containsExactly(
-                "\"combustion\" is unanswered.", "\"CO alarm\" is unanswered.", "\"utilities\" is unanswered.",
-                "\"structural slab\" is unanswered.", "\"drainage\" is unanswered.", "\"gas on site\" is unanswered.",
-                "\"law and licence\" is unanswered.", "The fan was not started.");
-        assertThatThrownBy(() -> empty.complete(NOON)).isInstanceOf(Blocked.class).hasMessageContaining("unanswered");
+        assertThat(empty.openBeforeCompletion())
+                .containsExactly(
+                        "\"combustion\" is unanswered.",
+                        "\"CO alarm\" is unanswered.",
+                        "\"utilities\" is unanswered.",
+                        "\"structural slab\" is unanswered.",
+                        "\"drainage\" is unanswered.",
+                        "\"gas on site\" is unanswered.",
+                        "\"law and licence\" is unanswered.",
+                        "The fan was not started.");
+        assertThatThrownBy(() -> empty.complete(NOON))
+                .isInstanceOf(Blocked.class)
+                .hasMessageContaining("unanswered");
         assertThat(empty.earliestRadonTest()).isEmpty();
     }
 
@@ -40,7 +48,8 @@ class JobRecordTest {
         without.remove(gate);
         JobRecord open = new JobRecord("house", without, List.of(), all.startUp(), List.of(), Optional.empty());
         assertThat(open.openBeforeCompletion().isEmpty()).isEqualTo(!gate.mustBeAnswered());
-        assertThat(all.with(gate, said(Answer.NO)).openBeforeCompletion().isEmpty()).isEqualTo(!gate.mustBeAnswered());
+        assertThat(all.with(gate, said(Answer.NO)).openBeforeCompletion().isEmpty())
+                .isEqualTo(!gate.mustBeAnswered());
     }
 
     @Test
@@ -48,13 +57,15 @@ class JobRecordTest {
         JobRecord done = answered().started(NOON).complete(EVENING);
         assertThat(done.completed()).contains(EVENING);
         assertThat(done.with(Gate.CO_ALARM, said(Answer.YES)).completed()).isEmpty();
-        assertThat(done.with(test(false, DraftTest.Outcome.PASSED, MORNING)).completed()).isEmpty();
+        assertThat(done.with(test(false, DraftTest.Outcome.PASSED, MORNING)).completed())
+                .isEmpty();
     }
 
     /** A record that claims completion with something open cannot exist, whoever wrote it. */
     @Test
     void aFalseCompletionIsRefused() {
-        assertThatThrownBy(() -> new JobRecord("house", Map.of(), List.of(), Optional.of(NOON), List.of(), Optional.of(EVENING)))
+        assertThatThrownBy(() ->
+                        new JobRecord("house", Map.of(), List.of(), Optional.of(NOON), List.of(), Optional.of(EVENING)))
                 .isInstanceOf(ImpossibleValue.class)
                 .hasMessageContaining("\"utilities\" is unanswered");
     }
@@ -62,12 +73,28 @@ class JobRecordTest {
     @Test
     void aFailedDraftTestBlocksTheStartUntilOneAsHardIsPassed() throws Blocked {
         JobRecord failed = answered().with(test(false, DraftTest.Outcome.FAILED, MORNING));
-        assertThatThrownBy(() -> failed.started(NOON)).isInstanceOf(Blocked.class).hasMessageContaining("\"water heater\" failed");
-        assertThat(failed.with(test(false, DraftTest.Outcome.PASSED, NOON)).started(NOON).startUp()).contains(NOON);
+        assertThatThrownBy(() -> failed.started(NOON))
+                .isInstanceOf(Blocked.class)
+                .hasMessageContaining("\"water heater\" failed");
+        assertThat(failed.with(test(false, DraftTest.Outcome.PASSED, NOON))
+                        .started(NOON)
+                        .startUp())
+                .contains(NOON);
         JobRecord other = failed.with(new DraftTest(
-                "furnace", true, DraftTest.Outcome.PASSED, Map.of(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), "", NOON, ""));
-        assertThat(other.openBeforeStartUp()).as("another appliance clears nothing").hasSize(1);
+                "furnace",
+                true,
+                DraftTest.Outcome.PASSED,
+                Map.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "",
+                NOON,
+                ""));
+        assertThat(other.openBeforeStartUp())
+                .as("another appliance clears nothing")
+                .hasSize(1);
     }
 
     /** Failed with the fan running, then passed with it off: that says nothing of the fan. */
@@ -76,7 +103,9 @@ class JobRecordTest {
         JobRecord failed = answered().started(NOON).with(test(true, DraftTest.Outcome.FAILED, NOON.plusHours(1)));
         JobRecord off = failed.with(test(false, DraftTest.Outcome.PASSED, EVENING));
         assertThat(off.openBeforeStartUp()).hasSize(1);
-        assertThat(off.with(test(true, DraftTest.Outcome.PASSED, EVENING.plusHours(1))).openBeforeStartUp()).isEmpty();
+        assertThat(off.with(test(true, DraftTest.Outcome.PASSED, EVENING.plusHours(1)))
+                        .openBeforeStartUp())
+                .isEmpty();
     }
 
     /** Recorded later but taken earlier: the time of the test counts. */
@@ -93,15 +122,31 @@ class JobRecordTest {
         JobRecord record = answered().with(Gate.COMBUSTION, said(Answer.YES)).started(NOON);
         assertThat(record.openBeforeCompletion()).singleElement().asString().contains("no draft test is recorded");
         JobRecord before = record.with(test(false, DraftTest.Outcome.PASSED, MORNING));
-        assertThat(before.openBeforeCompletion()).singleElement().asString().contains("fan running is recorded after start-up");
+        assertThat(before.openBeforeCompletion())
+                .singleElement()
+                .asString()
+                .contains("fan running is recorded after start-up");
         JobRecord after = record.with(test(true, DraftTest.Outcome.PASSED, EVENING));
         assertThat(after.openBeforeCompletion()).singleElement().asString().contains("from before start-up");
-        assertThat(before.with(test(true, DraftTest.Outcome.PASSED, EVENING)).openBeforeCompletion()).isEmpty();
+        assertThat(before.with(test(true, DraftTest.Outcome.PASSED, EVENING)).openBeforeCompletion())
+                .isEmpty();
         DraftTest hasty = new DraftTest(
-                "water heater", true, DraftTest.Outcome.PASSED, Map.of(DraftStep.SHUT, Answer.YES, DraftStep.DRAFT, Answer.NO),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "", EVENING, "");
+                "water heater",
+                true,
+                DraftTest.Outcome.PASSED,
+                Map.of(DraftStep.SHUT, Answer.YES, DraftStep.DRAFT, Answer.NO),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "",
+                EVENING,
+                "");
         assertThat(hasty.open()).hasSize(12).contains(DraftStep.DRAFT).doesNotContain(DraftStep.SHUT);
-        assertThat(before.with(hasty).openBeforeCompletion()).singleElement().asString().contains("steps of its last draft test are open");
+        assertThat(before.with(hasty).openBeforeCompletion())
+                .singleElement()
+                .asString()
+                .contains("steps of its last draft test are open");
     }
 
     @Test
@@ -117,9 +162,11 @@ class JobRecordTest {
     void aRadonTestStartsADayAfterTheFan() throws Blocked {
         JobRecord running = answered().started(NOON);
         assertThat(running.earliestRadonTest()).contains(NOON.plusHours(24));
-        assertThatThrownBy(() -> running.with(new RadonTest(NOON.plusHours(23), ""))).hasMessageContaining("24 h after start-up");
+        assertThatThrownBy(() -> running.with(new RadonTest(NOON.plusHours(23), "")))
+                .hasMessageContaining("24 h after start-up");
         assertThatThrownBy(() -> answered().with(new RadonTest(EVENING, ""))).hasMessageContaining("not started");
-        assertThat(running.with(new RadonTest(NOON.plusHours(24), "")).radonTests()).hasSize(1);
+        assertThat(running.with(new RadonTest(NOON.plusHours(24), "")).radonTests())
+                .hasSize(1);
     }
 
     /** No text of this package calls anything safe. */
@@ -127,7 +174,8 @@ class JobRecordTest {
     void nothingIsCalledSafe() {
         for (Gate gate : Gate.values()) assertThat(gate.question()).doesNotContainPattern("(?i)\\bsafe");
         for (DraftStep step : DraftStep.values()) assertThat(step.text()).doesNotContainPattern("(?i)\\bsafe");
-        assertThat(JobRecord.empty("x").openBeforeCompletion()).noneMatch(s -> s.toLowerCase(java.util.Locale.ROOT).contains("safe"));
+        assertThat(JobRecord.empty("x").openBeforeCompletion())
+                .noneMatch(s -> s.toLowerCase(java.util.Locale.ROOT).contains("safe"));
     }
 
     /** Every gate answered, without any appliance. */
@@ -146,7 +194,16 @@ class JobRecordTest {
         Map<DraftStep, Answer> steps = new EnumMap<>(DraftStep.class);
         for (DraftStep step : DraftStep.values()) steps.put(step, Answer.YES);
         return new DraftTest(
-                "water heater", running, outcome, steps, OptionalDouble.of(-3), OptionalDouble.of(-2), OptionalDouble.of(20),
-                OptionalDouble.of(15), "A", time, "");
+                "water heater",
+                running,
+                outcome,
+                steps,
+                OptionalDouble.of(-3),
+                OptionalDouble.of(-2),
+                OptionalDouble.of(20),
+                OptionalDouble.of(15),
+                "A",
+                time,
+                "");
     }
 }

@@ -28,13 +28,19 @@ class HoleLayoutTest {
 
     @Test
     void aGoodSetLacksNothing() {
-        assertThat(HoleLayout.check(with(Basements.plain(), 3, 3, 1, 7, 9, 1, 9.5, 7.5))).isEmpty();
+        assertThat(HoleLayout.check(with(Basements.plain(), 3, 3, 1, 7, 9, 1, 9.5, 7.5)))
+                .isEmpty();
     }
 
     @Test
     void withoutHolesEveryRuleIsBroken() {
         assertThat(lacking(with(Basements.plain())))
-                .contains(Rule.THREE_HOLES, Rule.EACH_SECTION, Rule.EACH_QUADRANT, Rule.MOST_DISTANT, Rule.NEAR_THE_SUCTION);
+                .contains(
+                        Rule.THREE_HOLES,
+                        Rule.EACH_SECTION,
+                        Rule.EACH_QUADRANT,
+                        Rule.MOST_DISTANT,
+                        Rule.NEAR_THE_SUCTION);
     }
 
     /** Each row leaves out one thing of a good set. */
@@ -46,7 +52,9 @@ class HoleLayoutTest {
         "'0.5,0.5, 0.5,7.7, 9,1, 9.5,7.5', NEAR_THE_SUCTION"
     })
     void whatIsLackingIsNamed(String holes, Rule rule) {
-        double[] xy = java.util.Arrays.stream(holes.split(",")).mapToDouble(Double::parseDouble).toArray();
+        double[] xy = java.util.Arrays.stream(holes.split(","))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
         assertThat(lacking(with(Basements.plain(), xy))).contains(rule);
     }
 

@@ -50,16 +50,25 @@ class LeakMapTest {
         Result.Solved solved = Basements.solve(truth);
         List<Stage.HoleReading> holes = solved.holes().stream()
                 .map(h -> new Stage.HoleReading(
-                        h.id(), OptionalDouble.empty(),
+                        h.id(),
+                        OptionalDouble.empty(),
                         OptionalDouble.of(h.fanOn().orElseThrow() + errors * UNREST * random.nextGaussian()),
-                        OptionalDouble.of(UNREST), OptionalDouble.of(STEP), ""))
+                        OptionalDouble.of(UNREST),
+                        OptionalDouble.of(STEP),
+                        ""))
                 .toList();
         double flow = solved.flows().exhaust() * (1 + errors * FLOW_SHARE * random.nextGaussian());
         FlowReading stated = new FlowReading.Stated(flow, OptionalDouble.of(FLOW_SHARE * flow));
         Stage.SystemReading system = new Stage.SystemReading(
-                "S1", Optional.of(stated), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), "");
-        Stage stage = new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "");
+                "S1",
+                Optional.of(stated),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
+        Stage stage =
+                new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "");
         return Basements.plain().withStages(List.of(stage));
     }
 
@@ -83,10 +92,15 @@ class LeakMapTest {
         double small = 1e-8;
         Result.Solved without = Basements.solve(with(fitted.house(), new Point(x, y), 1e-6 * small));
         Result.Solved with = Basements.solve(with(fitted.house(), new Point(x, y), small));
-        int cell = responses.grid().index(responses.grid().column(x), responses.grid().row(y));
+        int cell = responses
+                .grid()
+                .index(responses.grid().column(x), responses.grid().row(y));
         for (int i = 0; i < 6; i++) {
-            double exact = with.holes().get(i).fanOn().orElseThrow() - without.holes().get(i).fanOn().orElseThrow();
-            assertThat(responses.byLeak()[i][cell] * small).as("hole %s", i).isCloseTo(exact, within(0.01 * exact + 1e-9));
+            double exact = with.holes().get(i).fanOn().orElseThrow()
+                    - without.holes().get(i).fanOn().orElseThrow();
+            assertThat(responses.byLeak()[i][cell] * small)
+                    .as("hole %s", i)
+                    .isCloseTo(exact, within(0.01 * exact + 1e-9));
         }
         double flow = with.flows().exhaust() - without.flows().exhaust();
         assertThat(responses.byLeak()[6][cell] * small).as("flow").isCloseTo(flow, within(0.01 * flow));
@@ -95,11 +109,14 @@ class LeakMapTest {
     /** Behind a fan, a leak changes the flow and the pressure in the pit as whole solves have it. */
     @Test
     void behindAFanFlowAndPitPressureRespond() {
-        Source fan = new Source.Fan(FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
+        Source fan =
+                new Source.Fan(FanClasses.INVENTED.get(1).curve(), List.of(new Source.Pipe(0.1, 6, 3, 1.5, 1.5e-6)), 0);
         Scenario house = Basements.plain().withSuctionPoint("S1", s -> s.drawnBy(fan));
         double small = 1e-8;
-        Result.Suction without = Basements.solve(with(house, HIDDEN, 1e-6 * small)).suctions().get(0);
-        Result.Suction with = Basements.solve(with(house, HIDDEN, small)).suctions().get(0);
+        Result.Suction without =
+                Basements.solve(with(house, HIDDEN, 1e-6 * small)).suctions().get(0);
+        Result.Suction with =
+                Basements.solve(with(house, HIDDEN, small)).suctions().get(0);
         Adjoint adjoint = Adjoint.of(house, Progress.NONE).orElseThrow();
         Grid grid = adjoint.grid();
         int cell = grid.index(grid.column(HIDDEN.x()), grid.row(HIDDEN.y()));
@@ -119,7 +136,8 @@ class LeakMapTest {
         int cell = map.grid().index(map.grid().column(x), map.grid().row(y));
         double best = 0;
         for (double share = 0.5; share < 1.6; share += 0.1)
-            best = Math.max(best, cost(fitted) - cost(fit(with(house, new Point(x, y), share * map.conductance()[cell]))));
+            best = Math.max(
+                    best, cost(fitted) - cost(fit(with(house, new Point(x, y), share * map.conductance()[cell]))));
         assertThat(map.gain()[cell]).isGreaterThan(1).isCloseTo(best, within(0.05 * best));
     }
 
@@ -133,7 +151,8 @@ class LeakMapTest {
         for (double s : map.share()) if (!Double.isNaN(s)) sum += s;
         assertThat(sum).isCloseTo(1, within(1e-9));
         Grid g = map.grid();
-        assertThat(map.share()[g.index(g.column(HIDDEN.x()), g.row(HIDDEN.y()))]).isPositive();
+        assertThat(map.share()[g.index(g.column(HIDDEN.x()), g.row(HIDDEN.y()))])
+                .isPositive();
     }
 
     /** Without a hidden leak the readings say nothing, save by chance. */
@@ -141,15 +160,18 @@ class LeakMapTest {
     void withoutOneTheReadingsDoNotSay() throws Exception {
         int said = 0, trials = 12;
         for (int seed = 0; seed < trials; seed++)
-            if (LeakMap.of(fit(read(Basements.plain(), 1, 100 + seed)), Progress.NONE).readingsSay()) said++;
+            if (LeakMap.of(fit(read(Basements.plain(), 1, 100 + seed)), Progress.NONE)
+                    .readingsSay()) said++;
         assertThat(said).isLessThanOrEqualTo(2);
     }
 
     /** Readings that no leak explains, because there is more vacuum than expected, give no place. */
     @Test
     void tooMuchVacuumIsNoLeak() throws Exception {
-        Scenario house = read(Basements.plain().withOpenings(Basements.plain().openings().subList(0, 1)), 0, 1);
-        LeakMap map = LeakMap.of(HouseFit.fit(house, List.of(Unknowns.soil(1e-8)), NOISE, Progress.NONE), Progress.NONE);
+        Scenario house =
+                read(Basements.plain().withOpenings(Basements.plain().openings().subList(0, 1)), 0, 1);
+        LeakMap map =
+                LeakMap.of(HouseFit.fit(house, List.of(Unknowns.soil(1e-8)), NOISE, Progress.NONE), Progress.NONE);
         assertThat(map.places()).isEmpty();
         assertThat(map.readingsSay()).isFalse();
     }

@@ -50,7 +50,8 @@ class NextHoleTest {
      */
     @Test
     void guessesFromTheBestPlaceAreSeldomWrong() {
-        List<Result.Solved> solved = houses.members().stream().map(m -> Basements.solve(m.house())).toList();
+        List<Result.Solved> solved =
+                houses.members().stream().map(m -> Basements.solve(m.house())).toList();
         List<Double> all = new ArrayList<>();
         for (Point p : DrillPlaces.forHoles(house).net(0.6)) all.add(wrong(solved, p));
         double best = wrong(solved, found.places().get(0).at());
@@ -60,7 +61,9 @@ class NextHoleTest {
     }
 
     private static double wrong(List<Result.Solved> solved, Point p) {
-        double[] v = solved.stream().mapToDouble(s -> s.field().at(p.x(), p.y()).orElseThrow()).toArray();
+        double[] v = solved.stream()
+                .mapToDouble(s -> s.field().at(p.x(), p.y()).orElseThrow())
+                .toArray();
         int wrong = 0;
         for (int i = 0; i < v.length; i++) {
             double mine = v[i];
@@ -85,19 +88,21 @@ class NextHoleTest {
     void noHoleIsProposedWhereDrillingIsForbidden() {
         Scenario kept = house.withPlan(house.plan()
                 .withNoDrillAreas(List.of(new NoDrillArea("heated floor", Basements.rectangle(6, 0, 10, 8), ""))));
-        NextHole other = NextHole.suggest(
-                new Houses(kept, houses.members(), Houses.Basis.ASSUMPTIONS), 3, Progress.NONE);
+        NextHole other =
+                NextHole.suggest(new Houses(kept, houses.members(), Houses.Basis.ASSUMPTIONS), 3, Progress.NONE);
         assertThat(other.places()).isNotEmpty().allMatch(p -> p.at().x() < 6);
-        assertThat(other.places().get(0).doubtLeft()).as("and it tells less").isGreaterThan(found.places().get(0).doubtLeft());
+        assertThat(other.places().get(0).doubtLeft())
+                .as("and it tells less")
+                .isGreaterThan(found.places().get(0).doubtLeft());
     }
 
     /** A hole that is drawn and will be read anyway leaves little for a second one beside it. */
     @Test
     void holesThatAreDrawnCountAsRead() {
-        List<TestHole> drawn =
-                List.of(new TestHole("H1", found.places().get(0).at(), ""));
+        List<TestHole> drawn = List.of(new TestHole("H1", found.places().get(0).at(), ""));
         Scenario with = house.withTestHoles(drawn);
-        NextHole next = NextHole.suggest(new Houses(with, houses.members(), Houses.Basis.ASSUMPTIONS), 1, Progress.NONE);
+        NextHole next =
+                NextHole.suggest(new Houses(with, houses.members(), Houses.Basis.ASSUMPTIONS), 1, Progress.NONE);
         assertThat(next.doubtNow()).isEqualTo(found.places().get(0).doubtLeft());
         assertThat(next.doubtNow() - next.places().get(0).doubtLeft())
                 .isLessThan(0.5 * (found.doubtNow() - found.places().get(0).doubtLeft()));
@@ -105,8 +110,10 @@ class NextHoleTest {
 
     @Test
     void whereNothingIsInDoubtItRanksByTheVacuumItself() {
-                NextHole sure = NextHole.suggest(
-                new Houses(house.withTarget(new Target(1e-3, "made")), houses.members(), Houses.Basis.ASSUMPTIONS), 2, Progress.NONE);
+        NextHole sure = NextHole.suggest(
+                new Houses(house.withTarget(new Target(1e-3, "made")), houses.members(), Houses.Basis.ASSUMPTIONS),
+                2,
+                Progress.NONE);
         assertThat(sure.settled()).isTrue();
         assertThat(sure.places().get(0).scatterLeft()).isLessThan(sure.scatterNow());
         assertThat(sure.meets()).isEqualTo(1);
@@ -115,6 +122,8 @@ class NextHoleTest {
     @Test
     void itSaysWhatTheLayoutLacksAndMends() {
         assertThat(found.shortfalls()).extracting(HoleLayout.Shortfall::rule).contains(HoleLayout.Rule.ACROSS_FOOTINGS);
-        assertThat(found.places().get(0).mends()).extracting(HoleLayout.Shortfall::rule).contains(HoleLayout.Rule.ACROSS_FOOTINGS);
+        assertThat(found.places().get(0).mends())
+                .extracting(HoleLayout.Shortfall::rule)
+                .contains(HoleLayout.Rule.ACROSS_FOOTINGS);
     }
 }

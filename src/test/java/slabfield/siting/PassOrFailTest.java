@@ -15,11 +15,15 @@ class PassOrFailTest {
 
     private static double[] normal(long seed) {
         Random random = new Random(seed);
-        return IntStream.range(0, HOUSES).mapToDouble(i -> random.nextGaussian()).toArray();
+        return IntStream.range(0, HOUSES)
+                .mapToDouble(i -> random.nextGaussian())
+                .toArray();
     }
 
     private static double[] mix(double a, double[] x, double b, double[] y) {
-        return IntStream.range(0, x.length).mapToDouble(i -> a * x[i] + b * y[i]).toArray();
+        return IntStream.range(0, x.length)
+                .mapToDouble(i -> a * x[i] + b * y[i])
+                .toArray();
     }
 
     /** Half pass: one bit is lacking; a reading that tells nothing leaves it, one of the weakest place itself takes it. */
@@ -31,7 +35,9 @@ class PassOrFailTest {
         assertThat(doubt.now().bits()).isCloseTo(1, within(0.01));
         assertThat(doubt.now().scatter()).isCloseTo(1, within(0.1));
         assertThat(doubt.after(other, 0.1).bits()).as("an independent reading").isCloseTo(1, within(0.05));
-        assertThat(doubt.after(mix(-1, weakest, 0, other), 1e-6).bits()).as("the weakest place itself").isLessThan(0.15);
+        assertThat(doubt.after(mix(-1, weakest, 0, other), 1e-6).bits())
+                .as("the weakest place itself")
+                .isLessThan(0.15);
     }
 
     /** Normal variables of correlation r, read with noise s: scatter left = sqrt(1 - r^2 / (1 + s^2)). */

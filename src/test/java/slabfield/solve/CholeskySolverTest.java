@@ -76,7 +76,8 @@ class CholeskySolverTest {
 
         assertThat(before).isBetween(1e-7, 1e-1);
         assertThat(after).isLessThan(before / 10);
-        assertThat(Math.sqrt(Arrays.stream(residual).map(r -> r * r).sum() / Arrays.stream(rhs).map(r -> r * r).sum()))
+        assertThat(Math.sqrt(Arrays.stream(residual).map(r -> r * r).sum()
+                        / Arrays.stream(rhs).map(r -> r * r).sum()))
                 .isCloseTo(after, within(1e-3 * after));
     }
 
@@ -85,7 +86,13 @@ class CholeskySolverTest {
     @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19})
     void namesANodeOfAnIslandWithoutLeak(long seed) {
         // Nodes 0 to 2 leak; nodes 3 to 5 are joined to each other alone, so any pressure there would do.
-        var matrix = new SymmetricMatrix.Builder(6).couple(0, 1).couple(1, 2).couple(3, 4).couple(4, 5).couple(3, 5).build();
+        var matrix = new SymmetricMatrix.Builder(6)
+                .couple(0, 1)
+                .couple(1, 2)
+                .couple(3, 4)
+                .couple(4, 5)
+                .couple(3, 5)
+                .build();
         var random = new Random(seed);
         for (int[] pair : new int[][] {{0, 1}, {1, 2}, {3, 4}, {4, 5}, {3, 5}}) {
             double conductance = random.nextDouble();
@@ -119,7 +126,8 @@ class CholeskySolverTest {
     @CsvSource({"0 1", "0 1 1", "0 1 3"})
     void refusesAnOrderThatIsNone(String order) {
         var matrix = new SymmetricMatrix.Builder(3).couple(0, 1).build();
-        int[] given = Arrays.stream(order.split(" ")).mapToInt(Integer::parseInt).toArray();
+        int[] given =
+                Arrays.stream(order.split(" ")).mapToInt(Integer::parseInt).toArray();
         assertThatIllegalArgumentException().isThrownBy(() -> new CholeskySolver(matrix, given));
     }
 }

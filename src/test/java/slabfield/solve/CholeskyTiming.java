@@ -7,7 +7,9 @@ final class CholeskyTiming {
     private CholeskyTiming() {}
 
     public static void main(String[] args) {
-        int[] sides = args.length == 0 ? new int[] {128, 256} : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
+        int[] sides = args.length == 0
+                ? new int[] {128, 256}
+                : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
         for (int side : sides) {
             for (boolean diagonals : new boolean[] {false, true}) {
                 time(Graphs.grid(side, side, diagonals, 0, 1), side, diagonals ? 9 : 5);

@@ -17,11 +17,16 @@ class ConjugateGradientsTest {
         Graphs graph = Graphs.scattered(200, 600, 1);
         double[] b = graph.someRightHandSide();
         double[] x = new double[200];
-        var result = new ConjugateGradients(graph.matrix(), diagonal(graph.matrix())).solve(b, x, 1e-12, 1000, Watch.NONE);
+        var result =
+                new ConjugateGradients(graph.matrix(), diagonal(graph.matrix())).solve(b, x, 1e-12, 1000, Watch.NONE);
 
         assertThat(result.hasConverged()).isTrue();
         double[] expected = graph.denseSolve(b);
-        assertThat(x).containsExactly(expected, within(1e-7 * Arrays.stream(expected).map(Math::abs).max().orElseThrow()));
+        assertThat(x)
+                .containsExactly(
+                        expected,
+                        within(1e-7
+                                * Arrays.stream(expected).map(Math::abs).max().orElseThrow()));
     }
 
     @Test
@@ -42,10 +47,15 @@ class ConjugateGradientsTest {
         Graphs graph = Graphs.grid(30, 30, false, 0, 2);
         double[] b = graph.someRightHandSide();
         var gradients = new ConjugateGradients(graph.matrix(), diagonal(graph.matrix()));
-        assertThat(gradients.solve(b, new double[900], 1e-10, 3, Watch.NONE).ending()).isEqualTo(Ending.ITERATION_LIMIT);
-        assertThat(gradients.solve(b, new double[900], 1e-10, 300, (k, r) -> k < 5).ending()).isEqualTo(Ending.CANCELLED);
+        assertThat(gradients.solve(b, new double[900], 1e-10, 3, Watch.NONE).ending())
+                .isEqualTo(Ending.ITERATION_LIMIT);
+        assertThat(gradients
+                        .solve(b, new double[900], 1e-10, 300, (k, r) -> k < 5)
+                        .ending())
+                .isEqualTo(Ending.CANCELLED);
         Arrays.fill(graph.matrix().values(), 0, 900, -1);
-        assertThat(gradients.solve(b, new double[900], 1e-10, 300, Watch.NONE).ending()).isEqualTo(Ending.STALLED);
+        assertThat(gradients.solve(b, new double[900], 1e-10, 300, Watch.NONE).ending())
+                .isEqualTo(Ending.STALLED);
     }
 
     /** A grid, three nodes each joined to a row of its cells by strong links, and weak links between diagonal neighbours. */

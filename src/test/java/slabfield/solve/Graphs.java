@@ -85,6 +85,9 @@ record Graphs(SymmetricMatrix matrix, double[] x, double[] y) {
     }
 
     double[] denseSolve(double[] rhs) {
-        return new CholeskyDecomposition(dense(), 1e-12, 1e-14).getSolver().solve(new ArrayRealVector(rhs)).toArray();
+        return new CholeskyDecomposition(dense(), 1e-12, 1e-14)
+                .getSolver()
+                .solve(new ArrayRealVector(rhs))
+                .toArray();
     }
 }

@@ -92,8 +92,20 @@ class GridMultigridTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1,1,0,0,1", "2,1,0,0,1", "1,7,0,0,1", "3,3,1,0,1", "40,40,0,0,1", "41,37,1,0,1", "64,64,4,0,1", "65,50,2,0.2,1",
-        "90,30,1,0.45,1", "200,5,2,0.1,1", "128,128,1,0.05,2", "120,131,1,0.05,3", "5,90,0,0,3", "3,2,0,0,4"
+        "1,1,0,0,1",
+        "2,1,0,0,1",
+        "1,7,0,0,1",
+        "3,3,1,0,1",
+        "40,40,0,0,1",
+        "41,37,1,0,1",
+        "64,64,4,0,1",
+        "65,50,2,0.2,1",
+        "90,30,1,0.45,1",
+        "200,5,2,0.1,1",
+        "128,128,1,0.05,2",
+        "120,131,1,0.05,3",
+        "5,90,0,0,3",
+        "3,2,0,0,4"
     })
     void agreesWithADirectSolve(int columns, int rows, double decades, double masked, int threads) {
         GridOperator grid = grid(columns, rows, decades, masked, 1e-2, columns + rows);
@@ -151,9 +163,12 @@ class GridMultigridTest {
         try (var team = new Workers(1)) {
             var multigrid = new GridMultigrid(grid, team);
             int cold = multigrid.solve(b, x, 1e-8, 60, Watch.NONE).iterations();
-            assertThat(multigrid.solve(b, x, 1.1e-8, 60, Watch.NONE).iterations()).isZero();
+            assertThat(multigrid.solve(b, x, 1.1e-8, 60, Watch.NONE).iterations())
+                    .isZero();
             b[5050] *= 1.001;
-            assertThat(multigrid.solve(b, x, 1e-8, 60, Watch.NONE).iterations()).isPositive().isLessThan(cold);
+            assertThat(multigrid.solve(b, x, 1e-8, 60, Watch.NONE).iterations())
+                    .isPositive()
+                    .isLessThan(cold);
         }
     }
 
@@ -167,7 +182,8 @@ class GridMultigridTest {
             multigrid.solve(b, x, 1e-10, 60, Watch.NONE);
             Arrays.setAll(grid.east(), c -> grid.east()[c] * (c % 3 + 1));
             multigrid.update();
-            assertThat(multigrid.solve(b, x, 1e-10, 60, Watch.NONE).hasConverged()).isTrue();
+            assertThat(multigrid.solve(b, x, 1e-10, 60, Watch.NONE).hasConverged())
+                    .isTrue();
         }
         assertThat(residual(grid, b, x)).isLessThan(1.01e-10);
     }

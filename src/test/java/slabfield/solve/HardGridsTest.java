@@ -93,7 +93,10 @@ class HardGridsTest {
 
     @Test
     void cellsAtRandomOverFourDecadesTakeAtMostTwentyIterations() {
-        double[] t = new Random(7).doubles(SIDE * SIDE).map(v -> Math.pow(10, -4 * v)).toArray();
+        double[] t = new Random(7)
+                .doubles(SIDE * SIDE)
+                .map(v -> Math.pow(10, -4 * v))
+                .toArray();
         boolean[] active = new boolean[t.length];
         Arrays.fill(active, true);
         assertThat(iterations(grid(t, active), 2)).isLessThanOrEqualTo(20);

@@ -82,7 +82,8 @@ class KeptResponsesTest {
             KeptResponses.Change change = point(m, at, -200);
             kept.solve(change, answer);
             double[] exact = direct(m, load, change);
-            for (int i = 0; i < answer.length; i++) assertThat(answer[i]).isCloseTo(exact[i], within(1e-9 * (1 + Math.abs(exact[i]))));
+            for (int i = 0; i < answer.length; i++)
+                assertThat(answer[i]).isCloseTo(exact[i], within(1e-9 * (1 + Math.abs(exact[i]))));
         }
         assertThat(kept.kept()).isLessThan(15);
         kept.unit(point(m, middle, 1), unit);

@@ -23,7 +23,8 @@ class NestedDissectionTest {
     }
 
     private static void assertEachNodeOnce(int[] order) {
-        assertThat(IntStream.of(order).sorted().toArray()).isEqualTo(IntStream.range(0, order.length).toArray());
+        assertThat(IntStream.of(order).sorted().toArray())
+                .isEqualTo(IntStream.range(0, order.length).toArray());
     }
 
     @ParameterizedTest

@@ -45,7 +45,8 @@ class PanelCholeskyTest {
     void agreesWithTheReferenceFactor(boolean diagonals) {
         Graphs graph = Graphs.grid(90, 70, diagonals, 0.1, 3);
         PanelCholesky panels = solver(graph);
-        var reference = new CholeskySolver(graph.matrix(), NestedDissection.order(graph.matrix(), graph.x(), graph.y()));
+        var reference =
+                new CholeskySolver(graph.matrix(), NestedDissection.order(graph.matrix(), graph.x(), graph.y()));
         double[] rhs = graph.someRightHandSide(), a = new double[rhs.length], b = new double[rhs.length];
         assertThat(panels.factor()).isEmpty();
         assertThat(reference.factor()).isEmpty();
@@ -63,7 +64,8 @@ class PanelCholeskyTest {
         PanelCholesky panels = solver(graph);
         assertThat(panels.factor()).isEmpty();
         int n = graph.matrix().size();
-        int[] nodes = UnitLoads.inOrder(panels, IntStream.range(0, n).filter(k -> k % 3 == 1).toArray());
+        int[] nodes = UnitLoads.inOrder(
+                panels, IntStream.range(0, n).filter(k -> k % 3 == 1).toArray());
         UnitLoads loads = new UnitLoads(panels, 16);
         for (int from = 0; from < nodes.length; from += 16) {
             int to = Math.min(nodes.length, from + 16);
@@ -72,7 +74,8 @@ class PanelCholeskyTest {
             double[] column = new double[n];
             column[nodes[from + b]] = 1;
             panels.solve(column, column);
-            for (int u = 0; u < n; u++) assertThat(loads.at(u)[b]).isCloseTo(column[u], within(1e-12 * column[nodes[from + b]]));
+            for (int u = 0; u < n; u++)
+                assertThat(loads.at(u)[b]).isCloseTo(column[u], within(1e-12 * column[nodes[from + b]]));
         }
         assertThatIllegalArgumentException().isThrownBy(() -> loads.solve(nodes, 0, 17));
     }
@@ -93,14 +96,23 @@ class PanelCholeskyTest {
     /** Nodes 3 to 5 are joined to each other alone, so any pressure there would do. */
     @Test
     void findsAnIslandWithoutLeak() {
-        var matrix = new SymmetricMatrix.Builder(6).couple(0, 1).couple(1, 2).couple(3, 4).couple(4, 5).couple(3, 5).build();
+        var matrix = new SymmetricMatrix.Builder(6)
+                .couple(0, 1)
+                .couple(1, 2)
+                .couple(3, 4)
+                .couple(4, 5)
+                .couple(3, 5)
+                .build();
         for (int[] pair : new int[][] {{0, 1}, {1, 2}, {3, 4}, {4, 5}, {3, 5}}) {
             matrix.values()[matrix.slot(pair[0], pair[1])] = -0.1;
             matrix.values()[pair[0]] += 0.1;
             matrix.values()[pair[1]] += 0.1;
         }
         for (int i = 0; i < 3; i++) matrix.values()[i] += 1;
-        assertThat(new PanelCholesky(matrix, IntStream.range(0, 6).toArray()).factor().orElseThrow()).isBetween(3, 5);
+        assertThat(new PanelCholesky(matrix, IntStream.range(0, 6).toArray())
+                        .factor()
+                        .orElseThrow())
+                .isBetween(3, 5);
     }
 
     @Test

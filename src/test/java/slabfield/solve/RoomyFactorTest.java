@@ -35,12 +35,15 @@ class RoomyFactorTest {
     @Test
     void servesOneMatrixAfterAnother() {
         RoomyFactor roomy = new RoomyFactor(matrix(6, 1, LADDER), new int[] {5, 0, 2, 1, 4, 3});
-        SymmetricMatrix whole = matrix(6, 0.5, LADDER), part = matrix(4, 2, new int[][] {{0, 1, 7}, {1, 2, 1}, {2, 3, 4}});
+        SymmetricMatrix whole = matrix(6, 0.5, LADDER),
+                part = matrix(4, 2, new int[][] {{0, 1, 7}, {1, 2, 1}, {2, 3, 4}});
         assertThat(roomy.isFactored()).isFalse();
         assertThat(roomy.take(whole, new int[] {0, 1, 2, 3, 4, 5})).isTrue();
         solves(roomy, whole);
         assertThat(roomy.take(part, new int[] {5, 4, 3, 2})).isTrue();
-        assertThat(roomy.isFactored()).as("the factor before is still there to be tried").isTrue();
+        assertThat(roomy.isFactored())
+                .as("the factor before is still there to be tried")
+                .isTrue();
         solves(roomy, part);
         assertThat(roomy.exactPanels()).isEmpty();
     }
@@ -49,8 +52,12 @@ class RoomyFactorTest {
     void hasNoRoomForWhatIsNew() {
         RoomyFactor roomy = new RoomyFactor(matrix(6, 1, LADDER), new int[] {0, 1, 2, 3, 4, 5});
         SymmetricMatrix across = matrix(3, 1, new int[][] {{0, 1, 1}, {1, 2, 1}});
-        assertThat(roomy.take(across, new int[] {0, 1, 3})).as("1 and 3 are not coupled").isFalse();
-        assertThat(roomy.take(across, new int[] {0, 1, -1})).as("a node is not there").isFalse();
+        assertThat(roomy.take(across, new int[] {0, 1, 3}))
+                .as("1 and 3 are not coupled")
+                .isFalse();
+        assertThat(roomy.take(across, new int[] {0, 1, -1}))
+                .as("a node is not there")
+                .isFalse();
         assertThat(roomy.take(across, new int[] {0, 1, 2})).isTrue();
     }
 

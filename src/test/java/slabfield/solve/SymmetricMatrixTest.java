@@ -12,7 +12,13 @@ import org.junit.jupiter.api.Test;
 class SymmetricMatrixTest {
     @Test
     void keepsEachPairOnceHoweverOftenAndWhicheverWayRoundItIsGiven() {
-        var matrix = new SymmetricMatrix.Builder(4).couple(2, 0).couple(0, 2).couple(1, 1).couple(0, 1).couple(2, 0).build();
+        var matrix = new SymmetricMatrix.Builder(4)
+                .couple(2, 0)
+                .couple(0, 2)
+                .couple(1, 1)
+                .couple(0, 1)
+                .couple(2, 0)
+                .build();
 
         assertThat(matrix.entries()).isEqualTo(4 + 2);
         assertThat(matrix.slot(0, 2)).isEqualTo(matrix.slot(2, 0)).isNotEqualTo(matrix.slot(0, 1));
@@ -53,9 +59,13 @@ class SymmetricMatrixTest {
     @Test
     void refusesWhatIsNotInThePattern() {
         var builder = new SymmetricMatrix.Builder(3).couple(0, 1);
-        assertThatIllegalArgumentException().isThrownBy(() -> builder.couple(0, 3)).withMessageContaining("0..2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> builder.couple(0, 3))
+                .withMessageContaining("0..2");
         var matrix = builder.build();
         assertThatIllegalArgumentException().isThrownBy(() -> matrix.slot(1, 2)).withMessageContaining("not coupled");
-        assertThatIllegalArgumentException().isThrownBy(() -> matrix.slot(-1, 2)).withMessageContaining("not coupled");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> matrix.slot(-1, 2))
+                .withMessageContaining("not coupled");
     }
 }

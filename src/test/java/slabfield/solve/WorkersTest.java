@@ -44,7 +44,9 @@ class WorkersTest {
                         team.await(me);
                     }))
                     .withCauseInstanceOf(ArithmeticException.class);
-            assertThatIllegalStateException().isThrownBy(() -> team.run(me -> {})).withMessageContaining("dismissed");
+            assertThatIllegalStateException()
+                    .isThrownBy(() -> team.run(me -> {}))
+                    .withMessageContaining("dismissed");
         }
     }
 }

@@ -68,7 +68,8 @@ class HarnessTest {
     @Test
     void controlThatBreaksTheCaseIsNoControl() throws Exception {
         Outcome o = run(WHOLE.replace("\"times\": 1.1", "\"set\": -1"), TABLE);
-        assertThat(o.control().broke()).hasValueSatisfying(why -> assertThat(why).contains("area"));
+        assertThat(o.control().broke())
+                .hasValueSatisfying(why -> assertThat(why).contains("area"));
         assertThat(o.verdict()).isEqualTo(Outcome.Verdict.LOOSE);
     }
 
@@ -78,7 +79,8 @@ class HarnessTest {
         double accepted = first.checks().get(0).ours();
         Files.writeString(
                 folder.resolve("0001-hole/baseline.csv"),
-                "claim,accepted\nat 10 Pa," + accepted * (1 + 2e-9) + "\nat 40 Pa," + first.checks().get(1).ours() + "\n");
+                "claim,accepted\nat 10 Pa," + accepted * (1 + 2e-9) + "\nat 40 Pa,"
+                        + first.checks().get(1).ours() + "\n");
         Outcome moved = run(WHOLE, TABLE);
         assertThat(moved.verdict()).isEqualTo(Outcome.Verdict.MOVED);
         assertThat(moved.checks().get(0).stands()).isFalse();
@@ -87,26 +89,32 @@ class HarnessTest {
 
     @Test
     void sourceGivesARange() throws Exception {
-        String range = WHOLE.replace("\"reference\": \"$row/flow\", \"tolerance\": \"1 %\"", "\"between\": [\"$row/flow\", \"inf\"]");
-        assertThat(run(range, TABLE.replace("2.48617", "2.4").replace("4.97234", "4.9")).checks()).allMatch(Outcome.Check::agrees);
+        String range = WHOLE.replace(
+                "\"reference\": \"$row/flow\", \"tolerance\": \"1 %\"", "\"between\": [\"$row/flow\", \"inf\"]");
+        assertThat(run(range, TABLE.replace("2.48617", "2.4").replace("4.97234", "4.9"))
+                        .checks())
+                .allMatch(Outcome.Check::agrees);
         assertThat(run(range, TABLE.replace("2.48617", "2.6")).verdict()).isEqualTo(Outcome.Verdict.RED);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "orifice flow       | orfice flow     | there is no law",
-        "\"area\": \"10 cm2\" | \"area\": \"ten\"   | is no quantity",
-        "\"$dp\"            | \"$pd\"         | has no column \"pd\"",
-        "$row/flow          | $row/flo        | is no number of reference.csv",
-        "\"1 %\"            | \"one\"         | neither like",
-        "\"why\": \"because\" | \"why\": \"\"     | why its tolerance",
-        "\"L/s\"            | \"furlong\"     | is not known",
-        "analytic           | guess           | its kind",
-        "0.61               | 0.61, \"colour\": 3 | does not use colour"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "orifice flow       | orfice flow     | there is no law",
+                "\"area\": \"10 cm2\" | \"area\": \"ten\"   | is no quantity",
+                "\"$dp\"            | \"$pd\"         | has no column \"pd\"",
+                "$row/flow          | $row/flo        | is no number of reference.csv",
+                "\"1 %\"            | \"one\"         | neither like",
+                "\"why\": \"because\" | \"why\": \"\"     | why its tolerance",
+                "\"L/s\"            | \"furlong\"     | is not known",
+                "analytic           | guess           | its kind",
+                "0.61               | 0.61, \"colour\": 3 | does not use colour"
+            })
     void faultsOfACaseAreNamed(String from, String to, String said) throws Exception {
         try {
-            assertThat(run(WHOLE.replace(from, to), TABLE).problem()).hasValueSatisfying(p -> assertThat(p).contains(said));
+            assertThat(run(WHOLE.replace(from, to), TABLE).problem())
+                    .hasValueSatisfying(p -> assertThat(p).contains(said));
         } catch (CaseProblem e) {
             assertThat(e).hasMessageContaining(said);
         }
@@ -129,7 +137,8 @@ class HarnessTest {
         assertThat(done.at("/a/y/k").asDouble()).isEqualTo(6);
         assertThat(done.at("/a/z").size()).isZero();
         assertThat(tree.at("/a/y/k").asDouble()).isEqualTo(3);
-        assertThatThrownBy(() -> Edits.apply(tree, json("[{'at': '/a/*/nothing', 'set': 1}]"))).hasMessageContaining("nothing stands at");
+        assertThatThrownBy(() -> Edits.apply(tree, json("[{'at': '/a/*/nothing', 'set': 1}]")))
+                .hasMessageContaining("nothing stands at");
     }
 
     @Test
@@ -144,7 +153,9 @@ class HarnessTest {
     void everyLawIsCalledBySomeCase() throws Exception {
         StringBuilder all = new StringBuilder();
         for (ValidationCase c : Validation.cases(Path.of("validation"))) all.append(c.tree());
-        List<String> idle = NamedLaws.names().stream().filter(n -> all.indexOf("\"" + n + "\"") < 0).toList();
+        List<String> idle = NamedLaws.names().stream()
+                .filter(n -> all.indexOf("\"" + n + "\"") < 0)
+                .toList();
         assertThat(idle).isEmpty();
     }
 

@@ -13,8 +13,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -34,7 +34,8 @@ class LawMutationsTest {
     private static final Path LAWS = Path.of("src/main/java/slabfield/law");
     private static final Path PAGE = Path.of("docs/validation-mutations.md");
     private static final double FACTOR = 1.05;
-    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.\"])\\d[\\d_]*(?:\\.\\d+)?(?:[eE][+-]?\\d+)?(?![\\w.])");
+    private static final Pattern NUMBER =
+            Pattern.compile("(?<![\\w.\"])\\d[\\d_]*(?:\\.\\d+)?(?:[eE][+-]?\\d+)?(?![\\w.])");
     private static final Pattern REMARK = Pattern.compile("/\\*.*?\\*/|//[^\\n]*|\"[^\"\\n]*\"", Pattern.DOTALL);
     /** Lines whose numbers count, index or stop a loop, or only guard an argument. */
     private static final Pattern NO_COEFFICIENT =
@@ -48,7 +49,8 @@ class LawMutationsTest {
             "0.5 * (low + high)", "step of an iteration that ends at the same root",
             "x = difference / 2;", "first guess of an iteration that ends at the same root",
             "porosity < 1", "guard of an argument",
-            "EARTH_RADIUS", "a twentieth of the earth's radius moves the pressure at 15,000 ft by 0.002 %, less than tables print");
+            "EARTH_RADIUS",
+                    "a twentieth of the earth's radius moves the pressure at 15,000 ft by 0.002 %, less than tables print");
 
     private final Path classes = Path.of("target/classes");
 
@@ -82,15 +84,22 @@ class LawMutationsTest {
             boolean noticed = fate == Fate.RED || fate == Fate.NO_PROGRAM;
             String last = noticed ? String.join(" ", turned.stream().limit(4).toList()) : reason(m);
             (noticed ? rows : survivors)
-                    .add("| " + m.file.getFileName() + ":" + m.line + " | `" + m.code.strip().replace("|", "\\|") + "` | " + m.from
-                            + " -> " + m.to + " | " + fate.word + " | " + last + " |");
+                    .add("| " + m.file.getFileName() + ":" + m.line + " | `"
+                            + m.code.strip().replace("|", "\\|") + "` | " + m.from + " -> " + m.to + " | " + fate.word
+                            + " | " + last + " |");
         }
         write(rows, survivors, counts);
-        assertThat(survivors).as("changes that no case notices and nothing explains").noneMatch(r -> r.endsWith("|  |"));
+        assertThat(survivors)
+                .as("changes that no case notices and nothing explains")
+                .noneMatch(r -> r.endsWith("|  |"));
     }
 
     private static String reason(Mutant m) {
-        return REASONS.entrySet().stream().filter(e -> m.code.contains(e.getKey())).map(Map.Entry::getValue).findFirst().orElse("");
+        return REASONS.entrySet().stream()
+                .filter(e -> m.code.contains(e.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse("");
     }
 
     private static List<Mutant> mutants() throws IOException {
@@ -102,13 +111,21 @@ class LawMutationsTest {
                 String code = REMARK.matcher(source).replaceAll(r -> r.group().replaceAll("[^\\n]", " "));
                 Matcher number = NUMBER.matcher(code);
                 while (number.find()) {
-                    int line = (int) code.substring(0, number.start()).chars().filter(c -> c == '\n').count() + 1;
+                    int line = (int) code.substring(0, number.start())
+                                    .chars()
+                                    .filter(c -> c == '\n')
+                                    .count()
+                            + 1;
                     String whole = source.lines().skip(line - 1L).findFirst().orElseThrow();
                     double value = Double.parseDouble(number.group().replace("_", ""));
                     if (value == 0 || NO_COEFFICIENT.matcher(whole).find()) continue;
                     String to = Double.toString(value * FACTOR);
                     mutants.add(new Mutant(
-                            file, line, whole, number.group(), to,
+                            file,
+                            line,
+                            whole,
+                            number.group(),
+                            to,
                             source.substring(0, number.start()) + to + source.substring(number.end())));
                 }
             }
@@ -140,7 +157,8 @@ class LawMutationsTest {
     private boolean compiles(Mutant m, Path sources, Path out) throws IOException {
         Path changed = sources.resolve(m.file.getFileName());
         Files.writeString(changed, m.source);
-        List<String> arguments = new ArrayList<>(List.of("-proc:none", "-nowarn", "-d", out.toString(), "-cp", classes.toString()));
+        List<String> arguments =
+                new ArrayList<>(List.of("-proc:none", "-nowarn", "-d", out.toString(), "-cp", classes.toString()));
         try (Stream<Path> files = Files.list(LAWS)) {
             files.filter(f -> !f.getFileName().equals(changed.getFileName())).forEach(f -> arguments.add(f.toString()));
         }
@@ -149,17 +167,22 @@ class LawMutationsTest {
         StringWriter said = new StringWriter();
         var units = compiler.getStandardFileManager(null, null, null)
                 .getJavaFileObjectsFromStrings(arguments.subList(6, arguments.size()));
-        return compiler.getTask(said, null, null, arguments.subList(0, 6), null, units).call();
+        return compiler.getTask(said, null, null, arguments.subList(0, 6), null, units)
+                .call();
     }
 
     /** What every number of every case that calls laws alone says, with the laws of a folder. */
     @SuppressWarnings("unchecked")
     private List<String> verdicts(Path laws) throws Exception {
         List<URL> path = new ArrayList<>(List.of(laws.toUri().toURL()));
-        for (String part : System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")).split(java.io.File.pathSeparator))
+        for (String part : System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
+                .split(java.io.File.pathSeparator))
             path.add(Path.of(part).toUri().toURL());
-        try (URLClassLoader loader = new URLClassLoader(path.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
-            return (List<String>) loader.loadClass("slabfield.validation.LawMutationsTest$Probe").getMethod("verdicts").invoke(null);
+        try (URLClassLoader loader =
+                new URLClassLoader(path.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
+            return (List<String>) loader.loadClass("slabfield.validation.LawMutationsTest$Probe")
+                    .getMethod("verdicts")
+                    .invoke(null);
         } catch (InvocationTargetException e) {
             throw new IllegalStateException(e.getCause());
         }
@@ -178,8 +201,10 @@ class LawMutationsTest {
                 int claims = c.claims().size();
                 for (int i = 0; i < claims; i++)
                     out.add(c.id() + " "
-                            + (o.problem().isPresent() ? "broken broken"
-                                    : (o.checks().get(i).agrees() ? "agrees" : "out") + " " + (o.checks().get(i).stands() ? "stands" : "moved")));
+                            + (o.problem().isPresent()
+                                    ? "broken broken"
+                                    : (o.checks().get(i).agrees() ? "agrees" : "out") + " "
+                                            + (o.checks().get(i).stands() ? "stands" : "moved")));
             }
             return out;
         }
@@ -197,14 +222,23 @@ class LawMutationsTest {
                         Locale.ROOT,
                         "%d changes: %d turn a case red, %d only move a number from its accepted value (which `mvn verify` refuses as"
                                 + " well), %d are not noticed, %d do not compile.",
-                        counts[0] + counts[1] + counts[2] + counts[3], counts[0], counts[1], counts[2], counts[3]),
+                        counts[0] + counts[1] + counts[2] + counts[3],
+                        counts[0],
+                        counts[1],
+                        counts[2],
+                        counts[3]),
                 "",
                 "## Not turned red",
                 "",
                 "| place | line | change | fate | why |",
                 "| --- | --- | --- | --- | --- |"));
         lines.addAll(survivors);
-        lines.addAll(List.of("", "## Turned red", "", "| place | line | change | fate | cases |", "| --- | --- | --- | --- | --- |"));
+        lines.addAll(List.of(
+                "",
+                "## Turned red",
+                "",
+                "| place | line | change | fate | cases |",
+                "| --- | --- | --- | --- | --- |"));
         lines.addAll(rows);
         Files.write(PAGE, lines);
     }

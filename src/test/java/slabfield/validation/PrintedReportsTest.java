@@ -11,8 +11,7 @@ import slabfield.validation.PrintedReports.Line;
 import slabfield.validation.PrintedReports.Report;
 
 class PrintedReportsTest {
-    private static final String REPORT =
-            """
+    private static final String REPORT = """
             # 0099 A case
 
             **Question.** Does it?
@@ -39,9 +38,10 @@ class PrintedReportsTest {
         assertThat(report.question()).isEqualTo("Does it?");
         assertThat(report.missed()).contains("It is wrong here.");
         assertThat(report.doesNotShow()).isEqualTo("Much.");
-        assertThat(report.claims()).containsExactly(
-                new ClaimLine("first", "Pa", "1", "1.2", "+20.0 %", "5 %", "RED"),
-                new ClaimLine("second", "Pa", "0 to 2", "1", "", "span", "agrees"));
+        assertThat(report.claims())
+                .containsExactly(
+                        new ClaimLine("first", "Pa", "1", "1.2", "+20.0 %", "5 %", "RED"),
+                        new ClaimLine("second", "Pa", "0 to 2", "1", "", "span", "agrees"));
         assertThat(report.claims()).extracting(ClaimLine::agrees).containsExactly(false, true);
     }
 
@@ -50,8 +50,11 @@ class PrintedReportsTest {
     void theProgramBringsAllCasesOfTheFolder() throws IOException {
         Path folder = Path.of("validation");
         PrintedReports.Index index = PrintedReports.index();
-        assertThat(index.cases()).extracting(l -> l.report().replace("/report.md", "")).containsExactlyInAnyOrderElementsOf(
-                Validation.folders(folder).stream().map(f -> f.getFileName().toString()).toList());
+        assertThat(index.cases())
+                .extracting(l -> l.report().replace("/report.md", ""))
+                .containsExactlyInAnyOrderElementsOf(Validation.folders(folder).stream()
+                        .map(f -> f.getFileName().toString())
+                        .toList());
         assertThat(index.summary()).startsWith(index.cases().size() + " cases");
         int numbers = 0;
         for (Line line : index.cases()) {

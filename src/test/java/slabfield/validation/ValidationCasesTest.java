@@ -30,20 +30,33 @@ class ValidationCasesTest {
         Outcome outcome = CaseRunner.run(of, false);
         assertThat(outcome.problem()).as("problem").isEmpty();
         assertThat(outcome.control().works())
-                .as("the control \"%s\" turns it red %s", of.control(), outcome.control().broke().orElse(""))
+                .as(
+                        "the control \"%s\" turns it red %s",
+                        of.control(), outcome.control().broke().orElse(""))
                 .isTrue();
         assertThat(outcome.imbalance()).as("mass imbalance").isLessThan(BALANCE);
-        assertThat(failing(outcome, false)).as("numbers that moved since they were accepted").isEmpty();
-        if (of.missed().isPresent()) assertThat(outcome.verdict()).as("known miss").isEqualTo(Outcome.Verdict.RED);
-        else assertThat(failing(outcome, true)).as("numbers outside their tolerance").isEmpty();
+        assertThat(failing(outcome, false))
+                .as("numbers that moved since they were accepted")
+                .isEmpty();
+        if (of.missed().isPresent())
+            assertThat(outcome.verdict()).as("known miss").isEqualTo(Outcome.Verdict.RED);
+        else
+            assertThat(failing(outcome, true))
+                    .as("numbers outside their tolerance")
+                    .isEmpty();
     }
 
     private static String failing(Outcome outcome, boolean source) {
         return outcome.checks().stream()
                 .filter(c -> source ? !c.agrees() : !c.stands())
                 .map(c -> String.format(
-                        Locale.ROOT, "%s: ours %.10g, allowed %.10g to %.10g, accepted %s", c.claim().name(), c.ours(),
-                        c.claim().low(), c.claim().high(), c.baseline()))
+                        Locale.ROOT,
+                        "%s: ours %.10g, allowed %.10g to %.10g, accepted %s",
+                        c.claim().name(),
+                        c.ours(),
+                        c.claim().low(),
+                        c.claim().high(),
+                        c.baseline()))
                 .collect(Collectors.joining("\n"));
     }
 

@@ -68,7 +68,9 @@ public final class Edits {
 
     /** Takes a corner away; stays as it is where too few would be left. */
     public static Scenario deleteCorner(Scenario scenario, Item item, int corner) {
-        boolean enough = Items.form(scenario, item).filter(f -> f.points().size() > f.fewest()).isPresent();
+        boolean enough = Items.form(scenario, item)
+                .filter(f -> f.points().size() > f.fewest())
+                .isPresent();
         return enough ? changed(scenario, item, points -> points.remove(corner)) : scenario;
     }
 
@@ -88,7 +90,8 @@ public final class Edits {
             Point next = points.get(beyond);
             double along = (next.x() - b.x()) * ux + (next.y() - b.y()) * uy;
             points.set(far, Places.moved(b, by * ux, by * uy));
-            if (hasNext && Math.abs(along) <= SQUARE * b.distanceTo(next)) points.set(beyond, Places.moved(next, by * ux, by * uy));
+            if (hasNext && Math.abs(along) <= SQUARE * b.distanceTo(next))
+                points.set(beyond, Places.moved(next, by * ux, by * uy));
         });
     }
 
@@ -96,9 +99,12 @@ public final class Edits {
     public static Scenario setFrame(Scenario scenario, Item item, Frame to) {
         Form form = Items.form(scenario, item).orElseThrow();
         Frame was = Frame.about(form.points());
-        return changed(scenario, item, points -> points.replaceAll(p -> Places.whole(
-                stretched(p.x(), was.left(), was.width(), to.left(), to.width()),
-                stretched(p.y(), was.low(), was.depth(), to.low(), to.depth()))));
+        return changed(
+                scenario,
+                item,
+                points -> points.replaceAll(p -> Places.whole(
+                        stretched(p.x(), was.left(), was.width(), to.left(), to.width()),
+                        stretched(p.y(), was.low(), was.depth(), to.low(), to.depth()))));
     }
 
     private static double stretched(double x, double from, double size, double to, double newSize) {
@@ -108,13 +114,18 @@ public final class Edits {
     /** Takes things away, and every word that other things have of them. */
     public static Scenario remove(Scenario scenario, Collection<Item> items) {
         Scenario after = scenario;
-        List<Item> parts = items.stream().filter(i -> i.kind().isPart())
-                .sorted(Comparator.comparingInt(Item::part).reversed()).toList();
+        List<Item> parts = items.stream()
+                .filter(i -> i.kind().isPart())
+                .sorted(Comparator.comparingInt(Item::part).reversed())
+                .toList();
         for (Item item : parts) after = Parts.of(item.kind()).orElseThrow().without(after, item);
         for (Item item : items) {
             if (item.kind().isPart()) continue;
-            if (item.kind() == Kind.UNDERLAY) after = after.withPlan(after.plan().withUnderlay(Optional.empty()));
-            else after = Naming.forget(Families.of(item.kind()).orElseThrow().without(after, item.id()), item.kind(), item.id());
+            if (item.kind() == Kind.UNDERLAY)
+                after = after.withPlan(after.plan().withUnderlay(Optional.empty()));
+            else
+                after = Naming.forget(
+                        Families.of(item.kind()).orElseThrow().without(after, item.id()), item.kind(), item.id());
         }
         return after;
     }

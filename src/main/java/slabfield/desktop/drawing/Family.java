@@ -33,9 +33,11 @@ record Family<T>(
     }
 
     Scenario change(Scenario scenario, String id, UnaryOperator<T> change) {
-        return put.apply(scenario, list.apply(scenario).stream()
-                .map(t -> name.apply(t).equals(id) ? change.apply(t) : t)
-                .toList());
+        return put.apply(
+                scenario,
+                list.apply(scenario).stream()
+                        .map(t -> name.apply(t).equals(id) ? change.apply(t) : t)
+                        .toList());
     }
 
     Scenario reshape(Scenario scenario, String id, List<Point> points) {
@@ -47,17 +49,26 @@ record Family<T>(
     }
 
     Scenario without(Scenario scenario, String id) {
-        return put.apply(scenario, list.apply(scenario).stream().filter(t -> !name.apply(t).equals(id)).toList());
+        return put.apply(
+                scenario,
+                list.apply(scenario).stream()
+                        .filter(t -> !name.apply(t).equals(id))
+                        .toList());
     }
 
     Scenario with(Scenario scenario, T another) {
-        return put.apply(scenario, Stream.concat(list.apply(scenario).stream(), Stream.of(another)).toList());
+        return put.apply(
+                scenario,
+                Stream.concat(list.apply(scenario).stream(), Stream.of(another)).toList());
     }
 
     /** One from another scenario, under a name of its own, moved. */
     Scenario copy(Scenario from, String id, Scenario to, String newName, double dx, double dy) {
-        return of(from, id).findFirst()
-                .map(t -> reshaped.apply(renamed.apply(t, newName), Places.moved(form.apply(from, t).points(), dx, dy)))
+        return of(from, id)
+                .findFirst()
+                .map(t -> reshaped.apply(
+                        renamed.apply(t, newName),
+                        Places.moved(form.apply(from, t).points(), dx, dy)))
                 .map(t -> with(to, t))
                 .orElse(to);
     }

@@ -20,10 +20,12 @@ final class Followers {
         if (was.size() != is.size()) return scenario;
         Scenario after = scenario;
         for (Item item : Items.all(scenario)) {
-            if (apart.contains(item) || item.kind() != Kind.WALL && item.kind() != Kind.OPENING && item.kind() != Kind.BARRIER) continue;
+            if (apart.contains(item)
+                    || item.kind() != Kind.WALL && item.kind() != Kind.OPENING && item.kind() != Kind.BARRIER) continue;
             Form form = Items.form(scenario, item).orElse(null);
             if (form == null || form.fixed() || form.shape() == Form.Shape.SPOT) continue;
-            List<Point> points = form.points().stream().map(p -> follow(p, was, is)).toList();
+            List<Point> points =
+                    form.points().stream().map(p -> follow(p, was, is)).toList();
             if (points.equals(form.points()) || Edits.repeats(points)) continue;
             after = Families.of(item.kind()).orElseThrow().reshape(after, item.id(), points);
         }

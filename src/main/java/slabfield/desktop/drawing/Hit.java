@@ -46,7 +46,8 @@ public record Hit(Item item, Part part, int index) {
 
     /** The corner of a thing under a place, or else its edge. */
     public static Optional<Hit> grip(Scenario scenario, Item item, Point p, double reach) {
-        return Items.form(scenario, item).filter(f -> !f.fixed() && f.shape() != Form.Shape.SPOT)
+        return Items.form(scenario, item)
+                .filter(f -> !f.fixed() && f.shape() != Form.Shape.SPOT)
                 .flatMap(f -> corner(item, f, p, reach).or(() -> edge(item, f, p, reach)));
     }
 
@@ -75,7 +76,8 @@ public record Hit(Item item, Part part, int index) {
 
     private static Optional<Hit> edge(Item item, Form form, Point p, double reach) {
         for (int i = 0; i < form.edges(); i++)
-            if (Places.nearest(p, form.from(i), form.to(i)).distanceTo(p) <= reach) return Optional.of(new Hit(item, Part.EDGE, i));
+            if (Places.nearest(p, form.from(i), form.to(i)).distanceTo(p) <= reach)
+                return Optional.of(new Hit(item, Part.EDGE, i));
         return Optional.empty();
     }
 }

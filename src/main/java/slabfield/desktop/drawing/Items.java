@@ -29,7 +29,9 @@ public final class Items {
     }
 
     private static <T> List<Item> ofFamily(Family<T> family, Scenario scenario) {
-        return family.list().apply(scenario).stream().map(t -> Item.of(family.kind(), family.name().apply(t))).toList();
+        return family.list().apply(scenario).stream()
+                .map(t -> Item.of(family.kind(), family.name().apply(t)))
+                .toList();
     }
 
     /** How one lies on the plan; empty where there is no such thing. */
@@ -42,7 +44,10 @@ public final class Items {
     }
 
     private static <T> Optional<Form> form(Family<T> family, Scenario scenario, String id) {
-        return family.of(scenario, id).findFirst().map(t -> family.form().apply(scenario, t)).filter(f -> !f.points().isEmpty());
+        return family.of(scenario, id)
+                .findFirst()
+                .map(t -> family.form().apply(scenario, t))
+                .filter(f -> !f.points().isEmpty());
     }
 
     /** The scenario with one thing at other points; ends of lines on a slab's corners go along with the corners. */
@@ -58,12 +63,15 @@ public final class Items {
         Optional<Parts<?, ?>> parts = Parts.of(item.kind());
         if (parts.isPresent()) return parts.get().reshape(scenario, item, points);
         Scenario after = Families.of(item.kind()).orElseThrow().reshape(scenario, item.id(), points);
-        return item.kind() == Kind.SLAB ? Followers.of(after, form(scenario, item).orElseThrow().points(), points, apart) : after;
+        return item.kind() == Kind.SLAB
+                ? Followers.of(after, form(scenario, item).orElseThrow().points(), points, apart)
+                : after;
     }
 
     private static Scenario withUnderlay(Scenario scenario, Point corner) {
-        return scenario.withPlan(scenario.plan().withUnderlay(
-                scenario.plan().underlay().map(u -> new Underlay(u.picture(), corner, u.pixel(), u.turned()))));
+        return scenario.withPlan(scenario.plan()
+                .withUnderlay(
+                        scenario.plan().underlay().map(u -> new Underlay(u.picture(), corner, u.pixel(), u.turned()))));
     }
 
     /** Names that a kind of thing may not take, because another has them. */
@@ -71,7 +79,8 @@ public final class Items {
         boolean sealed = kind == Kind.OPENING || kind == Kind.WALL;
         Set<String> names = new HashSet<>();
         for (Item item : all(scenario))
-            if (item.kind() == kind || sealed && (item.kind() == Kind.OPENING || item.kind() == Kind.WALL)) names.add(item.id());
+            if (item.kind() == kind || sealed && (item.kind() == Kind.OPENING || item.kind() == Kind.WALL))
+                names.add(item.id());
         return names;
     }
 

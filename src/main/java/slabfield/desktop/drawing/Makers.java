@@ -33,6 +33,7 @@ public final class Makers {
     private static final double SUCTION = -250;
     /** How far from the foot of the wall a tile usually runs inside [m]. */
     private static final double TILE_INSIDE = 0.3;
+
     private static final double NEAR_TILE = 0.1;
 
     private Makers() {}
@@ -47,19 +48,28 @@ public final class Makers {
 
     public static Made slab(Scenario s, List<Point> corners) {
         String id = s.slabs().isEmpty() ? "basement" : Items.free(s, Kind.SLAB, "slab ");
-        double thickness = s.slabs().isEmpty() ? Slab.USUAL_THICKNESS : s.slabs().get(0).thickness();
+        double thickness =
+                s.slabs().isEmpty() ? Slab.USUAL_THICKNESS : s.slabs().get(0).thickness();
         return made(Families.SLABS, s, id, new Slab(id, corners, List.of(), thickness, true));
     }
 
     /** A hole in the slab about its first corner; nothing where there is none. */
     public static Optional<Made> cutOut(Scenario s, List<Point> corners) {
-        return s.slabs().stream().filter(slab -> Places.inside(corners.get(0), slab.outline())).findFirst()
-                .map(slab -> new Made(Parts.CUT_OUTS.with(s, slab.id(), corners), new Item(Kind.CUT_OUT, slab.id(), slab.holes().size())));
+        return s.slabs().stream()
+                .filter(slab -> Places.inside(corners.get(0), slab.outline()))
+                .findFirst()
+                .map(slab -> new Made(
+                        Parts.CUT_OUTS.with(s, slab.id(), corners),
+                        new Item(Kind.CUT_OUT, slab.id(), slab.holes().size())));
     }
 
     public static Made zone(Scenario s, List<Point> corners) {
         String id = Items.free(s, Kind.ZONE, "zone ");
-        return made(Families.ZONES, s, id, new Zone(id, corners, Fill.of(FillWord.SAND, s.layer().fill().thickness())));
+        return made(
+                Families.ZONES,
+                s,
+                id,
+                new Zone(id, corners, Fill.of(FillWord.SAND, s.layer().fill().thickness())));
     }
 
     public static Made noDrill(Scenario s, List<Point> corners) {
@@ -74,16 +84,39 @@ public final class Makers {
 
     public static Made tile(Scenario s, Path path) {
         String id = Items.free(s, Kind.TILE, "tile ");
-        return made(Families.TILES, s, id, new DrainTile(
-                id, path, DrainTile.USUAL_DIAMETER, DrainTile.USUAL_MANNING, DrainTile.USUAL_SLOT_AREA, List.of(), List.of(),
-                Optional.empty()));
+        return made(
+                Families.TILES,
+                s,
+                id,
+                new DrainTile(
+                        id,
+                        path,
+                        DrainTile.USUAL_DIAMETER,
+                        DrainTile.USUAL_MANNING,
+                        DrainTile.USUAL_SLOT_AREA,
+                        List.of(),
+                        List.of(),
+                        Optional.empty()));
     }
 
     public static Made wall(Scenario s, List<Point> line) {
         String id = Items.free(s, Kind.WALL, "wall ");
-        return made(Families.WALLS, s, id, new BlockWall(
-                id, new Path(line), BlockWall.USUAL_HEIGHT, Seal.of(SealState.OPEN), BlockWall.FULLY_OPEN_TOP_AREA, BlockWall.USUAL_JOINT,
-                BlockWall.USUAL_FACE, BlockWall.USUAL_FACE, BlockWall.USUAL_ALONG, true, Optional.empty()));
+        return made(
+                Families.WALLS,
+                s,
+                id,
+                new BlockWall(
+                        id,
+                        new Path(line),
+                        BlockWall.USUAL_HEIGHT,
+                        Seal.of(SealState.OPEN),
+                        BlockWall.FULLY_OPEN_TOP_AREA,
+                        BlockWall.USUAL_JOINT,
+                        BlockWall.USUAL_FACE,
+                        BlockWall.USUAL_FACE,
+                        BlockWall.USUAL_ALONG,
+                        true,
+                        Optional.empty()));
     }
 
     /** The joint round a whole slab. */
@@ -104,7 +137,11 @@ public final class Makers {
 
     public static Made spot(Scenario s, Point at) {
         String id = Items.free(s, Kind.OPENING, "opening ");
-        return opening(s, id, OpeningKind.PENETRATION, new Opening.Spot(at, PIPE_PASSAGE),
+        return opening(
+                s,
+                id,
+                OpeningKind.PENETRATION,
+                new Opening.Spot(at, PIPE_PASSAGE),
                 new Opening.Orifice(PASSAGE_AREA, Opening.Orifice.USUAL_COEFFICIENT));
     }
 
@@ -116,11 +153,17 @@ public final class Makers {
     public static Made suction(Scenario s, Point at) {
         String id = Items.free(s, Kind.SUCTION, "S");
         Optional<String> tile = s.drainTiles().stream()
-                .filter(t -> t.path().at(t.path().nearest(at)).distanceTo(at) <= NEAR_TILE).map(DrainTile::id).findFirst();
+                .filter(t -> t.path().at(t.path().nearest(at)).distanceTo(at) <= NEAR_TILE)
+                .map(DrainTile::id)
+                .findFirst();
         Source source = s.suctionPoints().isEmpty()
                 ? new Source.Pressure(SUCTION)
                 : s.suctionPoints().get(s.suctionPoints().size() - 1).source();
-        return made(Families.SUCTIONS, s, id, new SuctionPoint(id, at, tile, new SuctionPoint.Pit(TEST_PIT), source, false));
+        return made(
+                Families.SUCTIONS,
+                s,
+                id,
+                new SuctionPoint(id, at, tile, new SuctionPoint.Pit(TEST_PIT), source, false));
     }
 
     public static Made hole(Scenario s, Point at) {
@@ -130,15 +173,20 @@ public final class Makers {
 
     /** A gap in the barrier that is nearest; nothing where there is none. */
     public static Optional<Made> gap(Scenario s, Point at, double length) {
-        return s.barriers().stream().min(Comparator.comparingDouble(b -> away(b.path(), at))).map(b -> new Made(
-                Parts.GAPS.with(s, b.id(), Families.on(b.path(), at, length)), new Item(Kind.GAP, b.id(), b.gaps().size())));
+        return s.barriers().stream()
+                .min(Comparator.comparingDouble(b -> away(b.path(), at)))
+                .map(b -> new Made(
+                        Parts.GAPS.with(s, b.id(), Families.on(b.path(), at, length)),
+                        new Item(Kind.GAP, b.id(), b.gaps().size())));
     }
 
     /** A break in the tile that is nearest; nothing where there is none. */
     public static Optional<Made> tileBreak(Scenario s, Point at, double length) {
-        return s.drainTiles().stream().min(Comparator.comparingDouble(t -> away(t.path(), at))).map(t -> new Made(
-                Parts.BREAKS.with(s, t.id(), Families.on(t.path(), at, length)),
-                new Item(Kind.TILE_BREAK, t.id(), t.breaks().size())));
+        return s.drainTiles().stream()
+                .min(Comparator.comparingDouble(t -> away(t.path(), at)))
+                .map(t -> new Made(
+                        Parts.BREAKS.with(s, t.id(), Families.on(t.path(), at, length)),
+                        new Item(Kind.TILE_BREAK, t.id(), t.breaks().size())));
     }
 
     private static double away(Path path, Point p) {

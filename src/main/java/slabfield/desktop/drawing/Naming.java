@@ -26,7 +26,8 @@ public final class Naming {
         if (name.isEmpty()) throw new IllegalArgumentException("A name must not be empty.");
         if (name.equals(item.id())) return scenario;
         if (Items.taken(scenario, item.kind()).contains(name))
-            throw new IllegalArgumentException("\u201c" + name + "\u201d is the name of something else; give each its own.");
+            throw new IllegalArgumentException(
+                    "\u201c" + name + "\u201d is the name of something else; give each its own.");
         Scenario named = Families.of(item.kind()).orElseThrow().rename(scenario, item.id(), name);
         return referring(named, item.kind(), id -> id.equals(item.id()) ? Optional.of(name) : Optional.of(id));
     }
@@ -43,9 +44,13 @@ public final class Naming {
 
     private static Scenario referring(Scenario s, Kind kind, Change change) {
         return switch (kind) {
-            case SLAB -> s.withOpenings(s.openings().stream().flatMap(o -> edge(o, change).stream()).toList());
+            case SLAB ->
+                s.withOpenings(s.openings().stream()
+                        .flatMap(o -> edge(o, change).stream())
+                        .toList());
             case TILE -> tiles(s, change);
-            case OPENING -> stages(s, stage -> seals(stage, change)).withDrainTiles(each(s.drainTiles(), t -> sump(t, change)));
+            case OPENING ->
+                stages(s, stage -> seals(stage, change)).withDrainTiles(each(s.drainTiles(), t -> sump(t, change)));
             case WALL -> stages(s, stage -> seals(stage, change));
             case SUCTION -> stages(s, stage -> sources(stage, change));
             case HOLE -> stages(s, stage -> holes(stage, change));
@@ -55,23 +60,43 @@ public final class Naming {
 
     private static Optional<Opening> edge(Opening o, Change change) {
         if (!(o.place() instanceof Opening.Perimeter edge)) return Optional.of(o);
-        return change.of(edge.slab()).map(slab ->
-                new Opening(o.id(), o.kind(), new Opening.Perimeter(slab), o.passage(), o.seal()));
+        return change.of(edge.slab())
+                .map(slab -> new Opening(o.id(), o.kind(), new Opening.Perimeter(slab), o.passage(), o.seal()));
     }
 
     private static Scenario tiles(Scenario s, Change change) {
-        List<SuctionPoint> points = each(s.suctionPoints(), p ->
-                new SuctionPoint(p.id(), p.at(), p.tile().flatMap(change::of), p.pit(), p.source(), p.openWhenOff()));
-        List<BlockWall> walls = each(s.blockWalls(), w -> new BlockWall(
-                w.id(), w.path(), w.height(), w.tops(), w.topArea(), w.joint(), w.faceToRoom(), w.faceToOutdoors(), w.along(),
-                w.joinsAtCorners(),
-                w.tile().flatMap(t -> change.of(t.tile()).map(id -> new BlockWall.TileJoint(id, t.conductance())))));
+        List<SuctionPoint> points = each(
+                s.suctionPoints(),
+                p -> new SuctionPoint(
+                        p.id(), p.at(), p.tile().flatMap(change::of), p.pit(), p.source(), p.openWhenOff()));
+        List<BlockWall> walls = each(
+                s.blockWalls(),
+                w -> new BlockWall(
+                        w.id(),
+                        w.path(),
+                        w.height(),
+                        w.tops(),
+                        w.topArea(),
+                        w.joint(),
+                        w.faceToRoom(),
+                        w.faceToOutdoors(),
+                        w.along(),
+                        w.joinsAtCorners(),
+                        w.tile()
+                                .flatMap(t ->
+                                        change.of(t.tile()).map(id -> new BlockWall.TileJoint(id, t.conductance())))));
         return s.withSuctionPoints(points).withBlockWalls(walls);
     }
 
     private static DrainTile sump(DrainTile t, Change change) {
         return new DrainTile(
-                t.id(), t.path(), t.diameter(), t.manning(), t.slotArea(), t.breaks(), t.waterFilled(),
+                t.id(),
+                t.path(),
+                t.diameter(),
+                t.manning(),
+                t.slotArea(),
+                t.breaks(),
+                t.waterFilled(),
                 t.sump().flatMap(change::of));
     }
 
@@ -80,7 +105,8 @@ public final class Naming {
     }
 
     private static Stage seals(Stage s, Change change) {
-        return new Stage(s.id(), s.kind(), keys(s.seals(), change), s.sources(), s.holes(), s.systems(), s.time(), s.notes());
+        return new Stage(
+                s.id(), s.kind(), keys(s.seals(), change), s.sources(), s.holes(), s.systems(), s.time(), s.notes());
     }
 
     private static Stage sources(Stage s, Change change) {
@@ -88,13 +114,15 @@ public final class Naming {
                 .flatMap(r -> change.of(r.suctionPoint()).stream()
                         .map(id -> new Stage.SystemReading(id, r.flow(), r.riser(), r.time())))
                 .toList();
-        return new Stage(s.id(), s.kind(), s.seals(), keys(s.sources(), change), s.holes(), systems, s.time(), s.notes());
+        return new Stage(
+                s.id(), s.kind(), s.seals(), keys(s.sources(), change), s.holes(), systems, s.time(), s.notes());
     }
 
     private static Stage holes(Stage s, Change change) {
         List<Stage.HoleReading> holes = s.holes().stream()
-                .flatMap(r -> change.of(r.hole()).stream().map(id ->
-                        new Stage.HoleReading(id, r.fanOff(), r.fanOn(), r.spread(), r.meterStep(), r.time())))
+                .flatMap(r -> change.of(r.hole()).stream()
+                        .map(id ->
+                                new Stage.HoleReading(id, r.fanOff(), r.fanOn(), r.spread(), r.meterStep(), r.time())))
                 .toList();
         return new Stage(s.id(), s.kind(), s.seals(), s.sources(), holes, s.systems(), s.time(), s.notes());
     }

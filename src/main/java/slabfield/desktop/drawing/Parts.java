@@ -36,23 +36,35 @@ record Parts<T, P>(
     }
 
     static final Parts<Slab, List<Point>> CUT_OUTS = new Parts<>(
-            Kind.CUT_OUT, Families.SLABS, Slab::holes,
-            (s, holes) -> new Slab(s.id(), s.outline(), holes, s.thickness(), s.treated()), Form::area,
+            Kind.CUT_OUT,
+            Families.SLABS,
+            Slab::holes,
+            (s, holes) -> new Slab(s.id(), s.outline(), holes, s.thickness(), s.treated()),
+            Form::area,
             (slab, hole, points) -> points);
 
     static final Parts<Barrier, Gap> GAPS = new Parts<>(
-            Kind.GAP, Families.BARRIERS, Barrier::gaps,
-            (b, gaps) -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), gaps), Parts::spot,
+            Kind.GAP,
+            Families.BARRIERS,
+            Barrier::gaps,
+            (b, gaps) -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), gaps),
+            Parts::spot,
             (b, gap, points) -> Families.on(b.path(), points.get(0), gap.length()));
 
     static final Parts<DrainTile, Gap> BREAKS = new Parts<>(
-            Kind.TILE_BREAK, Families.TILES, DrainTile::breaks,
-            (t, gaps) -> with(t, gaps, t.waterFilled()), Parts::spot,
+            Kind.TILE_BREAK,
+            Families.TILES,
+            DrainTile::breaks,
+            (t, gaps) -> with(t, gaps, t.waterFilled()),
+            Parts::spot,
             (t, gap, points) -> Families.on(t.path(), points.get(0), gap.length()));
 
     static final Parts<DrainTile, Gap> WATER = new Parts<>(
-            Kind.WATER, Families.TILES, DrainTile::waterFilled,
-            (t, gaps) -> with(t, t.breaks(), gaps), Parts::spot,
+            Kind.WATER,
+            Families.TILES,
+            DrainTile::waterFilled,
+            (t, gaps) -> with(t, t.breaks(), gaps),
+            Parts::spot,
             (t, gap, points) -> Families.on(t.path(), points.get(0), gap.length()));
 
     static final List<Parts<?, ?>> ALL = List.of(CUT_OUTS, GAPS, BREAKS, WATER);
@@ -73,12 +85,16 @@ record Parts<T, P>(
     List<Item> items(Scenario scenario) {
         List<Item> items = new ArrayList<>();
         for (T owner : owners.list().apply(scenario))
-            for (int i = 0; i < parts.apply(owner).size(); i++) items.add(new Item(kind, owners.name().apply(owner), i));
+            for (int i = 0; i < parts.apply(owner).size(); i++)
+                items.add(new Item(kind, owners.name().apply(owner), i));
         return items;
     }
 
     Optional<P> find(Scenario scenario, Item item) {
-        return owners.of(scenario, item.id()).findFirst().map(parts).filter(all -> item.part() < all.size())
+        return owners.of(scenario, item.id())
+                .findFirst()
+                .map(parts)
+                .filter(all -> item.part() < all.size())
                 .map(all -> all.get(item.part()));
     }
 
@@ -115,7 +131,14 @@ record Parts<T, P>(
         return find(scenario, item)
                 .map(p -> reshape(
                         with(scenario, item.id(), p),
-                        new Item(kind, item.id(), owners.of(scenario, item.id()).findFirst().map(parts).orElseThrow().size()),
+                        new Item(
+                                kind,
+                                item.id(),
+                                owners.of(scenario, item.id())
+                                        .findFirst()
+                                        .map(parts)
+                                        .orElseThrow()
+                                        .size()),
                         Places.moved(form.apply(p).points(), dx, dy)))
                 .orElse(scenario);
     }

@@ -60,7 +60,8 @@ public final class Places {
     public static double twiceArea(List<Point> ring) {
         double sum = 0;
         for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
-            sum += ring.get(j).x() * ring.get(i).y() - ring.get(i).x() * ring.get(j).y();
+            sum += ring.get(j).x() * ring.get(i).y()
+                    - ring.get(i).x() * ring.get(j).y();
         return sum;
     }
 

@@ -25,7 +25,9 @@ public final class Snapper {
     public Snapper(Scenario scenario, Collection<Item> without, Collection<Layer> shown, double grid) {
         this.grid = grid;
         for (Item item : Items.all(scenario)) {
-            if (without.contains(item) || item.kind() == Kind.UNDERLAY || !shown.contains(item.kind().layer())) continue;
+            if (without.contains(item)
+                    || item.kind() == Kind.UNDERLAY
+                    || !shown.contains(item.kind().layer())) continue;
             Items.form(scenario, item).filter(f -> !f.fixed()).ifPresent(f -> {
                 corners.addAll(f.points());
                 for (int i = 0; i < f.edges(); i++) edges.add(new Edge(f.from(i), f.to(i)));
@@ -40,8 +42,14 @@ public final class Snapper {
      * @param reach how near something must be to draw [m]
      */
     public Snap snap(Point p, Optional<Point> from, double reach) {
-        return nearest(p, corners, reach).map(c -> new Snap(c, Snap.Sort.CORNER, List.of()))
-                .or(() -> nearest(p, edges.stream().map(e -> Places.middle(e.a(), e.b())).toList(), reach)
+        return nearest(p, corners, reach)
+                .map(c -> new Snap(c, Snap.Sort.CORNER, List.of()))
+                .or(() -> nearest(
+                                p,
+                                edges.stream()
+                                        .map(e -> Places.middle(e.a(), e.b()))
+                                        .toList(),
+                                reach)
                         .map(m -> found(m, Snap.Sort.MIDPOINT)))
                 .or(() -> nearest(p, crossings(p, reach), reach).map(c -> found(c, Snap.Sort.CROSSING)))
                 .or(() -> from.flatMap(f -> perpendicular(p, f, reach)))
@@ -63,7 +71,9 @@ public final class Snapper {
     }
 
     private List<Edge> near(Point p, double reach) {
-        return edges.stream().filter(e -> Places.nearest(p, e.a(), e.b()).distanceTo(p) <= reach).toList();
+        return edges.stream()
+                .filter(e -> Places.nearest(p, e.a(), e.b()).distanceTo(p) <= reach)
+                .toList();
     }
 
     private List<Point> crossings(Point p, double reach) {
@@ -75,7 +85,10 @@ public final class Snapper {
     }
 
     private static Optional<Point> crossing(Edge e, Edge f) {
-        double ex = e.b().x() - e.a().x(), ey = e.b().y() - e.a().y(), fx = f.b().x() - f.a().x(), fy = f.b().y() - f.a().y();
+        double ex = e.b().x() - e.a().x(),
+                ey = e.b().y() - e.a().y(),
+                fx = f.b().x() - f.a().x(),
+                fy = f.b().y() - f.a().y();
         double cross = ex * fy - ey * fx;
         if (Math.abs(cross) < 1e-9 || !Places.meet(e.a(), e.b(), f.a(), f.b())) return Optional.empty();
         double t = ((f.a().x() - e.a().x()) * fy - (f.a().y() - e.a().y()) * fx) / cross;
@@ -84,8 +97,10 @@ public final class Snapper {
 
     /** The foot on an edge nearby of a line drawn square on it. */
     private Optional<Snap> perpendicular(Point p, Point from, double reach) {
-        List<Point> feet = near(p, reach).stream().map(e -> Places.nearest(from, e.a(), e.b()))
-                .filter(foot -> foot.distanceTo(from) > reach).toList();
+        List<Point> feet = near(p, reach).stream()
+                .map(e -> Places.nearest(from, e.a(), e.b()))
+                .filter(foot -> foot.distanceTo(from) > reach)
+                .toList();
         return nearest(p, feet, reach).map(foot -> found(foot, Snap.Sort.PERPENDICULAR));
     }
 
@@ -97,7 +112,8 @@ public final class Snapper {
         List<Point> cuts = new ArrayList<>();
         from.ifPresent(f -> {
             double far = 4 * (f.distanceTo(p) + reach);
-            for (int k = 0; k < 8; k++) crossing(edge, new Edge(f, Places.at(f, far, k * EIGHTH))).ifPresent(cuts::add);
+            for (int k = 0; k < 8; k++)
+                crossing(edge, new Edge(f, Places.at(f, far, k * EIGHTH))).ifPresent(cuts::add);
         });
         Optional<Point> cut = nearest(p, cuts, reach);
         if (cut.isPresent()) return cut.map(c -> found(c, Snap.Sort.EDGE));
@@ -125,14 +141,17 @@ public final class Snapper {
         }
         double along = distance * Math.cos(Places.angle(from, p) - angle);
         double step = upright ? grid : grid * Math.sqrt(2), whole = grid > 0 ? step * Math.rint(along / step) : along;
-        return Optional.of(new Snap(Places.at(from, whole == 0 ? along : whole, angle), Snap.Sort.STRAIGHT, List.of(from)));
+        return Optional.of(
+                new Snap(Places.at(from, whole == 0 ? along : whole, angle), Snap.Sort.STRAIGHT, List.of(from)));
     }
 
     private Optional<Snap> aligned(Point p, double reach) {
         Point byX = null, byY = null;
         for (Point c : corners) {
-            if (Math.abs(c.x() - p.x()) <= reach && (byX == null || Math.abs(c.x() - p.x()) < Math.abs(byX.x() - p.x()))) byX = c;
-            if (Math.abs(c.y() - p.y()) <= reach && (byY == null || Math.abs(c.y() - p.y()) < Math.abs(byY.y() - p.y()))) byY = c;
+            if (Math.abs(c.x() - p.x()) <= reach
+                    && (byX == null || Math.abs(c.x() - p.x()) < Math.abs(byX.x() - p.x()))) byX = c;
+            if (Math.abs(c.y() - p.y()) <= reach
+                    && (byY == null || Math.abs(c.y() - p.y()) < Math.abs(byY.y() - p.y()))) byY = c;
         }
         if (byX == null && byY == null) return Optional.empty();
         List<Point> guides = new ArrayList<>();

@@ -13,8 +13,10 @@ import slabfield.quantity.Unit;
  */
 public final class Typed {
     private static final Pattern BARE = Pattern.compile("[+-]?\\s*[\\d.,]+(?:\\s+\\d+/\\d+|/\\d+)?");
-    private static final Pattern DASHED = Pattern.compile("(-?)(\\d+)\\s*-\\s*([\\d.,]+(?:\\s+\\d+/\\d+|/\\d+)?)\\s*(?:in|\")?");
-    private static final Pattern OPEN_FEET = Pattern.compile("(.*\\d\\s*(?:ft|')\\s*-?\\s*[\\d.,]+(?:\\s+\\d+/\\d+|/\\d+)?)");
+    private static final Pattern DASHED =
+            Pattern.compile("(-?)(\\d+)\\s*-\\s*([\\d.,]+(?:\\s+\\d+/\\d+|/\\d+)?)\\s*(?:in|\")?");
+    private static final Pattern OPEN_FEET =
+            Pattern.compile("(.*\\d\\s*(?:ft|')\\s*-?\\s*[\\d.,]+(?:\\s+\\d+/\\d+|/\\d+)?)");
 
     private Typed() {}
 
@@ -30,7 +32,10 @@ public final class Typed {
     }
 
     private static String plain(String text) {
-        return text.replace('\u2212', '-').replaceAll("[\u2018\u2019\u2032]", "'").replaceAll("[\u201c\u201d\u2033]", "\"").strip();
+        return text.replace('\u2212', '-')
+                .replaceAll("[\u2018\u2019\u2032]", "'")
+                .replaceAll("[\u201c\u201d\u2033]", "\"")
+                .strip();
     }
 
     private static double one(String text, Unit unit) {
@@ -49,7 +54,8 @@ public final class Typed {
      * @throws IllegalArgumentException where it is none, with words for the user
      */
     public static double angle(String text) {
-        String number = plain(text).replaceAll("(?:\u00b0|deg(?:ree)?s?)$", "").strip().replace(',', '.');
+        String number =
+                plain(text).replaceAll("(?:\u00b0|deg(?:ree)?s?)$", "").strip().replace(',', '.');
         try {
             return Math.toRadians(Double.parseDouble(number));
         } catch (NumberFormatException notOne) {

@@ -63,7 +63,9 @@ final class AdviceTab extends VBox {
             });
             return row;
         });
-        table.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> previews.point(Optional.ofNullable(is)));
+        table.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((o, was, is) -> previews.point(Optional.ofNullable(is)));
         table.setItems(advising.suggestions());
         table.setOnKeyPressed(e -> {
             Suggestion chosen = table.getSelectionModel().getSelectedItem();
@@ -76,13 +78,29 @@ final class AdviceTab extends VBox {
     }
 
     private void columns() {
-        String pressure = "\n[" + bench.units().pressure().get().symbol() + "]", flow = "\n[" + bench.units().flow().get().symbol() + "]";
+        String pressure = "\n[" + bench.units().pressure().get().symbol() + "]",
+                flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
                 Parts.column("Measure", 250, s -> Advising.words(s.measure(), bench.units())),
-                Parts.numbers("Weakest place" + pressure, 152, s -> pressure(-s.before().weakest()) + ARROW + pressure(-s.after().weakest())),
-                Parts.numbers("Meets\ntarget", 122, s -> percent(s.before().meeting()) + ARROW + percent(s.after().meeting())),
-                Parts.numbers("Exhaust" + flow, 112, s -> flow(s.flowsBefore().exhaust()) + ARROW + flow(s.flowsAfter().exhaust())),
+                Parts.numbers(
+                        "Weakest place" + pressure,
+                        152,
+                        s -> pressure(-s.before().weakest())
+                                + ARROW
+                                + pressure(-s.after().weakest())),
+                Parts.numbers(
+                        "Meets\ntarget",
+                        122,
+                        s -> percent(s.before().meeting())
+                                + ARROW
+                                + percent(s.after().meeting())),
+                Parts.numbers(
+                        "Exhaust" + flow,
+                        112,
+                        s -> flow(s.flowsBefore().exhaust())
+                                + ARROW
+                                + flow(s.flowsAfter().exhaust())),
                 Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 112, s -> flow(s.roomAirSaved())),
                 Parts.column("Outcome", 106, AdviceTab::meaning));
         Parts.fill(table, all, bench.look().presentation().get());
@@ -111,7 +129,10 @@ final class AdviceTab extends VBox {
     private static String meaning(Suggestion s) {
         if (s.doesNothing()) return "no real change";
         if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "all on target";
-        return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "worse";
+        return s.gain() >= Suggestion.NOTICEABLE
+                        || s.after().meeting() > s.before().meeting()
+                ? "helps"
+                : "worse";
     }
 
     private String pressure(double si) {

@@ -36,7 +36,10 @@ final class AirTab extends VBox {
     private void columns() {
         List<TableColumn<AirShare, ?>> all = List.of(
                 Parts.column("Air comes through", 320, AirShare::source),
-                Parts.numbers("Flow [" + bench.units().flow().get().symbol() + "]", 140, a -> bench.units().shown().get().flow(a.flow())),
+                Parts.numbers(
+                        "Flow [" + bench.units().flow().get().symbol() + "]",
+                        140,
+                        a -> bench.units().shown().get().flow(a.flow())),
                 Parts.numbers("Share of the exhaust", 160, AirShare::shareText));
         Parts.fill(table, all, bench.look().presentation().get());
     }
@@ -49,7 +52,8 @@ final class AirTab extends VBox {
 
     private String words(Result.Flows f) {
         var units = bench.units();
-        return "Exhaust " + units.flow(f.exhaust()) + " = from the room " + units.flow(f.fromRoom()) + " + through soil "
-                + units.flow(f.fromSoil()) + " + through outside faces of walls " + units.flow(f.fromOutdoors());
+        return "Exhaust " + units.flow(f.exhaust()) + " = from the room " + units.flow(f.fromRoom())
+                + " + through soil " + units.flow(f.fromSoil()) + " + through outside faces of walls "
+                + units.flow(f.fromOutdoors());
     }
 }

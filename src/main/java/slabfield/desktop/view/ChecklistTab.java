@@ -36,7 +36,9 @@ final class ChecklistTab extends BorderPane {
     private final Checklist checklist;
     private final Label note = Parts.paragraph("", "soft");
     private final Button saveAs = new Button("Save as\u2026");
-    private final Label state = Parts.paragraph("", "value"), fan = Parts.paragraph("", "value"), radon = Parts.paragraph("", "soft");
+    private final Label state = Parts.paragraph("", "value"),
+            fan = Parts.paragraph("", "value"),
+            radon = Parts.paragraph("", "soft");
     private final Button start = new Button("Record the start of the fan"), complete = new Button("Mark complete");
     private final VBox blocked = new VBox(), open = new VBox();
     private final VBox standing = new VBox(), body = new VBox();
@@ -55,7 +57,8 @@ final class ChecklistTab extends BorderPane {
         this.by = who("By", "name", checklist.by());
         this.when = who("When", "now", checklist.time());
         getStyleClass().addAll("tab-body", "checklist");
-        Arrays.stream(Gate.values()).forEach(g -> (g.mustBeAnswered() ? gates : notices).add(new GateRow(checklist, g)));
+        Arrays.stream(Gate.values())
+                .forEach(g -> (g.mustBeAnswered() ? gates : notices).add(new GateRow(checklist, g)));
         saveAs.setMinWidth(USE_PREF_SIZE);
         saveAs.setOnAction(e -> files.saveAs());
         note.textProperty().bind(checklist.note());
@@ -86,9 +89,19 @@ final class ChecklistTab extends BorderPane {
         start.setOnAction(e -> checklist.start());
         complete.setOnAction(e -> checklist.complete());
         standing.getStyleClass().add("standing-part");
-        standing.getChildren().addAll(
-                Parts.label("Record", "heading"), state, complete, Parts.label("Fan", "heading"), fan, blocked, start,
-                Parts.label("Still open", "heading"), open, Parts.label("Radon test", "heading"), radon);
+        standing.getChildren()
+                .addAll(
+                        Parts.label("Record", "heading"),
+                        state,
+                        complete,
+                        Parts.label("Fan", "heading"),
+                        fan,
+                        blocked,
+                        start,
+                        Parts.label("Still open", "heading"),
+                        open,
+                        Parts.label("Radon test", "heading"),
+                        radon);
         ScrollPane scroll = new ScrollPane(standing);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -141,49 +154,65 @@ final class ChecklistTab extends BorderPane {
         state.setText(RecordWords.state(record) + "; gates: " + RecordWords.unanswered(record));
         state.pseudoClassStateChanged(OPEN, !openNow.isEmpty());
         complete.setDisable(!openNow.isEmpty() || record.completed().isPresent());
-        open.getChildren().setAll((openNow.isEmpty() ? List.of("Nothing is open in this record.") : openNow).stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
+        open.getChildren()
+                .setAll((openNow.isEmpty() ? List.of("Nothing is open in this record.") : openNow)
+                        .stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
         fan.setText(RecordWords.fan(record));
         fan.pseudoClassStateChanged(OPEN, !blocking.isEmpty());
         start.setDisable(!blocking.isEmpty());
         start.setText(record.startUp().isPresent() ? "Record another start of the fan" : "Record the start of the fan");
-        blocked.getChildren().setAll(blocking.stream().map(s -> Parts.paragraph("\u2022 " + s)).toList());
+        blocked.getChildren()
+                .setAll(blocking.stream()
+                        .map(s -> Parts.paragraph("\u2022 " + s))
+                        .toList());
         radon.setText(RecordWords.radonTest(record));
     }
 
     private void fill() {
-        checklist.record().get().ifPresent(record -> body.getChildren().setAll(switch (chosen.get()) {
-            case "Draft tests" -> drafts(record);
-            case "Radon tests" -> radonTests(record);
-            case "Notices" -> notices;
-            default -> gates;
-        }));
+        checklist
+                .record()
+                .get()
+                .ifPresent(record -> body.getChildren()
+                        .setAll(
+                                switch (chosen.get()) {
+                                    case "Draft tests" -> drafts(record);
+                                    case "Radon tests" -> radonTests(record);
+                                    case "Notices" -> notices;
+                                    default -> gates;
+                                }));
     }
 
     private List<Node> drafts(JobRecord record) {
         if (record.draftTests().isEmpty()) return List.of(Parts.paragraph("No draft test is recorded.", "soft"), form);
         TableView<DraftTest> table = Parts.table("Draft tests", "");
         String pressure = "\n[" + bench.units().pressure().get().symbol() + "]";
-        Parts.fill(table, List.of(
-                Parts.column("Appliance", 102, DraftTest::appliance),
-                Parts.column("Radon\nfan", 62, t -> t.fanRunning() ? "running" : "off"),
-                Parts.column("Outcome", 72, t -> t.outcome().word()),
-                Parts.numbers("House" + pressure, 56, t -> pressure(t.housePressure())),
-                Parts.numbers("Draft" + pressure, 54, t -> pressure(t.draft())),
-                Parts.numbers("Spill\n[s]", 46, t -> plain(t.spillage())),
-                Parts.numbers("CO\n[ppm]", 56, t -> plain(t.carbonMonoxide())),
-                Parts.column("When, by", 168, t -> (RecordWords.time(t.time()) + " " + t.by()).strip())),
+        Parts.fill(
+                table,
+                List.of(
+                        Parts.column("Appliance", 102, DraftTest::appliance),
+                        Parts.column("Radon\nfan", 62, t -> t.fanRunning() ? "running" : "off"),
+                        Parts.column("Outcome", 72, t -> t.outcome().word()),
+                        Parts.numbers("House" + pressure, 56, t -> pressure(t.housePressure())),
+                        Parts.numbers("Draft" + pressure, 54, t -> pressure(t.draft())),
+                        Parts.numbers("Spill\n[s]", 46, t -> plain(t.spillage())),
+                        Parts.numbers("CO\n[ppm]", 56, t -> plain(t.carbonMonoxide())),
+                        Parts.column("When, by", 168, t -> (RecordWords.time(t.time()) + " " + t.by()).strip())),
                 bench.look().presentation().get());
         table.getItems().setAll(record.draftTests());
         Parts.asHighAsItsRows(table);
         DraftTest last = record.draftTests().get(record.draftTests().size() - 1);
-        return List.of(table, Parts.paragraph("Steps of the last one that are open: " + RecordWords.openSteps(last) + ".", "soft"), form);
+        return List.of(
+                table,
+                Parts.paragraph("Steps of the last one that are open: " + RecordWords.openSteps(last) + ".", "soft"),
+                form);
     }
 
     private List<Node> radonTests(JobRecord record) {
         List<Node> out = new ArrayList<>();
         if (record.radonTests().isEmpty()) out.add(Parts.paragraph("No radon test is recorded.", "soft"));
         for (RadonTest test : record.radonTests())
-            out.add(Parts.paragraph("Set out " + RecordWords.time(test.start()) + ": " + (test.result().isEmpty() ? "running" : test.result())));
+            out.add(Parts.paragraph("Set out " + RecordWords.time(test.start()) + ": "
+                    + (test.result().isEmpty() ? "running" : test.result())));
         result.setPromptText("result in the laboratory's words; empty while it runs");
         result.setAccessibleText("Result of a radon test");
         HBox.setHgrow(result, Priority.ALWAYS);
@@ -194,7 +223,8 @@ final class ChecklistTab extends BorderPane {
             if (checklist.radonTest(result.getText())) result.clear();
         });
         out.add(new HBox(8, result, add));
-        out.add(Parts.paragraph("Only a radon test shows success. It starts " + RecordWords.radonTest(record) + ".", "soft"));
+        out.add(Parts.paragraph(
+                "Only a radon test shows success. It starts " + RecordWords.radonTest(record) + ".", "soft"));
         return out;
     }
 

@@ -17,6 +17,8 @@ final class Colours {
         List<String> names = new ArrayList<>(List.of("window.css", "drawing.css", "guide.css"));
         if (theme == Theme.DARK) names.add("dark.css");
         if (theme == Theme.CONTRAST) names.add("contrast.css");
-        return names.stream().map(n -> Colours.class.getResource("/slabfield/desktop/" + n).toExternalForm()).toList();
+        return names.stream()
+                .map(n -> Colours.class.getResource("/slabfield/desktop/" + n).toExternalForm())
+                .toList();
     }
 }

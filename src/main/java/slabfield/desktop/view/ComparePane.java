@@ -2,8 +2,8 @@ package slabfield.desktop.view;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.collections.ListChangeListener;
 import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -60,7 +60,8 @@ final class ComparePane extends BorderPane {
         setCenter(mapPart());
         setBottom(tablePart());
         variants.rows().addListener((ListChangeListener<Variants.Row>) c -> fill());
-        options.rows().addListener((ListChangeListener<Options.Row>) c -> table.getItems().setAll(options.rows()));
+        options.rows().addListener((ListChangeListener<Options.Row>)
+                c -> table.getItems().setAll(options.rows()));
         options.pair().addListener((o, was, is) -> draw());
         options.mode().addListener((o, was, is) -> draw());
         guide.bench().look().style().addListener((o, was, is) -> {
@@ -80,9 +81,12 @@ final class ComparePane extends BorderPane {
         branch.setOnAction(e -> {
             variants.branch("variant");
             options.after().set(variants.current().get());
-            if (options.before().get() == options.after().get()) options.before().set(variants.rows().get(0).id());
+            if (options.before().get() == options.after().get())
+                options.before().set(variants.rows().get(0).id());
         });
-        Label help = Parts.paragraph("Each variant is the whole house. Switch to one, change it under House, and come back: the table and the maps follow.", "soft");
+        Label help = Parts.paragraph(
+                "Each variant is the whole house. Switch to one, change it under House, and come back: the table and the maps follow.",
+                "soft");
         ScrollPane scroll = new ScrollPane(tree);
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
@@ -94,7 +98,13 @@ final class ComparePane extends BorderPane {
     private Node mapPart() {
         chooser(before, "The variant before", options.before()::set);
         chooser(after, "The variant after", options.after()::set);
-        FlowPane row = new FlowPane(8, 4, Parts.label("Compare"), before, Parts.label("with"), after,
+        FlowPane row = new FlowPane(
+                8,
+                4,
+                Parts.label("Compare"),
+                before,
+                Parts.label("with"),
+                after,
                 Parts.choice("Comparison", List.of(Mode.values()), Mode::words, options.mode()));
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("sight");
@@ -135,21 +145,26 @@ final class ComparePane extends BorderPane {
     }
 
     private void columns() {
-        Parts.fill(table, List.of(
-                Parts.column("Variant", 190, Options.Row::name),
-                Parts.numbers("Weakest place", 110, r -> r.cells().get(0)),
-                Parts.numbers("Area on target", 110, r -> r.cells().get(1)),
-                Parts.numbers("Exhaust", 100, r -> r.cells().get(2)),
-                Parts.numbers("Room air (share)", 150, r -> r.cells().get(3)),
-                Parts.numbers("Power", 80, r -> r.cells().get(4)),
-                Parts.numbers("Cost of a year,\nat most", 110, r -> r.cells().get(5)),
-                Parts.column("Remark", 240, Options.Row::note)), guide.bench().look().presentation().get());
+        Parts.fill(
+                table,
+                List.of(
+                        Parts.column("Variant", 190, Options.Row::name),
+                        Parts.numbers("Weakest place", 110, r -> r.cells().get(0)),
+                        Parts.numbers("Area on target", 110, r -> r.cells().get(1)),
+                        Parts.numbers("Exhaust", 100, r -> r.cells().get(2)),
+                        Parts.numbers("Room air (share)", 150, r -> r.cells().get(3)),
+                        Parts.numbers("Power", 80, r -> r.cells().get(4)),
+                        Parts.numbers(
+                                "Cost of a year,\nat most", 110, r -> r.cells().get(5)),
+                        Parts.column("Remark", 240, Options.Row::note)),
+                guide.bench().look().presentation().get());
     }
 
     private void fill() {
         tree.getChildren().setAll(variants.rows().stream().map(this::row).toList());
         filling = true;
-        for (ComboBox<Variants.Row> box : List.of(before, after)) box.setItems(FXCollections.observableArrayList(variants.rows()));
+        for (ComboBox<Variants.Row> box : List.of(before, after))
+            box.setItems(FXCollections.observableArrayList(variants.rows()));
         before.setValue(variants.row(options.before().get()).orElse(null));
         after.setValue(variants.row(options.after().get()).orElse(null));
         filling = false;
@@ -187,21 +202,38 @@ final class ComparePane extends BorderPane {
         if (pair.isEmpty()) {
             map.clear();
             key.show(Optional.empty());
-            what.setText(variants.rows().size() < 2 ? "There is one variant. Branch from it, change the branch under House, and compare." : "Solving the variants.");
+            what.setText(
+                    variants.rows().size() < 2
+                            ? "There is one variant. Branch from it, change the branch under House, and compare."
+                            : "Solving the variants.");
             return;
         }
         Options.Pair p = pair.get();
         MapStyle plain = guide.bench().look().style().get();
         Unit unit = guide.bench().units().pressure().get();
         MapStyle style = plain.with(Options.shared(p, plain.sense(), unit.toSi(1)));
-        PlanLayer foot = new MapFoot("PREDICTED", style.units(), p.other().scenario().plan().north());
+        PlanLayer foot = new MapFoot(
+                "PREDICTED", style.units(), p.other().scenario().plan().north());
         boolean change = options.mode().get() == Mode.CHANGE;
         List<PlanLayer> layers = change ? List.of(new ChangeLayer(p.one(), p.other(), style), foot) : List.of(foot);
-        what.setText(change ? "Pressure of \u201c" + p.after().name() + "\u201d less that of \u201c" + p.before().name() + "\u201d."
-                : "Both maps have one scale. Drag the divider, or move it with the arrow keys.");
-        if (change) map.showOne("\u201c" + p.after().name() + "\u201d less \u201c" + p.before().name() + "\u201d", p.other(), style, layers);
+        what.setText(
+                change
+                        ? "Pressure of \u201c" + p.after().name() + "\u201d less that of \u201c"
+                                + p.before().name() + "\u201d."
+                        : "Both maps have one scale. Drag the divider, or move it with the arrow keys.");
+        if (change)
+            map.showOne(
+                    "\u201c" + p.after().name() + "\u201d less \u201c"
+                            + p.before().name() + "\u201d",
+                    p.other(),
+                    style,
+                    layers);
         else map.show(p.before().name(), p.one(), p.after().name(), p.other(), style, layers);
         key.show(Optional.of((canvas, box) -> VacuumMap.drawLegend(
-                canvas, p.other(), style.withFontScale(Math.min(1.15, style.fontScale())), layers, new Box(4, 4, box.right() - 2, box.bottom()))));
+                canvas,
+                p.other(),
+                style.withFontScale(Math.min(1.15, style.fontScale())),
+                layers,
+                new Box(4, 4, box.right() - 2, box.bottom()))));
     }
 }

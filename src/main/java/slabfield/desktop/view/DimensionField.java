@@ -56,7 +56,11 @@ final class DimensionField extends TextField {
         if (wrong.isPresent()) {
             Parts.tip(this, wrong.get());
             setAccessibleHelp(wrong.get());
-            getTooltip().show(this, localToScreen(0, getHeight()).getX(), localToScreen(0, getHeight()).getY() + 4);
+            getTooltip()
+                    .show(
+                            this,
+                            localToScreen(0, getHeight()).getX(),
+                            localToScreen(0, getHeight()).getY() + 4);
             return;
         }
         close();

@@ -31,7 +31,11 @@ final class DraftTestForm extends VBox {
         grid.getStyleClass().add("fields");
         field("Appliance", "such as water heater", entry.appliance());
         radios("Radon fan", List.of(true, false), on -> on ? "running" : "off", entry.fanRunning());
-        radios("Outcome, as you judged it", List.of(DraftTest.Outcome.values()), DraftTest.Outcome::word, entry.outcome());
+        radios(
+                "Outcome, as you judged it",
+                List.of(DraftTest.Outcome.values()),
+                DraftTest.Outcome::word,
+                entry.outcome());
         for (DraftStep step : DraftStep.values())
             radios(step.text(), Arrays.asList(Answer.values()), Answer::word, entry.step(step));
         field("House pressure, room against outdoors", "such as -3 Pa", entry.housePressure());
@@ -52,7 +56,8 @@ final class DraftTestForm extends VBox {
         add(title, field);
     }
 
-    private <T> void radios(String title, List<T> values, Function<T, String> words, ObjectProperty<Optional<T>> property) {
+    private <T> void radios(
+            String title, List<T> values, Function<T, String> words, ObjectProperty<Optional<T>> property) {
         List<Optional<T>> all = new ArrayList<>(List.of(Optional.empty()));
         values.forEach(v -> all.add(Optional.of(v)));
         add(title, Radios.over(title, all, v -> v.map(words).orElse("unanswered"), property));

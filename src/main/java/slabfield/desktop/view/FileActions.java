@@ -28,6 +28,7 @@ final class FileActions {
     private static final ExtensionFilter DRAWINGS = new ExtensionFilter("SVG drawings", "*.svg");
     /** Width of a map and of an A4 sheet [points]. */
     private static final double MAP_WIDTH = 864;
+
     private static final double PAPER_WIDTH = 595;
 
     private final Stage stage;
@@ -83,7 +84,8 @@ final class FileActions {
 
     private void export(String title, Figure figure, double width, String ending) {
         FileChooser chooser = chooser(title, ending.equals(".pdf") ? PDF : PICTURES);
-        chooser.getExtensionFilters().addAll(1, ending.equals(".pdf") ? List.of(PICTURES, DRAWINGS) : List.of(PDF, DRAWINGS));
+        chooser.getExtensionFilters()
+                .addAll(1, ending.equals(".pdf") ? List.of(PICTURES, DRAWINGS) : List.of(PDF, DRAWINGS));
         chooser.setInitialFileName(plain(figure.title()) + ending);
         File file = chooser.showSaveDialog(stage);
         if (file != null) bench.exportFigure(figure, width, file.toPath());
@@ -91,7 +93,9 @@ final class FileActions {
 
     /** Asks for a picture to trace. */
     Optional<Path> choosePicture() {
-        File file = chooser("Choose a picture of the plan", new ExtensionFilter("Pictures", "*.png", "*.jpg", "*.jpeg", "*.PNG", "*.JPG", "*.JPEG"))
+        File file = chooser(
+                        "Choose a picture of the plan",
+                        new ExtensionFilter("Pictures", "*.png", "*.jpg", "*.jpeg", "*.PNG", "*.JPG", "*.JPEG"))
                 .showOpenDialog(stage);
         return Optional.ofNullable(file).map(File::toPath);
     }
@@ -117,8 +121,14 @@ final class FileActions {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
         chooser.getExtensionFilters().addAll(filter, new ExtensionFilter("All files", "*"));
-        bench.document().file().get().map(Path::toAbsolutePath).map(Path::getParent).map(Path::toFile)
-                .filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
+        bench.document()
+                .file()
+                .get()
+                .map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .map(Path::toFile)
+                .filter(File::isDirectory)
+                .ifPresent(chooser::setInitialDirectory);
         return chooser;
     }
 
@@ -157,7 +167,8 @@ final class FileActions {
         if (!bench.document().dirty().get()) return true;
         ButtonType save = new ButtonType("Save", ButtonData.YES), leave = new ButtonType("Do not save", ButtonData.NO);
         Alert ask = alert(Alert.AlertType.CONFIRMATION, "Changes are not saved");
-        ask.setContentText("\u201c" + bench.document().scenario().get().name() + "\u201d was changed. Save the changes?");
+        ask.setContentText(
+                "\u201c" + bench.document().scenario().get().name() + "\u201d was changed. Save the changes?");
         ask.getButtonTypes().setAll(save, leave, ButtonType.CANCEL);
         ButtonType answer = ask.showAndWait().orElse(ButtonType.CANCEL);
         if (answer == save) return save();
@@ -170,7 +181,8 @@ final class FileActions {
         text.setEditable(false);
         text.setWrapText(true);
         text.setPrefColumnCount(60);
-        text.setPrefRowCount((int) Math.min(16, 2 + trouble.text().lines().count() + trouble.text().length() / 70));
+        text.setPrefRowCount((int)
+                Math.min(16, 2 + trouble.text().lines().count() + trouble.text().length() / 70));
         alert.getDialogPane().setContent(text);
         alert.showAndWait();
         bench.trouble().set(Optional.empty());

@@ -73,7 +73,9 @@ final class FindingsPane extends BorderPane {
     private Node pages() {
         HBox choice = Parts.choice("Page", findings.pages(), Page::title, findings.page());
         for (int i = 0; i < findings.pages().size(); i++)
-            Parts.tip((javafx.scene.control.ToggleButton) choice.getChildren().get(i), findings.pages().get(i).help());
+            Parts.tip(
+                    (javafx.scene.control.ToggleButton) choice.getChildren().get(i),
+                    findings.pages().get(i).help());
         FlowPane row = new FlowPane(choice);
         row.getStyleClass().add("sight");
         return row;
@@ -112,7 +114,10 @@ final class FindingsPane extends BorderPane {
     }
 
     private void choices() {
-        views.getChildren().setAll(Parts.label("Show", "soft"), Parts.choice("Picture", findings.page().get().views(), v -> v, findings.view()));
+        views.getChildren()
+                .setAll(
+                        Parts.label("Show", "soft"),
+                        Parts.choice("Picture", findings.page().get().views(), v -> v, findings.view()));
         write();
     }
 
@@ -126,9 +131,11 @@ final class FindingsPane extends BorderPane {
     private void write() {
         Sheet sheet = findings.sheet().get();
         words.getChildren().clear();
-        if (sheet.headline().isEmpty()) words.getChildren().add(Parts.paragraph(findings.page().get().help()));
+        if (sheet.headline().isEmpty())
+            words.getChildren().add(Parts.paragraph(findings.page().get().help()));
         else words.getChildren().add(Parts.paragraph(sheet.headline(), "heading"));
-        for (String line : sheet.words()) words.getChildren().add(Parts.paragraph(line, line.startsWith("Next check") ? "name" : "plain"));
+        for (String line : sheet.words())
+            words.getChildren().add(Parts.paragraph(line, line.startsWith("Next check") ? "name" : "plain"));
         tables.show(sheet);
     }
 
@@ -145,23 +152,36 @@ final class FindingsPane extends BorderPane {
         picture.setAccessibleText(now.map(Picture::description).orElse(line));
         if (now.isEmpty()) picture.show(Optional.empty());
         else if (now.get() instanceof Picture.Plan p) plan(p);
-        else if (now.get() instanceof Picture.Drawn d) picture.show(Optional.of((canvas, box) -> Figures.panel(d.figure(), canvas, box.inset(6))));
+        else if (now.get() instanceof Picture.Drawn d)
+            picture.show(Optional.of((canvas, box) -> Figures.panel(d.figure(), canvas, box.inset(6))));
     }
 
     /** A picture of what was found fades with it; the map of the house is always that of the house as it is. */
     private void fade() {
-        boolean found = findings.picture().get().map(p -> p instanceof Picture.Plan plan ? plan.layered() : true).orElse(false);
+        boolean found = findings.picture()
+                .get()
+                .map(p -> p instanceof Picture.Plan plan ? plan.layered() : true)
+                .orElse(false);
         picture.setOpacity(findings.stale().get() && found ? 0.55 : 1);
     }
 
     private void plan(Picture.Plan p) {
         MapStyle style = guide.bench().look().style().get();
         picture.show(Optional.of((canvas, box) -> VacuumMap.drawPlan(
-                canvas, p.result(), style, p.layers(), PlanView.fit(Bounds.of(p.result().scenario()), foot(box, style)), box)));
+                canvas,
+                p.result(),
+                style,
+                p.layers(),
+                PlanView.fit(Bounds.of(p.result().scenario()), foot(box, style)),
+                box)));
         double size = Math.min(LARGEST_KEY, style.fontScale());
         key.setMinHeight(KEY_HEIGHT * size);
         key.show(Optional.of((canvas, box) -> VacuumMap.drawLegend(
-                canvas, p.result(), style.withFontScale(size), p.layers(), new Box(4, 4, box.right() - 2, box.bottom()))));
+                canvas,
+                p.result(),
+                style.withFontScale(size),
+                p.layers(),
+                new Box(4, 4, box.right() - 2, box.bottom()))));
     }
 
     /** The part of a plan's box that its foot leaves free. */

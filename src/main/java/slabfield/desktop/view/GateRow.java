@@ -41,14 +41,20 @@ final class GateRow extends VBox {
         });
         HBox.setHgrow(note, Priority.ALWAYS);
         standing.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(
-                new HBox(10, Parts.label(gate.word(), "name"), standing), Parts.paragraph(gate.question()), new HBox(12, radios, note));
+        getChildren()
+                .addAll(
+                        new HBox(10, Parts.label(gate.word(), "name"), standing),
+                        Parts.paragraph(gate.question()),
+                        new HBox(12, radios, note));
         radios.show(Optional.empty());
     }
 
     private List<Optional<Answer>> answers() {
         List<Optional<Answer>> all = new ArrayList<>(List.of(Optional.empty()));
-        Arrays.stream(Answer.values()).filter(a -> a != Answer.NOT_PRESENT || gate.mayBeAbsent()).map(Optional::of).forEach(all::add);
+        Arrays.stream(Answer.values())
+                .filter(a -> a != Answer.NOT_PRESENT || gate.mayBeAbsent())
+                .map(Optional::of)
+                .forEach(all::add);
         return all;
     }
 
@@ -66,7 +72,8 @@ final class GateRow extends VBox {
     void show(JobRecord record) {
         Optional<GateAnswer> now = record.answer(gate);
         standing.setText(RecordWords.answer(record, gate));
-        boolean open = gate.mustBeAnswered() && now.filter(a -> a.answer() != Answer.NO).isEmpty();
+        boolean open = gate.mustBeAnswered()
+                && now.filter(a -> a.answer() != Answer.NO).isEmpty();
         standing.pseudoClassStateChanged(OPEN, open);
         radios.show(now.map(GateAnswer::answer));
         if (!now.equals(shown) && now.isPresent()) note.setText(now.get().note());

@@ -47,7 +47,12 @@ final class GlossaryTip {
     private static Label label(Object target) {
         Node node = target instanceof Node n ? n : null;
         while (node != null && !(node instanceof Label)) node = node.getParent();
-        return node instanceof Label l && l.getTooltip() == null && l.getText() != null && l.getText().length() <= LONGEST ? l : null;
+        return node instanceof Label l
+                        && l.getTooltip() == null
+                        && l.getText() != null
+                        && l.getText().length() <= LONGEST
+                ? l
+                : null;
     }
 
     private void show() {

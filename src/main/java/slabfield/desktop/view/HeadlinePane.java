@@ -45,7 +45,12 @@ final class HeadlinePane extends GridPane {
 
     /** Writes new numbers into the cards that are there; only another number of them is laid anew. */
     private void update() {
-        List<Headline.Fact> facts = bench.solving().picture().get().solved().map(s -> Headline.of(s, bench.units())).orElse(List.of());
+        List<Headline.Fact> facts = bench.solving()
+                .picture()
+                .get()
+                .solved()
+                .map(s -> Headline.of(s, bench.units()))
+                .orElse(List.of());
         if (facts.isEmpty() || facts.size() != cards.size()) lay(facts.size());
         for (int i = 0; i < facts.size(); i++) cards.get(i).say(facts.get(i));
     }
@@ -53,7 +58,8 @@ final class HeadlinePane extends GridPane {
     private void lay(int count) {
         getChildren().clear();
         cards.clear();
-        if (count == 0) add(Parts.paragraph("The first numbers appear here once the house is solved.", "soft"), 0, 0, 2, 1);
+        if (count == 0)
+            add(Parts.paragraph("The first numbers appear here once the house is solved.", "soft"), 0, 0, 2, 1);
         for (int i = 0; i < count; i++) {
             cards.add(new Card());
             add(cards.get(i), i % 2, i / 2);
@@ -76,19 +82,17 @@ final class HeadlinePane extends GridPane {
         }
 
         void say(Headline.Fact fact) {
-            String tone =
-                    switch (fact.tone()) {
-                        case MEETS -> "meets";
-                        case MISSES -> "misses";
-                        case PLAIN -> "plain";
-                    };
+            String tone = switch (fact.tone()) {
+                case MEETS -> "meets";
+                case MISSES -> "misses";
+                case PLAIN -> "plain";
+            };
             if (!getStyleClass().contains(tone)) getStyleClass().setAll("card", tone);
-            String mark =
-                    switch (fact.tone()) {
-                        case MEETS -> " \u2713";
-                        case MISSES -> " \u25bc";
-                        case PLAIN -> "";
-                    };
+            String mark = switch (fact.tone()) {
+                case MEETS -> " \u2713";
+                case MISSES -> " \u25bc";
+                case PLAIN -> "";
+            };
             int unit = fact.value().lastIndexOf(' ') + 1;
             title.setText(fact.title());
             number.setText(fact.value().substring(0, unit));

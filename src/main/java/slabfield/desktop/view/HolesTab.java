@@ -69,8 +69,9 @@ final class HolesTab extends VBox {
             if (is != null) bench.readings().stage().set(is);
         });
         bench.readings().comparison().addListener((o, was, is) -> summarise());
-        bench.solving().picture().addListener((o, was, is) ->
-                table.pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED));
+        bench.solving()
+                .picture()
+                .addListener((o, was, is) -> table.pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED));
         bench.units().shown().addListener((o, was, is) -> {
             columns();
             summarise();
@@ -104,7 +105,10 @@ final class HolesTab extends VBox {
                 Parts.numbers("Differs" + unit, 78, r -> number(r.difference())),
                 Parts.numbers("\u00b1 Band" + unit, 72, r -> number(r.band())),
                 Parts.column("Verdict", 164, HoleRow::verdict),
-                Parts.numbers("Off, pred. /\nmeas." + unit.replace('\n', ' '), 116, r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
+                Parts.numbers(
+                        "Off, pred. /\nmeas." + unit.replace('\n', ' '),
+                        116,
+                        r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
                 Parts.column("Found", 110, HoleRow::found));
         Parts.fill(table, all, bench.look().presentation().get());
     }
@@ -137,8 +141,12 @@ final class HolesTab extends VBox {
 
     private String system(Comparison.SystemComparison s) {
         List<String> parts = new ArrayList<>();
-        s.measuredFlow().ifPresent(q -> parts.add("flow " + bench.units().flow(q) + " measured, " + bench.units().flow(s.predictedFlow()) + " predicted"));
-        s.measuredPressure().ifPresent(p -> parts.add("pressure " + bench.units().pressure(p) + " measured, " + bench.units().pressure(s.predictedPressure()) + " predicted"));
+        s.measuredFlow()
+                .ifPresent(q -> parts.add("flow " + bench.units().flow(q) + " measured, "
+                        + bench.units().flow(s.predictedFlow()) + " predicted"));
+        s.measuredPressure()
+                .ifPresent(p -> parts.add("pressure " + bench.units().pressure(p) + " measured, "
+                        + bench.units().pressure(s.predictedPressure()) + " predicted"));
         return s.suctionPoint() + ": " + String.join("; ", parts) + ".";
     }
 
@@ -148,7 +156,10 @@ final class HolesTab extends VBox {
         protected void updateItem(HoleRow row, boolean empty) {
             super.updateItem(row, empty);
             pseudoClassStateChanged(OFF, !empty && row != null && row.off());
-            setTooltip(empty || row == null ? null : new Tooltip(row.hole() + " at " + bench.units().place(row.at())));
+            setTooltip(
+                    empty || row == null
+                            ? null
+                            : new Tooltip(row.hole() + " at " + bench.units().place(row.at())));
         }
     }
 }

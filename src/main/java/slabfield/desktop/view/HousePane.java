@@ -39,10 +39,14 @@ final class HousePane extends VBox {
     HousePane(Workbench bench) {
         this.bench = bench;
         getStyleClass().add("house");
-        for (VBox part : List.of(openings, walls, suctions)) part.getStyleClass().add("part");
+        for (VBox part : List.of(openings, walls, suctions))
+            part.getStyleClass().add("part");
         getChildren().addAll(openings, walls, suctions);
         bench.document().scenario().addListener((o, was, is) -> update(was, is));
-        bench.units().length().addListener((o, was, is) -> fillSuctions(bench.document().scenario().get()));
+        bench.units()
+                .length()
+                .addListener(
+                        (o, was, is) -> fillSuctions(bench.document().scenario().get()));
         fill(bench.document().scenario().get());
     }
 
@@ -50,7 +54,8 @@ final class HousePane extends VBox {
     private void update(Scenario was, Scenario is) {
         if (!was.openings().equals(is.openings())) fillOpenings(is);
         if (!was.blockWalls().equals(is.blockWalls())) fillWalls(is);
-        if (!was.suctionPoints().equals(is.suctionPoints()) && !bench.solving().dragging().get()) fillSuctions(is);
+        if (!was.suctionPoints().equals(is.suctionPoints())
+                && !bench.solving().dragging().get()) fillSuctions(is);
     }
 
     private void fill(Scenario scenario) {
@@ -63,19 +68,29 @@ final class HousePane extends VBox {
     }
 
     private void fillOpenings(Scenario scenario) {
-        refill(openings, "Openings in the slab", "No opening is drawn.", scenario.openings().stream()
-                .map(o -> stateRow(o.id(), kind(o), o.seal(), state -> bench.seal(o.id(), state)))
-                .toList());
+        refill(
+                openings,
+                "Openings in the slab",
+                "No opening is drawn.",
+                scenario.openings().stream()
+                        .map(o -> stateRow(o.id(), kind(o), o.seal(), state -> bench.seal(o.id(), state)))
+                        .toList());
     }
 
     private static String kind(Opening o) {
-        return o.id().toLowerCase(Locale.ROOT).contains(o.kind().word()) ? "" : o.kind().word();
+        return o.id().toLowerCase(Locale.ROOT).contains(o.kind().word())
+                ? ""
+                : o.kind().word();
     }
 
     private void fillWalls(Scenario scenario) {
         walls.setManaged(!scenario.blockWalls().isEmpty());
         walls.setVisible(walls.isManaged());
-        refill(walls, "Tops of block walls", "", scenario.blockWalls().stream().map(this::wallRow).toList());
+        refill(
+                walls,
+                "Tops of block walls",
+                "",
+                scenario.blockWalls().stream().map(this::wallRow).toList());
     }
 
     private VBox wallRow(BlockWall wall) {
@@ -87,13 +102,16 @@ final class HousePane extends VBox {
         part.getChildren().setAll(Parts.label(title, "heading"));
         if (rows.isEmpty()) part.getChildren().add(Parts.label(none, "soft"));
         part.getChildren().addAll(rows);
-        if (!focused.isEmpty()) part.lookupAll(".toggle-button").stream()
-                .filter(n -> focused.equals(n.getAccessibleText()))
-                .forEach(Node::requestFocus);
+        if (!focused.isEmpty())
+            part.lookupAll(".toggle-button").stream()
+                    .filter(n -> focused.equals(n.getAccessibleText()))
+                    .forEach(Node::requestFocus);
     }
 
     private String focusedButton() {
-        return getScene() == null || getScene().getFocusOwner() == null || getScene().getFocusOwner().getAccessibleText() == null
+        return getScene() == null
+                        || getScene().getFocusOwner() == null
+                        || getScene().getFocusOwner().getAccessibleText() == null
                 ? ""
                 : getScene().getFocusOwner().getAccessibleText();
     }
@@ -101,7 +119,8 @@ final class HousePane extends VBox {
     private VBox stateRow(String name, String kind, Seal seal, Consumer<SealState> set) {
         Label title = Parts.label(name, "name");
         Label detail = Parts.label(kind, "soft");
-        Label taken = Parts.label(Math.round(100 * seal.fraction()) + " % closed" + (seal.assumed() ? "" : " (given)"), "soft");
+        Label taken = Parts.label(
+                Math.round(100 * seal.fraction()) + " % closed" + (seal.assumed() ? "" : " (given)"), "soft");
         HBox.setHgrow(detail, Priority.ALWAYS);
         detail.setMaxWidth(Double.MAX_VALUE);
         taken.setMinWidth(USE_PREF_SIZE);
@@ -118,14 +137,18 @@ final class HousePane extends VBox {
     }
 
     private void fillSuctions(Scenario scenario) {
-        refill(suctions, "Suction points", "No suction point is drawn.",
+        refill(
+                suctions,
+                "Suction points",
+                "No suction point is drawn.",
                 scenario.suctionPoints().stream().map(this::suctionRow).toList());
     }
 
     private VBox suctionRow(SuctionPoint point) {
         Label name = Parts.label(point.id(), "name");
         Label source = Parts.label(source(point), "soft");
-        TextField x = field(point, "x", point.at().x()), y = field(point, "y", point.at().y());
+        TextField x = field(point, "x", point.at().x()),
+                y = field(point, "y", point.at().y());
         x.setOnAction(e -> move(point, x, point.at().y(), true));
         y.setOnAction(e -> move(point, y, point.at().x(), false));
         HBox place = new HBox(6, Parts.label("x"), x, Parts.label("y"), y);
@@ -139,8 +162,10 @@ final class HousePane extends VBox {
 
     private String source(SuctionPoint point) {
         String draws;
-        if (point.source() instanceof Source.Pressure p) draws = "held at " + bench.units().exactPressure(p.pressure());
-        else if (point.source() instanceof Source.Flow q) draws = "draws " + bench.units().flow(q.flow());
+        if (point.source() instanceof Source.Pressure p)
+            draws = "held at " + bench.units().exactPressure(p.pressure());
+        else if (point.source() instanceof Source.Flow q)
+            draws = "draws " + bench.units().flow(q.flow());
         else draws = "fan and pipe";
         return point.tile().map(t -> draws + ", on tile " + t).orElse(draws);
     }

@@ -52,7 +52,8 @@ final class InspectorPane extends VBox {
 
     /** Builds anew only where other properties are to be shown, so that the focus stays where it is. */
     private void update() {
-        title.setText(inspector.title().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + inspector.title().substring(1));
+        title.setText(inspector.title().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + inspector.title().substring(1));
         List<Property> properties = inspector.properties();
         List<String> now = properties.stream().map(p -> p.label() + p.choices()).toList();
         if (!now.equals(labels)) {
@@ -75,7 +76,8 @@ final class InspectorPane extends VBox {
             grid.add(label, 0, i);
             grid.add(new VBox(control, wrong), 1, i);
         }
-        if (properties.isEmpty()) grid.add(Parts.paragraph("These things have nothing in common that can be changed.", "soft"), 0, 0, 2, 1);
+        if (properties.isEmpty())
+            grid.add(Parts.paragraph("These things have nothing in common that can be changed.", "soft"), 0, 0, 2, 1);
     }
 
     private static void show(Label wrong, Optional<String> words) {
@@ -86,7 +88,8 @@ final class InspectorPane extends VBox {
 
     private TextField text(Property first, Label wrong) {
         TextField field = new TextField();
-        field.setId("property-" + first.label().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        field.setId(
+                "property-" + first.label().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         field.setAccessibleText(first.label() + ". " + first.help());
         Parts.tip(field, first.help());
         Property[] shown = {first};
@@ -96,7 +99,8 @@ final class InspectorPane extends VBox {
             if (was && !field.getText().equals(shown[0].value())) take.run();
         });
         fields.add(p -> {
-            boolean other = !p.value().equals(shown[0].value()) || field.getText().isEmpty();
+            boolean other =
+                    !p.value().equals(shown[0].value()) || field.getText().isEmpty();
             shown[0] = p;
             if (other || !field.isFocused()) {
                 field.setText(p.value());

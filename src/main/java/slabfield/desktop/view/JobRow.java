@@ -36,7 +36,8 @@ final class JobRow extends FlowPane {
         getChildren().clear();
         for (Job job : findings.page().get().jobs()) getChildren().add(job(job));
         for (Sheet.Act act : findings.sheet().get().acts()) getChildren().add(act(act, "primary"));
-        if (getChildren().isEmpty()) getChildren().add(Parts.label(findings.page().get().help(), "soft"));
+        if (getChildren().isEmpty())
+            getChildren().add(Parts.label(findings.page().get().help(), "soft"));
     }
 
     private static Node job(Job job) {
@@ -55,7 +56,11 @@ final class JobRow extends FlowPane {
         }
         Label message = Parts.label("", "soft");
         message.textProperty().bind(job.search().message());
-        message.tooltipProperty().bind(Bindings.createObjectBinding(() -> new javafx.scene.control.Tooltip(job.search().message().get()), job.search().message()));
+        message.tooltipProperty()
+                .bind(Bindings.createObjectBinding(
+                        () -> new javafx.scene.control.Tooltip(
+                                job.search().message().get()),
+                        job.search().message()));
         message.setMaxWidth(760);
         HBox row = new HBox(8, start, cancel, progress, message);
         for (Button b : List.of(start, cancel)) b.setMinWidth(USE_PREF_SIZE);

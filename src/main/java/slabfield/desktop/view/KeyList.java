@@ -4,13 +4,11 @@ import slabfield.desktop.viewmodel.Tool;
 
 /** The list of keys that the help shows. */
 final class KeyList {
-    private static final String FIRST =
-            """
+    private static final String FIRST = """
             Tools, by one letter
             """;
 
-    private static final String REST =
-            """
+    private static final String REST = """
 
             While drawing
             click or drag; or type: width Tab depth, length Tab angle, x Tab y; Enter takes it

@@ -73,7 +73,10 @@ final class LearnPane extends BorderPane {
         int number = 1;
         for (Lesson each : course.lessons()) {
             Score score = course.score(each);
-            ToggleButton button = entry(number++ + ". " + each.title(), score, !practising && each == course.lesson().get());
+            ToggleButton button = entry(
+                    number++ + ". " + each.title(),
+                    score,
+                    !practising && each == course.lesson().get());
             button.setOnAction(e -> {
                 practising = false;
                 setCenter(lesson);
@@ -84,7 +87,8 @@ final class LearnPane extends BorderPane {
             });
             list.getChildren().add(button);
         }
-        ToggleButton cause = entry("Practice: what is wrong here?", guide.practice().score(), practising);
+        ToggleButton cause =
+                entry("Practice: what is wrong here?", guide.practice().score(), practising);
         cause.setOnAction(e -> {
             practising = true;
             setCenter(practice);
@@ -95,7 +99,8 @@ final class LearnPane extends BorderPane {
     }
 
     private static ToggleButton entry(String title, Score score, boolean chosen) {
-        ToggleButton button = new ToggleButton(title + (score.asked() == 0 ? "" : "\n" + score.right() + " of " + score.asked() + " right so far"));
+        ToggleButton button = new ToggleButton(
+                title + (score.asked() == 0 ? "" : "\n" + score.right() + " of " + score.asked() + " right so far"));
         button.setWrapText(true);
         button.setMaxWidth(Double.MAX_VALUE);
         button.setMinHeight(USE_PREF_SIZE);
@@ -115,10 +120,12 @@ final class LearnPane extends BorderPane {
 
     private void maps(Course.Solved both) {
         MapStyle plain = guide.bench().look().style().get();
-        MapStyle style = plain.with(both.range(plain.sense(), guide.bench().units().pressure().get().toSi(1)));
+        MapStyle style = plain.with(
+                both.range(plain.sense(), guide.bench().units().pressure().get().toSi(1)));
         List<PlanLayer> foot = List.of(new MapFoot("PREDICTED", style.units(), 0));
         Lesson now = course.lesson().get();
-        if (course.revealed().get()) map.show(now.beforeName(), both.before(), now.afterName(), both.after(), style, foot);
+        if (course.revealed().get())
+            map.show(now.beforeName(), both.before(), now.afterName(), both.after(), style, foot);
         else map.showOne(now.beforeName(), both.before(), style, foot);
     }
 
@@ -126,7 +133,8 @@ final class LearnPane extends BorderPane {
         Label phase = Parts.label("Predict", "phase");
         page.getChildren().add(phase);
         for (Lesson.Question q : now.questions()) {
-            Radios<Change> radios = new Radios<>(q.text(), List.of(Change.values()), Change::words, c -> course.answer(q, c));
+            Radios<Change> radios =
+                    new Radios<>(q.text(), List.of(Change.values()), Change::words, c -> course.answer(q, c));
             course.answer(q).ifPresent(radios::show);
             page.getChildren().addAll(Parts.paragraph(q.text(), "name"), radios.column());
         }
@@ -134,14 +142,20 @@ final class LearnPane extends BorderPane {
         reveal.getStyleClass().add("primary");
         reveal.disableProperty().bind(course.ready().not());
         reveal.setOnAction(e -> course.reveal());
-        Label wait = Parts.paragraph(course.trouble().isEmpty() ? "Answer every question, then reveal. Both houses are solved meanwhile." : course.trouble(), "soft");
+        Label wait = Parts.paragraph(
+                course.trouble().isEmpty()
+                        ? "Answer every question, then reveal. Both houses are solved meanwhile."
+                        : course.trouble(),
+                "soft");
         page.getChildren().addAll(reveal, wait);
     }
 
     private void outcome() {
         page.getChildren().add(Parts.label("Revealed", "phase"));
         for (Course.Verdict v : course.verdicts()) {
-            String mark = v.isRight() ? "\u2713 right" : v.given().sameDirection(v.truth()) ? "\u2248 right direction, other size" : "\u2717 not so";
+            String mark = v.isRight()
+                    ? "\u2713 right"
+                    : v.given().sameDirection(v.truth()) ? "\u2248 right direction, other size" : "\u2717 not so";
             Label head = Parts.paragraph(v.question().text(), "name");
             Label what = Parts.paragraph(mark + ": it " + v.truth().words() + ".", v.isRight() ? "right" : "wrong");
             page.getChildren().add(new VBox(2, head, what, Parts.paragraph(v.words(), "soft")));

@@ -84,7 +84,8 @@ final class LiveField {
         Result.Solved solved = waiting.get();
         waiting = Optional.empty();
         busy = true;
-        VacuumScale colours = scale.orElseGet(() -> VacuumMap.scale(solved, bench.look().style().get()));
+        VacuumScale colours = scale.orElseGet(
+                () -> VacuumMap.scale(solved, bench.look().style().get()));
         long of = gesture;
         runner.run(progress -> painted(solved, colours), new TaskRunner.Outcome<Painted>() {
             @Override
@@ -106,8 +107,11 @@ final class LiveField {
         Bounds bounds = new Bounds(grid.left(), grid.bottom(), grid.right(), grid.top());
         int columns = FINE * grid.columns(), rows = FINE * grid.rows();
         int[] argb = HeatMap.pixels(solved.field(), colours, columns, rows, bounds);
-        List<double[]> targets = Contours.of(solved.field(), List.of(-solved.coverage().target())).stream()
-                .map(Contours.Isoline::line).toList();
+        List<double[]> targets = Contours.of(
+                        solved.field(), List.of(-solved.coverage().target()))
+                .stream()
+                .map(Contours.Isoline::line)
+                .toList();
         return new Painted(picture(argb, columns, rows), targets, bounds);
     }
 

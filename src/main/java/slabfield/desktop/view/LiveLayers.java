@@ -75,7 +75,8 @@ final class LiveLayers {
     void paintHouse() {
         Scenario scenario = scenario();
         var style = bench.look().style().get();
-        Work<Image> work = page -> page.image((canvas, box) -> VacuumMap.drawHouse(canvas, scenario, style, page.view(), box));
+        Work<Image> work =
+                page -> page.image((canvas, box) -> VacuumMap.drawHouse(canvas, scenario, style, page.view(), box));
         run(work, house::setImage, () -> {});
     }
 
@@ -93,20 +94,26 @@ final class LiveLayers {
         List<PlanLayer> now = layers;
         double fontScale = bench.look().style().get().fontScale();
         Work<Painted> work = page -> new Painted(
-                drawn(page, scenario, now, PlanLayer.Depth.FIELD, fontScale), drawn(page, scenario, now, PlanLayer.Depth.TOP, fontScale));
-        run(work, painted -> {
-            below.setImage(painted.below().orElse(null));
-            above.setImage(painted.above().orElse(null));
-        }, () -> {
-            busy = false;
-            if (again) throttle.ask();
-            again = false;
-        });
+                drawn(page, scenario, now, PlanLayer.Depth.FIELD, fontScale),
+                drawn(page, scenario, now, PlanLayer.Depth.TOP, fontScale));
+        run(
+                work,
+                painted -> {
+                    below.setImage(painted.below().orElse(null));
+                    above.setImage(painted.above().orElse(null));
+                },
+                () -> {
+                    busy = false;
+                    if (again) throttle.ask();
+                    again = false;
+                });
     }
 
-    private static Optional<Image> drawn(Page page, Scenario scenario, List<PlanLayer> layers, PlanLayer.Depth depth, double fontScale) {
+    private static Optional<Image> drawn(
+            Page page, Scenario scenario, List<PlanLayer> layers, PlanLayer.Depth depth, double fontScale) {
         if (layers.stream().noneMatch(l -> l.depth() == depth)) return Optional.empty();
-        return Optional.of(page.image((canvas, box) -> VacuumMap.drawLayers(canvas, scenario, layers, depth, fontScale, page.view(), box)));
+        return Optional.of(page.image(
+                (canvas, box) -> VacuumMap.drawLayers(canvas, scenario, layers, depth, fontScale, page.view(), box)));
     }
 
     private interface Work<T> {
@@ -124,7 +131,8 @@ final class LiveLayers {
         PlanView v = port.view().get();
         double points = Pictures.PIXELS_PER_POINT;
         Page page = new Page(
-                new PlanView(v.scale() / points, v.originX() / points, v.originY() / points), Math.max(1, port.width()) / points,
+                new PlanView(v.scale() / points, v.originX() / points, v.originY() / points),
+                Math.max(1, port.width()) / points,
                 Math.max(1, port.height()) / points);
         long of = gesture;
         runner.run(progress -> work.on(page), new TaskRunner.Outcome<T>() {

@@ -128,7 +128,10 @@ public final class MainView {
     private void build() {
         root.getStyleClass().add("window");
         VBox top = new VBox(
-                new MenuRow(bench, files, map, welcome, keyShown), new ToolRow(bench, files, keyShown), new StagesStrip(guide.stages(), this::lead), banner());
+                new MenuRow(bench, files, map, welcome, keyShown),
+                new ToolRow(bench, files, keyShown),
+                new StagesStrip(guide.stages(), this::lead),
+                banner());
         SplitPane left = new SplitPane(mapPart(), tabs());
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.61);
@@ -142,7 +145,8 @@ public final class MainView {
     }
 
     private Node banner() {
-        Label words = Parts.paragraph(Caution.LICENCE.text() + " Read the Safety tab before you drill, core or start a fan.");
+        Label words =
+                Parts.paragraph(Caution.LICENCE.text() + " Read the Safety tab before you drill, core or start a fan.");
         HBox.setHgrow(words, Priority.ALWAYS);
         Button accept = new Button("I have read this");
         accept.setMinWidth(Region.USE_PREF_SIZE);
@@ -219,21 +223,31 @@ public final class MainView {
     }
 
     private Node tabs() {
-        Tab holes = tab("Test holes", () -> new HolesTab(bench)), advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
+        Tab holes = tab("Test holes", () -> new HolesTab(bench)),
+                advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
                 system = tab("System", () -> new SystemTab(bench)),
-                air = tab("Air by source", () -> new AirTab(bench)), doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
-                safety = tab("Safety", () -> NotesTab.cautions(bench)), checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
-                objects = tab("Objects", () -> new ObjectsTab(bench)), problems = tab("Problems", () -> new ProblemsTab(bench));
-        bench.solving().problems().addListener((o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
+                air = tab("Air by source", () -> new AirTab(bench)),
+                doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
+                safety = tab("Safety", () -> NotesTab.cautions(bench)),
+                checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
+                objects = tab("Objects", () -> new ObjectsTab(bench)),
+                problems = tab("Problems", () -> new ProblemsTab(bench));
+        bench.solving()
+                .problems()
+                .addListener(
+                        (o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
         checklist.setOnSelectionChanged(e -> {
             if (checklist.isSelected()) bench.checklist().reload();
         });
-        bench.readings().rows().addListener((ListChangeListener<HoleRow>) c ->
-                holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
-        bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c ->
-                advice.setText(c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
+        bench.readings().rows().addListener((ListChangeListener<HoleRow>)
+                c -> holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
+        bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c -> advice.setText(
+                c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
         bench.solving().picture().addListener((o, was, is) -> {
-            if (!is.quick()) doubts.setText(is.solved().map(s -> "Doubts (" + s.doubts().size() + ")").orElse("Doubts"));
+            if (!is.quick())
+                doubts.setText(is.solved()
+                        .map(s -> "Doubts (" + s.doubts().size() + ")")
+                        .orElse("Doubts"));
         });
         Tab marks = tab("Profile and pins", () -> new MarksTab(bench, guide.sight(), painting));
         guide.sight().cut().addListener((o, was, is) -> {

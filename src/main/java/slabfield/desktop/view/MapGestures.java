@@ -66,7 +66,11 @@ final class MapGestures {
     }
 
     private Pointer pointer(MouseEvent e) {
-        return new Pointer(port.plan(e.getX(), e.getY()), port.metres(bench.look().reach(e.isSynthesized())), e.isShiftDown(), e.isAltDown());
+        return new Pointer(
+                port.plan(e.getX(), e.getY()),
+                port.metres(bench.look().reach(e.isSynthesized())),
+                e.isShiftDown(),
+                e.isAltDown());
     }
 
     private void moved(MouseEvent e) {
@@ -136,7 +140,10 @@ final class MapGestures {
                         && spot.at().distanceTo(at) <= Math.max(reach, spot.radius()))
                 .findFirst()
                 .ifPresent(o -> {
-                    menu.getItems().setAll(Arrays.stream(SealState.values()).map(state -> item(o, state)).toList());
+                    menu.getItems()
+                            .setAll(Arrays.stream(SealState.values())
+                                    .map(state -> item(o, state))
+                                    .toList());
                     menu.show(pane, e.getScreenX(), e.getScreenY());
                 });
     }
@@ -150,8 +157,11 @@ final class MapGestures {
     }
 
     private void typed(KeyEvent e) {
-        if (e.isShortcutDown() || e.isAltDown() || e.getCharacter().isBlank() && !e.getCharacter().equals(" ")) return;
-        boolean zooms = drawing.tool().get() == Tool.SELECT && List.of("+", "-", "=", "0").contains(e.getCharacter());
+        if (e.isShortcutDown()
+                || e.isAltDown()
+                || e.getCharacter().isBlank() && !e.getCharacter().equals(" ")) return;
+        boolean zooms = drawing.tool().get() == Tool.SELECT
+                && List.of("+", "-", "=", "0").contains(e.getCharacter());
         if (!zooms && drawing.type(e.getCharacter())) e.consume();
     }
 

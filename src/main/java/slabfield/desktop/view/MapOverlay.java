@@ -12,8 +12,8 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import slabfield.desktop.drawing.Form;
-import slabfield.desktop.drawing.Items;
 import slabfield.desktop.drawing.Item;
+import slabfield.desktop.drawing.Items;
 import slabfield.desktop.drawing.Kind;
 import slabfield.desktop.drawing.Places;
 import slabfield.desktop.drawing.Snap;
@@ -56,20 +56,26 @@ final class MapOverlay {
      * @param targets lines of the target while the map follows a drag, x0, y0, x1, y1 ... [m]
      * @return measures that can be clicked
      */
-    static List<Shown> draw(Canvas canvas, ViewPort port, Workbench bench, Optional<Point> cross, List<double[]> targets) {
+    static List<Shown> draw(
+            Canvas canvas, ViewPort port, Workbench bench, Optional<Point> cross, List<double[]> targets) {
         return new MapOverlay(canvas, port, bench).draw(cross, targets);
     }
 
     private List<Shown> draw(Optional<Point> cross, List<double[]> targets) {
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        Scenario scenario = bench.drawing().layers().visible(bench.document().scenario().get());
+        Scenario scenario =
+                bench.drawing().layers().visible(bench.document().scenario().get());
         for (NoDrillArea area : scenario.plan().noDrillAreas()) noDrill(area);
         targets.forEach(this::target);
-        for (Item item : bench.drawing().selection().items().get()) Items.form(scenario, item).ifPresent(this::chosen);
+        for (Item item : bench.drawing().selection().items().get())
+            Items.form(scenario, item).ifPresent(this::chosen);
         for (SuctionPoint point : scenario.suctionPoints())
-            handle(port.x(point.at()), port.y(point.at()), bench.drawing().selection().items().get().stream().anyMatch(i -> i.kind() == Kind.SUCTION && i.id().equals(point.id())));
-        if (!bench.solving().dragging().get() || bench.moves().selected().get().isEmpty())
-            dimensions();
+            handle(
+                    port.x(point.at()),
+                    port.y(point.at()),
+                    bench.drawing().selection().items().get().stream()
+                            .anyMatch(i -> i.kind() == Kind.SUCTION && i.id().equals(point.id())));
+        if (!bench.solving().dragging().get() || bench.moves().selected().get().isEmpty()) dimensions();
         sketch(bench.drawing().sketch().get());
         cross.ifPresent(at -> cross(port.x(at), port.y(at)));
         return dimensions;
@@ -92,7 +98,12 @@ final class MapOverlay {
         g.setLineDashes(7 * size, 4 * size);
         g.strokePolygon(x, y, x.length);
         g.setLineDashes();
-        label("no drilling" + (area.reason().isEmpty() ? "" : ": " + area.reason()), mean(x), mean(y), FORBIDDEN, false);
+        label(
+                "no drilling" + (area.reason().isEmpty() ? "" : ": " + area.reason()),
+                mean(x),
+                mean(y),
+                FORBIDDEN,
+                false);
     }
 
     private static double mean(double[] values) {
@@ -107,7 +118,8 @@ final class MapOverlay {
             g.setLineWidth((pass == 0 ? 4.5 : 2.4) * size);
             g.beginPath();
             for (int i = 0; i < line.length; i += 2) {
-                double x = port.view().get().pageX(line[i]), y = port.view().get().pageY(line[i + 1]);
+                double x = port.view().get().pageX(line[i]),
+                        y = port.view().get().pageY(line[i + 1]);
                 if (i == 0) g.moveTo(x, y);
                 else g.lineTo(x, y);
             }
@@ -149,7 +161,8 @@ final class MapOverlay {
         double length = Math.hypot(bx - ax, by - ay);
         if (length < SHORTEST) return;
         double nx = -out * (by - ay) / length, ny = out * (bx - ax) / length, off = 16 * size;
-        Box box = label(bench.units().length(d.length()), (ax + bx) / 2 + off * nx, (ay + by) / 2 + off * ny, SELECTED, true);
+        Box box = label(
+                bench.units().length(d.length()), (ax + bx) / 2 + off * nx, (ay + by) / 2 + off * ny, SELECTED, true);
         dimensions.add(new Shown(d, box));
     }
 
@@ -157,7 +170,8 @@ final class MapOverlay {
         Font font = Font.font("System", FontWeight.NORMAL, 12 * size);
         Text text = new Text(words);
         text.setFont(font);
-        double w = text.getLayoutBounds().getWidth() + 8 * size, h = text.getLayoutBounds().getHeight() + 2 * size;
+        double w = text.getLayoutBounds().getWidth() + 8 * size,
+                h = text.getLayoutBounds().getHeight() + 2 * size;
         g.setFill(Color.color(1, 1, 1, 0.9));
         g.fillRoundRect(x - w / 2, y - h / 2, w, h, 4, 4);
         if (framed) {
@@ -207,8 +221,11 @@ final class MapOverlay {
                 g.strokeLine(x - r, y - r, x + r, y + r);
                 g.strokeLine(x - r, y + r, x + r, y - r);
             }
-            case PERPENDICULAR -> g.strokePolyline(new double[] {x - r, x - r, x + r}, new double[] {y - r, y + r, y + r}, 3);
-            case EDGE -> g.strokePolygon(new double[] {x - r, x + r, x - r, x + r}, new double[] {y - r, y - r, y + r, y + r}, 4);
+            case PERPENDICULAR ->
+                g.strokePolyline(new double[] {x - r, x - r, x + r}, new double[] {y - r, y + r, y + r}, 3);
+            case EDGE ->
+                g.strokePolygon(
+                        new double[] {x - r, x + r, x - r, x + r}, new double[] {y - r, y - r, y + r, y + r}, 4);
             case STRAIGHT, ALIGNED -> g.strokeOval(x - r / 2, y - r / 2, r, r);
             case GRID, FREE -> {
                 g.strokeLine(x - r / 2, y, x + r / 2, y);
@@ -226,7 +243,8 @@ final class MapOverlay {
         g.strokeOval(x - r, y - r, 2 * r, 2 * r);
         g.setFill(selected ? SELECTED : DARK);
         double w = 4.6 * size;
-        g.fillPolygon(new double[] {x, x + w, x, x - w}, new double[] {y - w, y + 0.75 * w, y + 0.2 * w, y + 0.75 * w}, 4);
+        g.fillPolygon(
+                new double[] {x, x + w, x, x - w}, new double[] {y - w, y + 0.75 * w, y + 0.2 * w, y + 0.75 * w}, 4);
     }
 
     private void cross(double x, double y) {

@@ -42,7 +42,13 @@ final class MapPainter {
      * @param fine pixels of the image to one of the screen
      */
     record Wanted(
-            Result result, MapStyle style, List<PlanLayer> layers, PlanView view, double width, double height, double fine) {}
+            Result result,
+            MapStyle style,
+            List<PlanLayer> layers,
+            PlanView view,
+            double width,
+            double height,
+            double fine) {}
 
     /** A map and its key, both larger than on the screen by {@code wanted.fine()}. */
     record Painted(Wanted wanted, Image map, Image key) {}
@@ -89,12 +95,21 @@ final class MapPainter {
                 wanted.view().scale() / PIXELS_PER_POINT,
                 wanted.view().originX() / PIXELS_PER_POINT,
                 wanted.view().originY() / PIXELS_PER_POINT);
-        Image map = drawn(width, height, wanted.fine(), canvas ->
-                VacuumMap.drawPlan(canvas, wanted.result(), wanted.style(), wanted.layers(), view, new Box(0, 0, width, height)));
-        double keyWidth = keyWidth(wanted.style()) / PIXELS_PER_POINT, keyHeight = LONGEST_KEY * keyScale(wanted.style());
+        Image map = drawn(
+                width,
+                height,
+                wanted.fine(),
+                canvas -> VacuumMap.drawPlan(
+                        canvas, wanted.result(), wanted.style(), wanted.layers(), view, new Box(0, 0, width, height)));
+        double keyWidth = keyWidth(wanted.style()) / PIXELS_PER_POINT,
+                keyHeight = LONGEST_KEY * keyScale(wanted.style());
         MapStyle style = wanted.style().withFontScale(keyScale(wanted.style()));
-        Image key = drawn(keyWidth, keyHeight, wanted.fine(), canvas ->
-                VacuumMap.drawLegend(canvas, wanted.result(), style, wanted.layers(), new Box(1, 2, keyWidth - 1, keyHeight)));
+        Image key = drawn(
+                keyWidth,
+                keyHeight,
+                wanted.fine(),
+                canvas -> VacuumMap.drawLegend(
+                        canvas, wanted.result(), style, wanted.layers(), new Box(1, 2, keyWidth - 1, keyHeight)));
         return new Painted(wanted, map, key);
     }
 
@@ -125,7 +140,8 @@ final class MapPainter {
     /** An image of a page, cut below the last row on which something is drawn. */
     private static Image drawn(double width, double height, double fine, Consumer<AwtCanvas> drawing) {
         double pixels = fine * PIXELS_PER_POINT;
-        int columns = Math.max(1, (int) Math.round(width * pixels)), rows = Math.max(1, (int) Math.round(height * pixels));
+        int columns = Math.max(1, (int) Math.round(width * pixels)),
+                rows = Math.max(1, (int) Math.round(height * pixels));
         BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = image.createGraphics();
         drawing.accept(new AwtCanvas(graphics, width, height, pixels));

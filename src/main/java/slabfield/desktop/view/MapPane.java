@@ -83,15 +83,18 @@ final class MapPane extends Region {
         ring.setMouseTransparent(true);
         ring.visibleProperty().bind(focusedProperty());
         map.visibleProperty().bind(live.field().imageProperty().isNull());
-        over.all().forEach(v -> v.visibleProperty().bind(live.field().imageProperty().isNotNull()));
+        over.all()
+                .forEach(v ->
+                        v.visibleProperty().bind(live.field().imageProperty().isNotNull()));
         getChildren().addAll(map, live.field());
         getChildren().addAll(over.all());
         getChildren().addAll(traced.view(), overlay, reading, stamp, dimensionField, ring);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleHelp("Arrow keys move a cross-hair that reads the pressure, or what is chosen. N selects the next suction point."
-                + " A letter chooses a tool; places can be typed. The Objects tab lists everything that is drawn, and the"
-                + " table of test holes the same values.");
+        setAccessibleHelp(
+                "Arrow keys move a cross-hair that reads the pressure, or what is chosen. N selects the next suction point."
+                        + " A letter chooses a tool; places can be typed. The Objects tab lists everything that is drawn, and the"
+                        + " table of test holes the same values.");
         clip();
         new SightGestures(this, sight, bench.look(), port);
         new MapGestures(this, bench, port, probe);
@@ -178,7 +181,9 @@ final class MapPane extends Region {
 
     /** Pixels of an image to one of the screen. */
     double fine() {
-        return getScene() == null || getScene().getWindow() == null ? 1 : getScene().getWindow().getOutputScaleX();
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getOutputScaleX();
     }
 
     @Override
@@ -197,18 +202,33 @@ final class MapPane extends Region {
     private void repaint() {
         if (getWidth() < 2 || getHeight() < 2) return;
         painter.paint(new MapPainter.Wanted(
-                visible(bench.solving().picture().get().result()), bench.look().style().get(), sight.layers().get(), port.view().get(), port.width(),
-                port.height(), fine()));
+                visible(bench.solving().picture().get().result()),
+                bench.look().style().get(),
+                sight.layers().get(),
+                port.view().get(),
+                port.width(),
+                port.height(),
+                fine()));
     }
 
     /** The last prediction under the drawing as it is now, with what is on the layers that are shown. */
     private Result visible(Result result) {
-        Scenario now = bench.drawing().layers().visible(bench.document().scenario().get());
+        Scenario now =
+                bench.drawing().layers().visible(bench.document().scenario().get());
         if (now.equals(result.scenario())) return result;
         if (result instanceof Result.Solved s)
             return new Result.Solved(
-                    now, s.convergence(), s.field(), s.fanOff(), s.flows(), s.holes(), s.suctions(), s.coverage(),
-                    s.unreached(), s.doubts(), s.inertialShare());
+                    now,
+                    s.convergence(),
+                    s.field(),
+                    s.fanOff(),
+                    s.flows(),
+                    s.holes(),
+                    s.suctions(),
+                    s.coverage(),
+                    s.unreached(),
+                    s.doubts(),
+                    s.inertialShare());
         return new Result.Unsolved(now, result.convergence(), "");
     }
 
@@ -232,15 +252,17 @@ final class MapPane extends Region {
         if (map.getImage() == null) return;
         double factor = port.view().get().scale() / painted.scale();
         map.setFitWidth(paintedWidth * factor);
-        map.setFitHeight(map.getImage().getHeight() * paintedWidth / map.getImage().getWidth() * factor);
+        map.setFitHeight(
+                map.getImage().getHeight() * paintedWidth / map.getImage().getWidth() * factor);
         map.setX(port.view().get().originX() - painted.originX() * factor);
         map.setY(port.view().get().originY() - painted.originY() * factor);
     }
 
     private void restamp() {
         Solving.Picture picture = bench.solving().picture().get();
-        if (picture.state() == Solving.State.SOLVING && !stamp.isVisible() && !bench.solving().dragging().get())
-            beforeStamp.playFromStart();
+        if (picture.state() == Solving.State.SOLVING
+                && !stamp.isVisible()
+                && !bench.solving().dragging().get()) beforeStamp.playFromStart();
         else {
             beforeStamp.stop();
             stamp();
@@ -251,18 +273,18 @@ final class MapPane extends Region {
         Solving.Picture picture = bench.solving().picture().get();
         boolean dragging = bench.solving().dragging().get();
         boolean shown = picture.solved().isPresent();
-        String words =
-                switch (picture.state()) {
-                    case FAILED -> shown ? "OUT OF DATE: not solved as it is now" : "NOT SOLVED";
-                    case SOLVING -> dragging ? "following on a coarse grid" : shown ? "OUT OF DATE: solving" : "solving";
-                    case UP_TO_DATE -> picture.quick() ? "following on a coarse grid" : "";
-                };
+        String words = switch (picture.state()) {
+            case FAILED -> shown ? "OUT OF DATE: not solved as it is now" : "NOT SOLVED";
+            case SOLVING -> dragging ? "following on a coarse grid" : shown ? "OUT OF DATE: solving" : "solving";
+            case UP_TO_DATE -> picture.quick() ? "following on a coarse grid" : "";
+        };
         boolean old = shown && picture.state() != Solving.State.UP_TO_DATE && !dragging;
         map.setOpacity(old ? 0.55 : 1);
         if (!words.equals(stamp.getText())) requestLayout();
         stamp.setText(words);
         stamp.setVisible(!words.isEmpty());
-        stamp.pseudoClassStateChanged(PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
+        stamp.pseudoClassStateChanged(
+                PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
     }
 
     private void describe() {
@@ -281,25 +303,37 @@ final class MapPane extends Region {
 
     private void paintOverlay() {
         stale = false;
-        dimensions = MapOverlay.draw(overlay, port, bench, isFocused() ? probe.get() : Optional.empty(), live.targets());
+        dimensions =
+                MapOverlay.draw(overlay, port, bench, isFocused() ? probe.get() : Optional.empty(), live.targets());
         Sketch sketch = bench.drawing().sketch().get();
         Optional<SuctionPoint> dragged = bench.solving().dragging().get()
-                ? bench.moves().selected().get().flatMap(bench.document().scenario().get()::suctionPoint) : Optional.empty();
-        reading.setVisible(probe.get().isPresent() || dragged.isPresent() || !sketch.words().isEmpty());
+                ? bench.moves()
+                        .selected()
+                        .get()
+                        .flatMap(bench.document().scenario().get()::suctionPoint)
+                : Optional.empty();
+        reading.setVisible(probe.get().isPresent()
+                || dragged.isPresent()
+                || !sketch.words().isEmpty());
         probe.get().ifPresent(this::read);
         dragged.ifPresent(p -> write(p.id() + ": " + bench.units().place(p.at()) + "\n" + follows(), p.at()));
-        if (!sketch.words().isEmpty()) write(sketchWords(sketch), sketch.line().get(sketch.line().size() - 1));
+        if (!sketch.words().isEmpty())
+            write(sketchWords(sketch), sketch.line().get(sketch.line().size() - 1));
     }
 
     private static String sketchWords(Sketch sketch) {
-        String snap = sketch.snap().filter(s -> s.sort() != Snap.Sort.FREE && s.sort() != Snap.Sort.GRID)
-                .map(s -> "\n" + s.sort().words()).orElse("");
+        String snap = sketch.snap()
+                .filter(s -> s.sort() != Snap.Sort.FREE && s.sort() != Snap.Sort.GRID)
+                .map(s -> "\n" + s.sort().words())
+                .orElse("");
         return sketch.words() + snap;
     }
 
     /** The measure of the chosen thing whose words stand at a place of the screen. */
     Optional<MapOverlay.Shown> dimensionAt(double x, double y) {
-        return dimensions.stream().filter(d -> d.box().holds(Box.around(x, y, 0))).findFirst();
+        return dimensions.stream()
+                .filter(d -> d.box().holds(Box.around(x, y, 0)))
+                .findFirst();
     }
 
     void editDimension(MapOverlay.Shown shown) {
@@ -307,16 +341,23 @@ final class MapPane extends Region {
     }
 
     private String follows() {
-        return bench.solving().picture().get().solved()
-                .map(s -> "weakest place " + bench.units().pressure(-s.coverage().weakest()) + "\n" + Math.round(100 * s.coverage().meeting())
-                        + " % on target")
+        return bench.solving()
+                .picture()
+                .get()
+                .solved()
+                .map(s ->
+                        "weakest place " + bench.units().pressure(-s.coverage().weakest()) + "\n"
+                                + Math.round(100 * s.coverage().meeting()) + " % on target")
                 .orElse("");
     }
 
     private void read(Point at) {
         Probe found = Probe.at(bench.solving().picture().get().result(), at, port.metres(NEAR));
-        String value = found.pressure().isPresent() ? bench.units().bothPressures(found.pressure().getAsDouble()) : "no pressure";
-        String words = value + "\n" + String.join("\n", found.what()) + "\n" + bench.units().place(at);
+        String value = found.pressure().isPresent()
+                ? bench.units().bothPressures(found.pressure().getAsDouble())
+                : "no pressure";
+        String words = value + "\n" + String.join("\n", found.what()) + "\n"
+                + bench.units().place(at);
         write(words, at);
         if (isFocused()) setAccessibleText(words.replace('\n', ','));
     }

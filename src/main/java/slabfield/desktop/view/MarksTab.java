@@ -29,7 +29,8 @@ final class MarksTab extends BorderPane {
     private final Workbench bench;
     private final Sight sight;
     private final PlanPicture chart;
-    private final Label none = Parts.paragraph("No line is drawn: choose Profile above the map, then drag a line over the slab.", "soft");
+    private final Label none =
+            Parts.paragraph("No line is drawn: choose Profile above the map, then drag a line over the slab.", "soft");
     private final VBox pins = new VBox(4);
 
     MarksTab(Workbench bench, Sight sight, TaskRunner painting) {
@@ -63,14 +64,20 @@ final class MarksTab extends BorderPane {
         if (line.isEmpty() || solved.isEmpty()) chart.show(Optional.empty());
         else {
             MapStyle style = bench.look().style().get();
-            chart.setAccessibleText(line.get().figure(solved.get(), REACH, style).description());
-            chart.show(Optional.of((canvas, box) -> line.get().drawPanel(canvas, box.inset(3), solved.get(), REACH, style)));
+            chart.setAccessibleText(
+                    line.get().figure(solved.get(), REACH, style).description());
+            chart.show(Optional.of(
+                    (canvas, box) -> line.get().drawPanel(canvas, box.inset(3), solved.get(), REACH, style)));
         }
     }
 
     private void list() {
         pins.getChildren().setAll(sight.rows().stream().map(this::row).toList());
-        if (pins.getChildren().isEmpty()) pins.getChildren().add(Parts.paragraph("No place is pinned: choose Pin above the map, then press on the slab. Choose it again to drag a pin elsewhere.", "soft"));
+        if (pins.getChildren().isEmpty())
+            pins.getChildren()
+                    .add(Parts.paragraph(
+                            "No place is pinned: choose Pin above the map, then press on the slab. Choose it again to drag a pin elsewhere.",
+                            "soft"));
     }
 
     private Node row(Sight.PinRow row) {

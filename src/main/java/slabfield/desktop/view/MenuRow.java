@@ -49,24 +49,33 @@ final class MenuRow extends MenuBar {
         fillRecent(recent);
         MenuItem save = item("_Save", "Shortcut+S", files::save);
         save.disableProperty().bind(bench.document().dirty().not());
-        return new Menu("_File", null,
+        return new Menu(
+                "_File",
+                null,
                 item("_New\u2026", "Shortcut+N", welcome::show),
-                item("_Open\u2026", "Shortcut+O", files::open), recent, save,
-                item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs), new SeparatorMenuItem(),
+                item("_Open\u2026", "Shortcut+O", files::open),
+                recent,
+                save,
+                item("Save _as\u2026", "Shortcut+Shift+S", files::saveAs),
+                new SeparatorMenuItem(),
                 item("_Picture to trace\u2026", null, files::layPicture),
-                item("_Export the map\u2026", "Shortcut+E", files::exportPicture), new SeparatorMenuItem(),
+                item("_Export the map\u2026", "Shortcut+E", files::exportPicture),
+                new SeparatorMenuItem(),
                 item("_Quit", "Shortcut+Q", () -> {
                     if (files.mayLeave()) Platform.exit();
                 }));
     }
 
     private void fillRecent(Menu recent) {
-        recent.getItems().setAll(bench.recent().stream().map(f -> {
-            MenuItem item = new MenuItem(f.toString());
-            item.setMnemonicParsing(false);
-            item.setOnAction(e -> files.open(f));
-            return item;
-        }).toList());
+        recent.getItems()
+                .setAll(bench.recent().stream()
+                        .map(f -> {
+                            MenuItem item = new MenuItem(f.toString());
+                            item.setMnemonicParsing(false);
+                            item.setOnAction(e -> files.open(f));
+                            return item;
+                        })
+                        .toList());
         recent.setDisable(bench.recent().isEmpty());
     }
 
@@ -77,13 +86,19 @@ final class MenuRow extends MenuBar {
         named(redo, "Redo", bench.document().redoLabel().get());
         bench.document().undoLabel().addListener((o, was, is) -> named(undo, "Undo", is));
         bench.document().redoLabel().addListener((o, was, is) -> named(redo, "Redo", is));
-        return new Menu("_Edit", null, undo, redo, new SeparatorMenuItem(),
+        return new Menu(
+                "_Edit",
+                null,
+                undo,
+                redo,
+                new SeparatorMenuItem(),
                 item("Cu_t", "Shortcut+X", onMap(bench.drawing().selection()::cut)),
                 item("_Copy", "Shortcut+C", onMap(bench.drawing().selection()::copy)),
                 item("_Paste", "Shortcut+V", onMap(bench.drawing().selection()::paste)),
                 item("D_uplicate", "Shortcut+D", onMap(bench.drawing().selection()::duplicate)),
                 item("_Delete", null, onMap(bench.drawing().selection()::delete)),
-                item("Select _all", "Shortcut+A", onMap(bench.drawing()::selectAll)), new SeparatorMenuItem(),
+                item("Select _all", "Shortcut+A", onMap(bench.drawing()::selectAll)),
+                new SeparatorMenuItem(),
                 item("Select the _next suction point", "Shortcut+J", () -> {
                     map.requestFocus();
                     bench.moves().selectNext();
@@ -117,13 +132,22 @@ final class MenuRow extends MenuBar {
             item.setOnAction(e -> look.law().set(each));
             law.getItems().add(item);
         }
-        return new Menu("_View", null,
-                check("_Isolines", "Shortcut+I", look.isolines()), check("_Labels", null, look.labels()),
-                check("_Hatch below target", "Shortcut+H", look.hatch()), check("_Greys", null, look.greys()),
-                check("_Key of the map", "Shortcut+K", keyShown), law, new SeparatorMenuItem(),
-                themes(), new SeparatorMenuItem(),
-                item("_Whole plan", "Shortcut+0", map.port()::fit), new SeparatorMenuItem(),
-                check("L_arge type", "F11", look.presentation()), check("Large _targets", "Shift+F11", look.largeTargets()));
+        return new Menu(
+                "_View",
+                null,
+                check("_Isolines", "Shortcut+I", look.isolines()),
+                check("_Labels", null, look.labels()),
+                check("_Hatch below target", "Shortcut+H", look.hatch()),
+                check("_Greys", null, look.greys()),
+                check("_Key of the map", "Shortcut+K", keyShown),
+                law,
+                new SeparatorMenuItem(),
+                themes(),
+                new SeparatorMenuItem(),
+                item("_Whole plan", "Shortcut+0", map.port()::fit),
+                new SeparatorMenuItem(),
+                check("L_arge type", "F11", look.presentation()),
+                check("Large _targets", "Shift+F11", look.largeTargets()));
     }
 
     private Menu themes() {
@@ -150,7 +174,8 @@ final class MenuRow extends MenuBar {
     private Menu examples() {
         Menu menu = new Menu("E_xamples", null, new MenuItem());
         menu.setOnShowing(e -> {
-            if (menu.getItems().size() < bench.examples().size()) menu.getItems().setAll(exampleItems());
+            if (menu.getItems().size() < bench.examples().size())
+                menu.getItems().setAll(exampleItems());
         });
         return menu;
     }
@@ -160,8 +185,10 @@ final class MenuRow extends MenuBar {
         for (Example example : bench.examples()) {
             Text teaches = new Text(example.teaches());
             teaches.getStyleClass().add("teaches");
-            teaches.wrappingWidthProperty().bind(
-                    Bindings.when(bench.look().presentation()).then(WIDE_EXAMPLE).otherwise(EXAMPLE));
+            teaches.wrappingWidthProperty()
+                    .bind(Bindings.when(bench.look().presentation())
+                            .then(WIDE_EXAMPLE)
+                            .otherwise(EXAMPLE));
             VBox words = new VBox(Parts.label(example.name(), "name"), teaches);
             words.getStyleClass().add("example");
             words.setAccessibleText(example.name() + ". " + example.teaches());
@@ -173,12 +200,19 @@ final class MenuRow extends MenuBar {
     }
 
     private Menu help() {
-        return new Menu("_Help", null,
+        return new Menu(
+                "_Help",
+                null,
                 item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.words())),
                 item("_Validation\u2026", null, files::showValidation),
-                item("_About", null, () -> files.tell("Slabfield", "Predicts how far the vacuum of a suction point reaches under a"
-                        + " slab: steady air flow in one layer, seen from above, with leaks, walls, tile and fan. An aid for people"
-                        + " who know the work; it approves no design and cannot judge combustion safety.")));
+                item(
+                        "_About",
+                        null,
+                        () -> files.tell(
+                                "Slabfield",
+                                "Predicts how far the vacuum of a suction point reaches under a"
+                                        + " slab: steady air flow in one layer, seen from above, with leaks, walls, tile and fan. An aid for people"
+                                        + " who know the work; it approves no design and cannot judge combustion safety.")));
     }
 
     private static MenuItem item(String text, String keys, Runnable action) {

@@ -40,7 +40,14 @@ final class ModePanes {
         root.setCenter(pane);
         root.setRight(pane == house ? houseSide : null);
         if (mode == Mode.READINGS && guide.entry().stage().get().isEmpty())
-            guide.entry().stage().set(guide.bench().readings().stage().get().map(slabfield.model.Stage::id).or(Optional::empty));
+            guide.entry()
+                    .stage()
+                    .set(guide.bench()
+                            .readings()
+                            .stage()
+                            .get()
+                            .map(slabfield.model.Stage::id)
+                            .or(Optional::empty));
         if (mode != Mode.HOUSE) pane.requestFocus();
     }
 

@@ -25,7 +25,9 @@ final class NotesTab extends ScrollPane {
     /** Where a prediction rests on an assumption or leaves the range of the model. */
     static NotesTab doubts(Workbench bench) {
         NotesTab tab = new NotesTab("Doubts about the prediction");
-        Runnable update = () -> tab.body.getChildren().setAll(doubts(bench, bench.solving().picture().get().solved().orElse(null)));
+        Runnable update = () -> tab.body
+                .getChildren()
+                .setAll(doubts(bench, bench.solving().picture().get().solved().orElse(null)));
         bench.solving().picture().addListener((o, was, is) -> {
             if (was.result() != is.result() && !bench.solving().dragging().get()) update.run();
         });
@@ -39,22 +41,32 @@ final class NotesTab extends ScrollPane {
         if (solved == null) return List.of(Parts.paragraph("No prediction yet.", "soft"));
         for (String doubt : solved.doubts()) out.add(Parts.paragraph("\u2022 " + doubt));
         for (Result.Unreached u : solved.unreached())
-            out.add(Parts.paragraph("\u2022 No boundary reaches " + bench.units().area(u.area()) + " of the layer around "
-                    + bench.units().about(u.around()) + ": it has no pressure."));
+            out.add(Parts.paragraph(
+                    "\u2022 No boundary reaches " + bench.units().area(u.area()) + " of the layer around "
+                            + bench.units().about(u.around()) + ": it has no pressure."));
         if (out.isEmpty()) out.add(Parts.paragraph("Nothing in this prediction leaves the range of the model."));
-        out.add(Parts.paragraph(String.format(
-                Locale.ROOT, "Solved in %d steps; residual %.1e, mass balance %.1e of the flow through the layer; cells of %s.",
-                solved.convergence().iterations(), solved.convergence().residual(), solved.convergence().massBalance(),
-                bench.units().length(solved.coverage().cell())), "soft"));
-        out.add(Parts.paragraph("Steady flow in one layer, seen from above. A prediction is not a measurement.", "soft"));
+        out.add(Parts.paragraph(
+                String.format(
+                        Locale.ROOT,
+                        "Solved in %d steps; residual %.1e, mass balance %.1e of the flow through the layer; cells of %s.",
+                        solved.convergence().iterations(),
+                        solved.convergence().residual(),
+                        solved.convergence().massBalance(),
+                        bench.units().length(solved.coverage().cell())),
+                "soft"));
+        out.add(Parts.paragraph(
+                "Steady flow in one layer, seen from above. A prediction is not a measurement.", "soft"));
         return out;
     }
 
     /** Dangers that no calculation takes away. */
     static NotesTab cautions(Workbench bench) {
         NotesTab tab = new NotesTab("Safety cautions");
-        Runnable update = () -> tab.body.getChildren().setAll(
-                Caution.of(bench.document().scenario().get()).stream().map(NotesTab::caution).toList());
+        Runnable update = () -> tab.body
+                .getChildren()
+                .setAll(Caution.of(bench.document().scenario().get()).stream()
+                        .map(NotesTab::caution)
+                        .toList());
         bench.document().scenario().addListener((o, was, is) -> {
             if (!Caution.of(was).equals(Caution.of(is))) update.run();
         });

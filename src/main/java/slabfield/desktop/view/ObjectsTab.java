@@ -16,8 +16,9 @@ import slabfield.desktop.viewmodel.Workbench;
 /** Every drawn thing as a row of a table: an equal way to what the plan shows. What is chosen here is chosen there. */
 final class ObjectsTab extends VBox {
     private final Workbench bench;
-    private final TableView<Item> table =
-            Parts.table("All drawn things", "Nothing is drawn yet. Press R and type a width, Tab, a depth, Enter; or drag on the plan.");
+    private final TableView<Item> table = Parts.table(
+            "All drawn things",
+            "Nothing is drawn yet. Press R and type a width, Tab, a depth, Enter; or drag on the plan.");
     private boolean following;
 
     ObjectsTab(Workbench bench) {
@@ -25,9 +26,13 @@ final class ObjectsTab extends VBox {
         getStyleClass().add("tab-body");
         table.setId("objects");
         table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        Parts.fill(table, List.of(
-                Parts.column("Kind", 150, i -> i.kind().word()), Parts.column("Name", 220, i -> i.kind().isPart() ? i.title() : i.id()),
-                Parts.column("Where", 220, this::where), Parts.column("Size", 200, this::size)), false);
+        Parts.fill(
+                table,
+                List.of(
+                        Parts.column("Kind", 150, i -> i.kind().word()),
+                                Parts.column("Name", 220, i -> i.kind().isPart() ? i.title() : i.id()),
+                        Parts.column("Where", 220, this::where), Parts.column("Size", 200, this::size)),
+                false);
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().add(table);
         bench.document().scenario().addListener((o, was, is) -> {
@@ -39,7 +44,12 @@ final class ObjectsTab extends VBox {
         bench.units().shown().addListener((o, was, is) -> table.refresh());
         bench.drawing().selection().items().addListener((o, was, is) -> follow());
         table.getSelectionModel().getSelectedItems().addListener((ListChangeListener<Item>) c -> {
-            if (!following) bench.drawing().selection().set(table.getSelectionModel().getSelectedItems().stream().filter(i -> i != null).toList());
+            if (!following)
+                bench.drawing()
+                        .selection()
+                        .set(table.getSelectionModel().getSelectedItems().stream()
+                                .filter(i -> i != null)
+                                .toList());
         });
         rows();
     }
@@ -55,7 +65,8 @@ final class ObjectsTab extends VBox {
         if (following || isFocusWithin()) return;
         following = true;
         table.getSelectionModel().clearSelection();
-        for (Item item : bench.drawing().selection().items().get()) table.getSelectionModel().select(item);
+        for (Item item : bench.drawing().selection().items().get())
+            table.getSelectionModel().select(item);
         following = false;
     }
 
@@ -68,15 +79,22 @@ final class ObjectsTab extends VBox {
     }
 
     private String size(Item item) {
-        return form(item).map(f -> switch (f.shape()) {
-            case SPOT -> item.kind() == Kind.HOLE || item.kind() == Kind.UNDERLAY ? ""
-                    : item.kind().isPart() ? "length " + bench.units().length(2 * f.reach()) : "radius " + bench.units().length(f.reach());
-            case AREA -> bench.units().area(Math.abs(slabfield.desktop.drawing.Places.twiceArea(f.points())) / 2);
-            case LINE, LOOP -> {
-                double length = 0;
-                for (int i = 0; i < f.edges(); i++) length += f.from(i).distanceTo(f.to(i));
-                yield "length " + bench.units().length(length);
-            }
-        }).orElse("");
+        return form(item)
+                .map(f -> switch (f.shape()) {
+                    case SPOT ->
+                        item.kind() == Kind.HOLE || item.kind() == Kind.UNDERLAY
+                                ? ""
+                                : item.kind().isPart()
+                                        ? "length " + bench.units().length(2 * f.reach())
+                                        : "radius " + bench.units().length(f.reach());
+                    case AREA ->
+                        bench.units().area(Math.abs(slabfield.desktop.drawing.Places.twiceArea(f.points())) / 2);
+                    case LINE, LOOP -> {
+                        double length = 0;
+                        for (int i = 0; i < f.edges(); i++) length += f.from(i).distanceTo(f.to(i));
+                        yield "length " + bench.units().length(length);
+                    }
+                })
+                .orElse("");
     }
 }

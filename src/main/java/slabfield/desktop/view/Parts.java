@@ -22,6 +22,7 @@ final class Parts {
 
     /** Heights of a table's head and of a row in window.css, and of a scroll bar [em]. */
     private static final double HEAD = 3.1;
+
     private static final double ROW = 1.85;
     private static final double BAR = 1.7;
 
@@ -93,7 +94,8 @@ final class Parts {
     private static <S> void choosePolicy(TableView<S> table, List<TableColumn<S, ?>> columns) {
         double wanted = columns.stream().mapToDouble(TableColumn::getPrefWidth).sum();
         boolean room = wanted <= SQUEEZE * table.getWidth() || table.getWidth() < 1;
-        table.setColumnResizePolicy(room ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN : TableView.UNCONSTRAINED_RESIZE_POLICY);
+        table.setColumnResizePolicy(
+                room ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN : TableView.UNCONSTRAINED_RESIZE_POLICY);
     }
 
     /** A table that fills its width. */

@@ -28,12 +28,14 @@ final class Pictures {
      */
     static Image of(double width, double height, double fine, Consumer<Canvas> drawing) {
         double pixels = fine * PIXELS_PER_POINT;
-        int columns = Math.max(1, (int) Math.round(width * pixels)), rows = Math.max(1, (int) Math.round(height * pixels));
+        int columns = Math.max(1, (int) Math.round(width * pixels)),
+                rows = Math.max(1, (int) Math.round(height * pixels));
         BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = image.createGraphics();
         drawing.accept(new AwtCanvas(graphics, width, height, pixels));
         graphics.dispose();
         int[] argb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        return new WritableImage(new PixelBuffer<>(columns, rows, IntBuffer.wrap(argb), PixelFormat.getIntArgbPreInstance()));
+        return new WritableImage(
+                new PixelBuffer<>(columns, rows, IntBuffer.wrap(argb), PixelFormat.getIntArgbPreInstance()));
     }
 }

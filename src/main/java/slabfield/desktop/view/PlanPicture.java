@@ -49,9 +49,13 @@ final class PlanPicture extends Region {
         long number = ++asked;
         running.ifPresent(TaskRunner.Task::cancel);
         double width = drawnWidth / Pictures.PIXELS_PER_POINT, height = drawnHeight / Pictures.PIXELS_PER_POINT;
-        double fine = getScene() == null || getScene().getWindow() == null ? 1 : Math.max(1, getScene().getWindow().getOutputScaleX());
+        double fine = getScene() == null || getScene().getWindow() == null
+                ? 1
+                : Math.max(1, getScene().getWindow().getOutputScaleX());
         running = Optional.of(runner.run(
-                progress -> Pictures.of(width, height, fine, canvas -> what.accept(canvas, new Box(0, 0, width, height))), new TaskRunner.Outcome<>() {
+                progress ->
+                        Pictures.of(width, height, fine, canvas -> what.accept(canvas, new Box(0, 0, width, height))),
+                new TaskRunner.Outcome<>() {
                     @Override
                     public void done(javafx.scene.image.Image image) {
                         if (number != asked || drawing.isEmpty()) return;

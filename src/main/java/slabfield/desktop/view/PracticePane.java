@@ -45,9 +45,12 @@ final class PracticePane extends BorderPane {
 
     private void show() {
         Optional<Practice.Case> now = practice.now().get();
-        page.getChildren().setAll(Parts.label("What is wrong here?", "lesson-title"),
-                Parts.paragraph("The map shows the house as drawn and predicted. The readings come from a house in which one thing is otherwise, read with"
-                        + " a meter that scatters. Which is it?"));
+        page.getChildren()
+                .setAll(
+                        Parts.label("What is wrong here?", "lesson-title"),
+                        Parts.paragraph(
+                                "The map shows the house as drawn and predicted. The readings come from a house in which one thing is otherwise, read with"
+                                        + " a meter that scatters. Which is it?"));
         if (now.isEmpty()) {
             map.clear();
             page.getChildren().add(Parts.paragraph("Making a case.", "soft"));
@@ -73,15 +76,25 @@ final class PracticePane extends BorderPane {
         }
         Result.Solved real = c.real();
         Range other = VacuumScale.rangeOf(real.field(), plain.sense(), unit);
-        map.show("as drawn", c.drawn(), "as it is", real, plain.with(new Range(Math.min(drawn.low(), other.low()), Math.max(drawn.high(), other.high()))), foot);
+        map.show(
+                "as drawn",
+                c.drawn(),
+                "as it is",
+                real,
+                plain.with(new Range(Math.min(drawn.low(), other.low()), Math.max(drawn.high(), other.high()))),
+                foot);
     }
 
     private TableView<Practice.Reading> table(Practice.Case c) {
         TableView<Practice.Reading> table = Parts.table("Readings beside the prediction", "");
         table.getItems().setAll(c.readings());
-        Parts.fill(table, List.of(
-                Parts.column("Place", 130, Practice.Reading::place), Parts.numbers("Expected", 100, Practice.Reading::expected),
-                Parts.numbers("Read", 100, Practice.Reading::read)), guide.bench().look().presentation().get());
+        Parts.fill(
+                table,
+                List.of(
+                        Parts.column("Place", 130, Practice.Reading::place),
+                        Parts.numbers("Expected", 100, Practice.Reading::expected),
+                        Parts.numbers("Read", 100, Practice.Reading::read)),
+                guide.bench().look().presentation().get());
         Parts.asHighAsItsRows(table);
         return table;
     }
@@ -99,8 +112,12 @@ final class PracticePane extends BorderPane {
     }
 
     private void outcome(Practice.Case c) {
-        page.getChildren().add(Parts.paragraph(
-                c.isRight() ? "\u2713 right" : "\u2717 you said: " + c.given().orElseThrow().words() + ".", c.isRight() ? "right" : "wrong"));
+        page.getChildren()
+                .add(Parts.paragraph(
+                        c.isRight()
+                                ? "\u2713 right"
+                                : "\u2717 you said: " + c.given().orElseThrow().words() + ".",
+                        c.isRight() ? "right" : "wrong"));
         page.getChildren().add(Parts.paragraph(practice.explanation()));
         Button next = new Button("Another house");
         next.getStyleClass().add("primary");

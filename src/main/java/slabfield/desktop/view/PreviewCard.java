@@ -43,16 +43,23 @@ final class PreviewCard extends VBox {
         Optional<Previews.Preview> now = previews.shown().get();
         Optional<Result.Solved> with = now.flatMap(Previews.Preview::result);
         if (now.isEmpty()) title.setText("Point at a measure to see the house with it.");
-        else title.setText((with.isPresent() ? "" : "Solving: ") + Advising.words(now.get().measure(), bench.units()));
+        else
+            title.setText((with.isPresent() ? "" : "Solving: ")
+                    + Advising.words(now.get().measure(), bench.units()));
         if (with.isEmpty()) {
             picture.show(Optional.empty());
             return;
         }
         Result.Solved house = with.get();
         MapStyle plain = bench.look().style().get().withFontScale(0.8).showing(true, false, true);
-        Range range = bench.solving().picture().get().solved().map(s -> VacuumMap.scale(s, plain).range()).orElseGet(() -> VacuumMap.scale(house, plain).range());
+        Range range = bench.solving()
+                .picture()
+                .get()
+                .solved()
+                .map(s -> VacuumMap.scale(s, plain).range())
+                .orElseGet(() -> VacuumMap.scale(house, plain).range());
         MapStyle style = plain.with(range);
-        picture.show(Optional.of((canvas, box) ->
-                VacuumMap.drawPlan(canvas, house, style, List.of(), PlanView.fit(Bounds.of(house.scenario()), box.inset(6)), box)));
+        picture.show(Optional.of((canvas, box) -> VacuumMap.drawPlan(
+                canvas, house, style, List.of(), PlanView.fit(Bounds.of(house.scenario()), box.inset(6)), box)));
     }
 }

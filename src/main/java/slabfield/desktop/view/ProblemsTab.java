@@ -26,12 +26,14 @@ final class ProblemsTab extends ScrollPane {
         list.getChildren().clear();
         if (bench.solving().problems().get().isEmpty())
             list.getChildren().add(Parts.paragraph("Everything that is drawn can stand as it is.", "soft"));
-        for (Problem problem : bench.solving().problems().get()) list.getChildren().add(row(problem));
+        for (Problem problem : bench.solving().problems().get())
+            list.getChildren().add(row(problem));
     }
 
     private Hyperlink row(Problem problem) {
         String words = problem.message();
-        Hyperlink link = new Hyperlink(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
+        Hyperlink link =
+                new Hyperlink(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
         link.setWrapText(true);
         link.setOnAction(e -> {
             for (Item item : Items.all(bench.document().scenario().get()))

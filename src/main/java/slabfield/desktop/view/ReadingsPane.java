@@ -78,12 +78,14 @@ final class ReadingsPane extends BorderPane {
         VBox.setVgrow(list, Priority.ALWAYS);
         stage.getStyleClass().add("large-choice");
         stage.setMaxWidth(Double.MAX_VALUE);
-        ToggleButton pairs = Parts.tip(new ToggleButton("Off and on hole by hole"),
+        ToggleButton pairs = Parts.tip(
+                new ToggleButton("Off and on hole by hole"),
                 "Each hole with the suction off and on before the next; else all holes off, then all on");
         pairs.selectedProperty().bindBidirectional(entry.pairs());
         pairs.setMaxWidth(Double.MAX_VALUE);
         pairs.getStyleClass().add("large-choice");
-        ToggleButton details = Parts.tip(new ToggleButton("Spread, number, waiting, pit"),
+        ToggleButton details = Parts.tip(
+                new ToggleButton("Spread, number, waiting, pit"),
                 "What is known about the readings is in the round too. Keys go there at once: S spread, N number of readings, W waiting time, P pit, R riser");
         details.selectedProperty().bindBidirectional(entry.details());
         details.setMaxWidth(Double.MAX_VALUE);
@@ -95,7 +97,8 @@ final class ReadingsPane extends BorderPane {
 
     private void stages() {
         List<MenuItem> items = new ArrayList<>();
-        for (Stage s : guide.bench().readings().stages()) items.add(item(s.id(), () -> entry.stage().set(Optional.of(s.id()))));
+        for (Stage s : guide.bench().readings().stages())
+            items.add(item(s.id(), () -> entry.stage().set(Optional.of(s.id()))));
         for (StageKind kind : StageKind.values()) items.add(item("Begin: " + kind.words(), () -> entry.begin(kind)));
         stage.getItems().setAll(items);
     }
@@ -210,7 +213,9 @@ final class ReadingsPane extends BorderPane {
     }
 
     private String stored() {
-        return entry.at().get() < entry.rows().size() ? entry.rows().get(entry.at().get()).number() : "";
+        return entry.at().get() < entry.rows().size()
+                ? entry.rows().get(entry.at().get()).number()
+                : "";
     }
 
     /** A row with the place and what was read there. */

@@ -34,7 +34,10 @@ final class SheetTables extends ScrollPane {
         setAccessibleText("Tables of the page");
         getStyleClass().add("finding-tables");
         body.getStyleClass().addAll("system", "tab-body");
-        guide.bench().look().presentation().addListener((o, was, is) -> show(findings.sheet().get()));
+        guide.bench()
+                .look()
+                .presentation()
+                .addListener((o, was, is) -> show(findings.sheet().get()));
     }
 
     void show(Sheet sheet) {
@@ -45,7 +48,11 @@ final class SheetTables extends ScrollPane {
             if (!table.rows().isEmpty()) body.getChildren().add(table(table));
             table.after().forEach(line -> body.getChildren().add(Parts.paragraph(line, "soft")));
         }
-        if (held) body.getChildren().stream().filter(TableView.class::isInstance).findFirst().ifPresent(Node::requestFocus);
+        if (held)
+            body.getChildren().stream()
+                    .filter(TableView.class::isInstance)
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
     }
 
     /** Whether the keys go to one of the tables, so that they go to the one that takes its place. */
@@ -62,22 +69,32 @@ final class SheetTables extends ScrollPane {
         for (int i = 0; i < sheet.columns().size(); i++) {
             Sheet.Column c = sheet.columns().get(i);
             int at = i;
-            columns.add(c.number() ? Parts.numbers(c.title(), c.width(), r -> r.cells().get(at)) : Parts.column(c.title(), c.width(), r -> r.cells().get(at)));
+            columns.add(
+                    c.number()
+                            ? Parts.numbers(c.title(), c.width(), r -> r.cells().get(at))
+                            : Parts.column(c.title(), c.width(), r -> r.cells().get(at)));
         }
         Parts.fill(table, columns, guide.bench().look().presentation().get());
         table.getItems().setAll(sheet.rows());
         table.setRowFactory(t -> new Row());
-        table.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> findings.point(Optional.ofNullable(is)));
+        table.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((o, was, is) -> findings.point(Optional.ofNullable(is)));
         table.setOnKeyPressed(e -> {
             Sheet.Row chosen = table.getSelectionModel().getSelectedItem();
-            if (e.getCode() == KeyCode.ENTER && chosen != null && !chosen.acts().isEmpty()) chosen.acts().get(0).run().run();
+            if (e.getCode() == KeyCode.ENTER && chosen != null && !chosen.acts().isEmpty())
+                chosen.acts().get(0).run().run();
         });
         Parts.asHighAsItsRows(table);
         return table;
     }
 
     private static TableColumn<Sheet.Row, String> acts(Sheet.Table sheet) {
-        int longest = sheet.rows().stream().flatMap(r -> r.acts().stream()).mapToInt(a -> a.words().length()).max().orElse(0);
+        int longest = sheet.rows().stream()
+                .flatMap(r -> r.acts().stream())
+                .mapToInt(a -> a.words().length())
+                .max()
+                .orElse(0);
         TableColumn<Sheet.Row, String> column = Parts.column("", ACT + LETTER * longest, r -> "");
         column.setMinWidth(ACT + LETTER * longest);
         column.setMaxWidth(2 * (ACT + LETTER * longest));
@@ -86,7 +103,10 @@ final class SheetTables extends ScrollPane {
             protected void updateItem(String text, boolean empty) {
                 super.updateItem(text, empty);
                 Sheet.Row row = empty ? null : getTableRow().getItem();
-                setGraphic(row == null || row.acts().isEmpty() ? null : JobRow.act(row.acts().get(0), "small"));
+                setGraphic(
+                        row == null || row.acts().isEmpty()
+                                ? null
+                                : JobRow.act(row.acts().get(0), "small"));
             }
         });
         return column;

@@ -35,7 +35,8 @@ final class SightGestures {
             sight.marking().set(Marking.NONE);
             e.consume();
         });
-        sight.marking().addListener((o, was, is) -> pane.setCursor(is == Marking.NONE ? Cursor.DEFAULT : Cursor.CROSSHAIR));
+        sight.marking()
+                .addListener((o, was, is) -> pane.setCursor(is == Marking.NONE ? Cursor.DEFAULT : Cursor.CROSSHAIR));
     }
 
     private void pressed(MouseEvent e) {

@@ -16,15 +16,25 @@ final class SightRow extends FlowPane {
     SightRow(Sight sight) {
         getStyleClass().add("sight");
         setAlignment(Pos.CENTER_LEFT);
-        ToggleButton doubts = Parts.tip(new ToggleButton("Doubts"),
+        ToggleButton doubts = Parts.tip(
+                new ToggleButton("Doubts"),
                 "Hatches where Darcy's law alone is doubtful, and where no test hole is near");
         doubts.selectedProperty().bindBidirectional(sight.doubts());
-        getChildren().addAll(
-                named("Show", Parts.choice("Map shows", List.of(Show.values()), Show::words, sight.show())),
-                named("Air", Parts.choice("Moving air", List.of(Flow.values()), Flow::words, sight.flow())),
-                doubts,
-                marking(sight, "Pin", Marking.PIN, "Pins the pressure at a place: press on the map, or drag a pin to move it. Pins are listed under Profile and pins"),
-                marking(sight, "Profile", Marking.PROFILE, "Pressure along a line: drag it over the map, or press at both its ends"));
+        getChildren()
+                .addAll(
+                        named("Show", Parts.choice("Map shows", List.of(Show.values()), Show::words, sight.show())),
+                        named("Air", Parts.choice("Moving air", List.of(Flow.values()), Flow::words, sight.flow())),
+                        doubts,
+                        marking(
+                                sight,
+                                "Pin",
+                                Marking.PIN,
+                                "Pins the pressure at a place: press on the map, or drag a pin to move it. Pins are listed under Profile and pins"),
+                        marking(
+                                sight,
+                                "Profile",
+                                Marking.PROFILE,
+                                "Pressure along a line: drag it over the map, or press at both its ends"));
     }
 
     private static HBox named(String name, HBox choice) {

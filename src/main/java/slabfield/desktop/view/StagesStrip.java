@@ -44,13 +44,16 @@ final class StagesStrip extends HBox {
     private Node button(JobStage stage) {
         int open = stage.open().size();
         String state = open == 0 ? "\u2713" : stage.blocked() ? "\u26a0 " + open : String.valueOf(open);
-        MenuButton button = new MenuButton((stage.step().ordinal() + 1) + "  " + stage.step().words() + "   " + state);
+        MenuButton button = new MenuButton(
+                (stage.step().ordinal() + 1) + "  " + stage.step().words() + "   " + state);
         button.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(button, Priority.ALWAYS);
         button.pseudoClassStateChanged(DONE, open == 0);
         button.pseudoClassStateChanged(BLOCKED, stage.blocked());
-        button.pseudoClassStateChanged(NEXT, stages.next().filter(n -> n.step() == stage.step()).isPresent());
-        String words = open == 0 ? "nothing known to be missing" : open == 1 ? "1 thing missing" : open + " things missing";
+        button.pseudoClassStateChanged(
+                NEXT, stages.next().filter(n -> n.step() == stage.step()).isPresent());
+        String words =
+                open == 0 ? "nothing known to be missing" : open == 1 ? "1 thing missing" : open + " things missing";
         button.setAccessibleText("Stage " + stage.step().words() + ": " + words + (stage.blocked() ? ", blocked" : ""));
         VBox list = new VBox(4);
         list.getStyleClass().add("open-list");

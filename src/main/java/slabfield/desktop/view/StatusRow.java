@@ -44,8 +44,12 @@ final class StatusRow extends HBox {
                 switch (picture.state()) {
                     case SOLVING -> "Solving\u2026";
                     case FAILED -> picture.reason();
-                    case UP_TO_DATE -> picture.solved().map(s -> "Solved on cells of " + bench.units().length(s.coverage().cell()) + ". "
-                            + doubts(s.doubts().size())).orElse("");
+                    case UP_TO_DATE ->
+                        picture.solved()
+                                .map(s -> "Solved on cells of "
+                                        + bench.units().length(s.coverage().cell()) + ". "
+                                        + doubts(s.doubts().size()))
+                                .orElse("");
                 });
         Parts.tip(words, words.getText());
         words.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);

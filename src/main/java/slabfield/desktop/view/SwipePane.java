@@ -49,7 +49,8 @@ final class SwipePane extends Region {
         setCursor(Cursor.H_RESIZE);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
-        setAccessibleHelp("Left and right arrow keys move the divider between the two maps; Home and End show one of them alone.");
+        setAccessibleHelp(
+                "Left and right arrow keys move the divider between the two maps; Home and End show one of them alone.");
         divider.addListener((o, was, is) -> requestLayout());
         setOnMousePressed(this::move);
         setOnMouseDragged(this::move);

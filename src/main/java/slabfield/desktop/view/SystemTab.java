@@ -25,7 +25,8 @@ import slabfield.desktop.viewmodel.Workbench;
 final class SystemTab extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
-    private static final List<String> TITLES = List.of("Fans", "Pipes", "Worst day", "Seasons", "House pressure", "Year");
+    private static final List<String> TITLES =
+            List.of("Fans", "Pipes", "Worst day", "Seasons", "House pressure", "Year");
 
     private final Workbench bench;
     private final Label headline = Parts.paragraph("", "name");
@@ -99,9 +100,16 @@ final class SystemTab extends VBox {
         for (int i = 0; i < part.columns().size(); i++) {
             SystemPart.Column column = part.columns().get(i);
             int at = i;
-            columns.add(column.number()
-                    ? Parts.numbers(column.title(), column.width(), r -> r.cells().get(at))
-                    : Parts.column(column.title(), column.width(), r -> r.cells().get(at)));
+            columns.add(
+                    column.number()
+                            ? Parts.numbers(
+                                    column.title(),
+                                    column.width(),
+                                    r -> r.cells().get(at))
+                            : Parts.column(
+                                    column.title(),
+                                    column.width(),
+                                    r -> r.cells().get(at)));
         }
         Parts.fill(table, columns, bench.look().presentation().get());
         table.getItems().setAll(part.rows());

@@ -25,16 +25,28 @@ final class ToolRow extends FlowPane {
         MapLook look = bench.look();
         Button open = new Button("Open\u2026");
         open.setOnAction(e -> files.open());
-        getChildren().addAll(
-                open, step("\u21b6 Undo", "Undo", bench.document().undoLabel(), bench.document()::undo),
-                step("\u21b7 Redo", "Redo", bench.document().redoLabel(), bench.document()::redo), bar(),
-                Parts.choice("Pressure", Units.PRESSURES, Unit::symbol, units.pressure()),
-                Parts.choice("Flow", Units.FLOWS, Unit::symbol, units.flow()),
-                Parts.choice("Length", Units.LENGTHS, Unit::symbol, units.length()), bar(),
-                Parts.choice("Colours", List.of(Sense.values()), ToolRow::words, look.sense()), lock(bench),
-                new LayersButton(bench.drawing().layers()), toggle("Key", "Shows what colours and signs mean", keyShown),
-                toggle("Large type", "Everything larger, to be seen from the back of a room", look.presentation()),
-                toggle("Touch", "Large targets: whatever is pressed or dragged is at least 44 pixels wide and high, for fingers and gloves; the type stays", look.largeTargets()));
+        getChildren()
+                .addAll(
+                        open,
+                        step("\u21b6 Undo", "Undo", bench.document().undoLabel(), bench.document()::undo),
+                        step("\u21b7 Redo", "Redo", bench.document().redoLabel(), bench.document()::redo),
+                        bar(),
+                        Parts.choice("Pressure", Units.PRESSURES, Unit::symbol, units.pressure()),
+                        Parts.choice("Flow", Units.FLOWS, Unit::symbol, units.flow()),
+                        Parts.choice("Length", Units.LENGTHS, Unit::symbol, units.length()),
+                        bar(),
+                        Parts.choice("Colours", List.of(Sense.values()), ToolRow::words, look.sense()),
+                        lock(bench),
+                        new LayersButton(bench.drawing().layers()),
+                        toggle("Key", "Shows what colours and signs mean", keyShown),
+                        toggle(
+                                "Large type",
+                                "Everything larger, to be seen from the back of a room",
+                                look.presentation()),
+                        toggle(
+                                "Touch",
+                                "Large targets: whatever is pressed or dragged is at least 44 pixels wide and high, for fingers and gloves; the type stays",
+                                look.largeTargets()));
     }
 
     private static String words(Sense sense) {

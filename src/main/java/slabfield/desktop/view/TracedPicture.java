@@ -39,7 +39,8 @@ final class TracedPicture {
     }
 
     private void follow() {
-        Optional<String> wanted = bench.document().scenario().get().plan().underlay().map(Underlay::picture);
+        Optional<String> wanted =
+                bench.document().scenario().get().plan().underlay().map(Underlay::picture);
         if (!wanted.equals(shown)) {
             shown = wanted;
             view.setImage(null);
@@ -63,7 +64,8 @@ final class TracedPicture {
 
     void place() {
         Optional<Underlay> underlay = bench.document().scenario().get().plan().underlay();
-        view.setVisible(underlay.isPresent() && bench.drawing().layers().shown().get().contains(Layer.UNDERLAY));
+        view.setVisible(
+                underlay.isPresent() && bench.drawing().layers().shown().get().contains(Layer.UNDERLAY));
         if (underlay.isEmpty() || view.getImage() == null) return;
         Underlay u = underlay.get();
         double scale = port.view().get().scale() * u.pixel(), x = port.x(u.corner()), y = port.y(u.corner());

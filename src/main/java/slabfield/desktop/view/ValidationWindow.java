@@ -31,10 +31,16 @@ final class ValidationWindow {
     private ValidationWindow(boolean large) {
         this.large = large;
         PrintedReports.Index index = PrintedReports.index();
-        Parts.fill(cases, List.of(
-                Parts.column("Case", 340, Line::title), Parts.column("Kind", 98, Line::kind), Parts.column("Verdict", 70, Line::verdict),
-                Parts.numbers("Worst, parts\nof tolerance", 112, Line::worst), Parts.column("Source", 260, Line::source),
-                Parts.column("Control, which must turn it red", 280, Line::control)), large);
+        Parts.fill(
+                cases,
+                List.of(
+                        Parts.column("Case", 340, Line::title),
+                        Parts.column("Kind", 98, Line::kind),
+                        Parts.column("Verdict", 70, Line::verdict),
+                        Parts.numbers("Worst, parts\nof tolerance", 112, Line::worst),
+                        Parts.column("Source", 260, Line::source),
+                        Parts.column("Control, which must turn it red", 280, Line::control)),
+                large);
         cases.setRowFactory(t -> new TableRow<>() {
             @Override
             protected void updateItem(Line line, boolean empty) {
@@ -71,8 +77,9 @@ final class ValidationWindow {
         parts.setDividerPositions(0.52);
         VBox.setVgrow(parts, Priority.ALWAYS);
         VBox all = new VBox(
-                Parts.paragraph(PrintedReports.index().summary() + " They are of the run that came with this copy; "
-                        + "\u201cslabfield validate\u201d runs them again. Tolerances come from the source; where one was set after a first run, its SOURCE.md says so."),
+                Parts.paragraph(
+                        PrintedReports.index().summary() + " They are of the run that came with this copy; "
+                                + "\u201cslabfield validate\u201d runs them again. Tolerances come from the source; where one was set after a first run, its SOURCE.md says so."),
                 parts);
         all.getStyleClass().addAll("window", "tab-body");
         all.pseudoClassStateChanged(PseudoClass.getPseudoClass("large"), large);
@@ -82,11 +89,17 @@ final class ValidationWindow {
     private void show(Line line) {
         Report report = PrintedReports.report(line);
         TableView<ClaimLine> claims = Parts.table("Numbers of the case", "It has no numbers.");
-        Parts.fill(claims, List.of(
-                Parts.column("Number", 330, ClaimLine::name), Parts.column("Unit", 84, ClaimLine::unit),
-                Parts.numbers("Source", 130, ClaimLine::source), Parts.numbers("Ours", 110, ClaimLine::ours),
-                Parts.numbers("Error", 110, ClaimLine::error), Parts.column("Tolerance", 170, ClaimLine::tolerance),
-                Parts.column("Verdict", 90, ClaimLine::verdict)), large);
+        Parts.fill(
+                claims,
+                List.of(
+                        Parts.column("Number", 330, ClaimLine::name),
+                        Parts.column("Unit", 84, ClaimLine::unit),
+                        Parts.numbers("Source", 130, ClaimLine::source),
+                        Parts.numbers("Ours", 110, ClaimLine::ours),
+                        Parts.numbers("Error", 110, ClaimLine::error),
+                        Parts.column("Tolerance", 170, ClaimLine::tolerance),
+                        Parts.column("Verdict", 90, ClaimLine::verdict)),
+                large);
         claims.setRowFactory(t -> new TableRow<>() {
             @Override
             protected void updateItem(ClaimLine claim, boolean empty) {
@@ -97,9 +110,13 @@ final class ValidationWindow {
         claims.getItems().setAll(report.claims());
         Parts.asHighAsItsRows(claims);
         detail.getChildren().setAll(Parts.paragraph(line.title() + ". " + report.question(), "name"));
-        report.missed().ifPresent(why -> detail.getChildren().add(Parts.paragraph("Missed, and known to be: " + why, "missed")));
-        detail.getChildren().addAll(
-                claims, Parts.paragraph("Covers " + line.covers() + ".", "soft"),
-                Parts.paragraph("What this does not show: " + report.doesNotShow(), "soft"));
+        report.missed()
+                .ifPresent(
+                        why -> detail.getChildren().add(Parts.paragraph("Missed, and known to be: " + why, "missed")));
+        detail.getChildren()
+                .addAll(
+                        claims,
+                        Parts.paragraph("Covers " + line.covers() + ".", "soft"),
+                        Parts.paragraph("What this does not show: " + report.doesNotShow(), "soft"));
     }
 }

@@ -59,7 +59,8 @@ final class ViewPort {
     void fit() {
         whole = true;
         double side = Math.min(MARGIN, Math.min(width, height) / 4);
-        view.set(PlanView.fit(plan, new Box(side, side, Math.max(side + 1, width - side), Math.max(side + 1, height - side))));
+        view.set(PlanView.fit(
+                plan, new Box(side, side, Math.max(side + 1, width - side), Math.max(side + 1, height - side))));
     }
 
     void pan(double dx, double dy) {

@@ -55,10 +55,23 @@ final class WelcomePane extends StackPane {
     }
 
     private HBox doors() {
-        HBox doors = new HBox(12,
-                door("trace", "Trace a plan", "Lay a scan or a photo of the plan under the drawing, scale it by one known length, draw over it.", this::trace),
-                door("rectangle", "Type a rectangle", "Width, Tab, depth, Enter: the first slab stands, and the map appears with the first suction point.", this::rectangle),
-                door("example", "Open an example", "A house that shows what the map can tell. Nothing that you do to it is saved over it.", this::example));
+        HBox doors = new HBox(
+                12,
+                door(
+                        "trace",
+                        "Trace a plan",
+                        "Lay a scan or a photo of the plan under the drawing, scale it by one known length, draw over it.",
+                        this::trace),
+                door(
+                        "rectangle",
+                        "Type a rectangle",
+                        "Width, Tab, depth, Enter: the first slab stands, and the map appears with the first suction point.",
+                        this::rectangle),
+                door(
+                        "example",
+                        "Open an example",
+                        "A house that shows what the map can tell. Nothing that you do to it is saved over it.",
+                        this::example));
         doors.setAlignment(Pos.CENTER);
         return doors;
     }
@@ -148,7 +161,8 @@ final class WelcomePane extends StackPane {
         VBox list = new VBox(4);
         for (Example example : bench.examples()) {
             Button button = new Button();
-            button.setGraphic(new VBox(2, Parts.label(example.name(), "name"), Parts.paragraph(example.teaches(), "soft")));
+            button.setGraphic(
+                    new VBox(2, Parts.label(example.name(), "name"), Parts.paragraph(example.teaches(), "soft")));
             button.getStyleClass().add("door-example");
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAccessibleText(example.name() + ". " + example.teaches());

@@ -22,17 +22,23 @@ public final class Advising {
     public Advising(Document document, Search finder, TaskRunner runner) {
         this.document = document;
         this.search = new HouseSearch<>(
-                document, finder::suggest, runner,
+                document,
+                finder::suggest,
+                runner,
                 new HouseSearch.Phrases(
                         "Each measure is tried by solving the house with it; nothing is changed until you apply one.",
-                        "Trying measures one by one", "search", "Search again."),
+                        "Trying measures one by one",
+                        "search",
+                        "Search again."),
                 Advising::summary);
         search.found().addListener((o, was, is) -> suggestions.setAll(is.orElse(List.of())));
     }
 
     private static String summary(List<Suggestion> found) {
-        return found.isEmpty() ? "Nothing was found that could be sealed or cored." : Words.count(found.size(), "measure", "measures")
-                + " tried, best first. Gains are of the prediction; whether a place can be cored is for you to judge.";
+        return found.isEmpty()
+                ? "Nothing was found that could be sealed or cored."
+                : Words.count(found.size(), "measure", "measures")
+                        + " tried, best first. Gains are of the prediction; whether a place can be cored is for you to judge.";
     }
 
     /** How the search stands. */
@@ -66,7 +72,8 @@ public final class Advising {
         if (!(measure instanceof Measure.AddSuction add)) return measure;
         Scenario scenario = document.scenario().get();
         String id = add.id();
-        for (int k = 1; scenario.suctionPoint(id).isPresent(); k++) id = "S" + (scenario.suctionPoints().size() + k);
+        for (int k = 1; scenario.suctionPoint(id).isPresent(); k++)
+            id = "S" + (scenario.suctionPoints().size() + k);
         return new Measure.AddSuction(id, add.at(), add.pit(), add.source());
     }
 

@@ -17,7 +17,9 @@ public record AirShare(String source, double flow, double share) {
     public static List<AirShare> of(Result.Solved solved) {
         double exhaust = solved.flows().exhaust();
         List<AirShare> all = new ArrayList<>();
-        solved.flows().bySource().forEach((name, flow) -> all.add(new AirShare(name, flow, exhaust > 0 ? flow / exhaust : Double.NaN)));
+        solved.flows()
+                .bySource()
+                .forEach((name, flow) -> all.add(new AirShare(name, flow, exhaust > 0 ? flow / exhaust : Double.NaN)));
         all.sort(Comparator.comparingDouble((AirShare a) -> -Math.abs(a.flow())));
         return all;
     }

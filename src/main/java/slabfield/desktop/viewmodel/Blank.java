@@ -14,7 +14,8 @@ public final class Blank {
     /** A soil of low permeability; to be changed by who knows better [m/(s Pa)]. */
     private static final double LEAKANCE = 1e-8;
 
-    private static final String NOTES = "Begun blank: fill, soil, joints and suction have usual values until you change them.";
+    private static final String NOTES =
+            "Begun blank: fill, soil, joints and suction have usual values until you change them.";
 
     private Blank() {}
 
@@ -24,8 +25,23 @@ public final class Blank {
 
     static Scenario house(Display display) {
         return new Scenario(
-                "New house", "", NOTES, display, List.of(), new Layer(Fill.of(FillWord.CLEAN_STONE, Fill.USUAL_THICKNESS), List.of()),
-                List.of(), List.of(), List.of(), List.of(), LEAKANCE, 0, Air.STANDARD, List.of(), List.of(), List.of(),
-                Target.COMMON_PRACTICE, Scenario.USUAL_CELL);
+                "New house",
+                "",
+                NOTES,
+                display,
+                List.of(),
+                new Layer(Fill.of(FillWord.CLEAN_STONE, Fill.USUAL_THICKNESS), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                LEAKANCE,
+                0,
+                Air.STANDARD,
+                List.of(),
+                List.of(),
+                List.of(),
+                Target.COMMON_PRACTICE,
+                Scenario.USUAL_CELL);
     }
 }

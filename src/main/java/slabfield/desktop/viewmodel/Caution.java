@@ -37,7 +37,8 @@ public record Caution(String title, String text, String because) {
     private static List<Caution> forHouse(Scenario s) {
         boolean fan = s.suctionPoints().stream().anyMatch(p -> lasting(p.source()));
         boolean drains = !s.drainTiles().isEmpty()
-                || s.openings().stream().anyMatch(o -> o.kind() == OpeningKind.SUMP || o.kind() == OpeningKind.FLOOR_DRAIN);
+                || s.openings().stream()
+                        .anyMatch(o -> o.kind() == OpeningKind.SUMP || o.kind() == OpeningKind.FLOOR_DRAIN);
         boolean test = s.suctionPoints().stream().anyMatch(p -> !lasting(p.source()));
         boolean toSeal = s.openings().stream().anyMatch(o -> o.seal().state() != SealState.SEALED);
         return List.of(
@@ -78,7 +79,9 @@ public record Caution(String title, String text, String because) {
                         "Do not drill or core until an engineer or a scan says it is safe: cutting a tensioned cable can injure and"
                                 + " damage. Never core footings, columns or beams."),
                 always("Silica dust", "Core wet, or drill with a shroud and a HEPA dust collector. No dry sweeping."),
-                always("Asbestos, lead, mould", "If floor tile, mastic, pipe lagging or paint is suspect: stop and have it tested."),
+                always(
+                        "Asbestos, lead, mould",
+                        "If floor tile, mastic, pipe lagging or paint is suspect: stop and have it tested."),
                 always(
                         "Electricity",
                         "Wiring is licensed work: a disconnect in sight of the fan, ground-fault protection for tools, care where the"

@@ -36,8 +36,9 @@ public final class Checklist {
         JobRecord apply(JobRecord before, LocalDateTime moment) throws Blocked;
     }
 
-    private static final String UNSAVED = "The record stands beside the scenario file, and this house has none yet: save it"
-            + " first (File, Save as).";
+    private static final String UNSAVED =
+            "The record stands beside the scenario file, and this house has none yet: save it"
+                    + " first (File, Save as).";
 
     private final Document document;
     private final Consumer<Workbench.Trouble> trouble;
@@ -69,12 +70,15 @@ public final class Checklist {
     }
 
     private void moved(Optional<Path> was, Optional<Path> is) {
-        boolean answered = record.get().filter(r -> !r.equals(JobRecord.empty(r.scenario()))).isPresent();
+        boolean answered = record.get()
+                .filter(r -> !r.equals(JobRecord.empty(r.scenario())))
+                .isPresent();
         reload();
         boolean begun = is.map(RecordFile::beside).filter(Files::exists).isPresent();
         if (answered && !begun && was.isPresent() && is.isPresent())
             note.set("Nothing is answered for this file yet. The answers given before stay in "
-                    + RecordFile.beside(was.get()).getFileName() + "; copy that file where they hold for this house too.");
+                    + RecordFile.beside(was.get()).getFileName()
+                    + "; copy that file where they hold for this house too.");
     }
 
     /** The record; empty where there is no scenario file yet, or where its record cannot be read. */
@@ -116,8 +120,11 @@ public final class Checklist {
 
     private String where(Path place) {
         String name = document.scenario().get().name();
-        String other = record.get().map(JobRecord::scenario).filter(s -> !s.equals(name))
-                .map(s -> " It was begun for \u201c" + s + "\u201d: see whether it belongs to this house.").orElse("");
+        String other = record.get()
+                .map(JobRecord::scenario)
+                .filter(s -> !s.equals(name))
+                .map(s -> " It was begun for \u201c" + s + "\u201d: see whether it belongs to this house.")
+                .orElse("");
         return "Kept in " + place.getFileName() + ", written at each answer." + other;
     }
 
@@ -126,20 +133,28 @@ public final class Checklist {
     }
 
     private JobRecord read(Path place) throws ScenarioProblems {
-        return Files.exists(place) ? RecordFile.read(place) : JobRecord.empty(document.scenario().get().name());
+        return Files.exists(place)
+                ? RecordFile.read(place)
+                : JobRecord.empty(document.scenario().get().name());
     }
 
     /** Answers a gate; an answer with the same note that stands already keeps its time. */
     public void answer(Gate gate, Answer answer, String words) {
         change("This answer is not recorded", (before, moment) -> {
-            boolean same = before.answer(gate).filter(a -> a.answer() == answer && a.note().equals(words.strip())).isPresent();
-            return same ? before : before.with(gate, new GateAnswer(answer, by.get().strip(), moment, words.strip()));
+            boolean same = before.answer(gate)
+                    .filter(a -> a.answer() == answer && a.note().equals(words.strip()))
+                    .isPresent();
+            return same
+                    ? before
+                    : before.with(gate, new GateAnswer(answer, by.get().strip(), moment, words.strip()));
         });
     }
 
     /** Takes an answer back. */
     public void takeBack(Gate gate) {
-        change("This answer is not taken back", (before, moment) -> before.answer(gate).isPresent() ? before.without(gate) : before);
+        change(
+                "This answer is not taken back",
+                (before, moment) -> before.answer(gate).isPresent() ? before.without(gate) : before);
     }
 
     /** Records the draft test that was entered, and empties the entry. */
@@ -149,8 +164,9 @@ public final class Checklist {
             trouble.accept(new Workbench.Trouble("This draft test is not recorded", String.join("\n", problems)));
             return;
         }
-        if (change("This draft test is not recorded", (before, moment) -> before.with(draft.test(by.get().strip(), moment))))
-            draft.clear();
+        if (change(
+                "This draft test is not recorded",
+                (before, moment) -> before.with(draft.test(by.get().strip(), moment)))) draft.clear();
     }
 
     /** Records that the fan is started, unless a draft test forbids it. */
@@ -165,7 +181,9 @@ public final class Checklist {
      * @return whether it is recorded
      */
     public boolean radonTest(String result) {
-        return change("This radon test is not recorded", (before, moment) -> before.with(new RadonTest(moment, result.strip())));
+        return change(
+                "This radon test is not recorded",
+                (before, moment) -> before.with(new RadonTest(moment, result.strip())));
     }
 
     /** Marks the record complete, unless something is open. */
@@ -200,6 +218,8 @@ public final class Checklist {
 
     private LocalDateTime moment() {
         String given = time.get().strip();
-        return given.isEmpty() ? clock.get().truncatedTo(ChronoUnit.MINUTES) : LocalDateTime.parse(given.replace(' ', 'T'));
+        return given.isEmpty()
+                ? clock.get().truncatedTo(ChronoUnit.MINUTES)
+                : LocalDateTime.parse(given.replace(' ', 'T'));
     }
 }

@@ -142,7 +142,10 @@ public final class Document {
      * @param drag moves in a row with the same number are one step of the history
      */
     public void movePin(int number, Point to, int drag) {
-        pin("move pin " + number, Optional.of("pin " + number + " drag " + drag), pins.get().moved(number, to));
+        pin(
+                "move pin " + number,
+                Optional.of("pin " + number + " drag " + drag),
+                pins.get().moved(number, to));
     }
 
     private void pin(String label, Optional<String> mergeKey, Pins after) {

@@ -83,7 +83,9 @@ public final class DraftEntry {
 
     /** True where something was entered that is not recorded. */
     public boolean isBegun() {
-        return texts().stream().anyMatch(t -> !t.get().isBlank()) || fanRunning.get().isPresent() || outcome.get().isPresent()
+        return texts().stream().anyMatch(t -> !t.get().isBlank())
+                || fanRunning.get().isPresent()
+                || outcome.get().isPresent()
                 || steps.values().stream().anyMatch(s -> s.get().isPresent());
     }
 
@@ -116,12 +118,21 @@ public final class DraftEntry {
         Map<DraftStep, Answer> answers = new EnumMap<>(DraftStep.class);
         steps.forEach((step, answer) -> answer.get().ifPresent(a -> answers.put(step, a)));
         return new DraftTest(
-                appliance.get().strip(), fanRunning.get().orElseThrow(), outcome.get().orElseThrow(), answers,
-                plain(quantity("", housePressure, Dimension.PRESSURE, none)), plain(quantity("", draft, Dimension.PRESSURE, none)),
-                plain(quantity("", spillage, Dimension.DURATION, none)), plain(monoxide(none)), by, time, note.get().strip());
+                appliance.get().strip(),
+                fanRunning.get().orElseThrow(),
+                outcome.get().orElseThrow(),
+                answers,
+                plain(quantity("", housePressure, Dimension.PRESSURE, none)),
+                plain(quantity("", draft, Dimension.PRESSURE, none)),
+                plain(quantity("", spillage, Dimension.DURATION, none)),
+                plain(monoxide(none)),
+                by,
+                time,
+                note.get().strip());
     }
 
-    private static Optional<Double> quantity(String name, StringProperty text, Dimension dimension, List<String> problems) {
+    private static Optional<Double> quantity(
+            String name, StringProperty text, Dimension dimension, List<String> problems) {
         if (text.get().isBlank()) return Optional.empty();
         try {
             return Optional.of(Quantity.parse(text.get().strip(), dimension));

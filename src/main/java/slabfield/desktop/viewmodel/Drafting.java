@@ -76,7 +76,8 @@ final class Drafting {
             snapGrid = grid;
             snapper = new Snapper(snapsTo, List.of(), layers.shown().get(), grid);
         }
-        Optional<Point> close = points.stream().filter(q -> q.distanceTo(p.at()) <= p.reach()).findFirst();
+        Optional<Point> close =
+                points.stream().filter(q -> q.distanceTo(p.at()) <= p.reach()).findFirst();
         if (close.isPresent()) return new Snap(close.get(), Snap.Sort.CORNER, List.of());
         return snapper.snap(p.at(), last(), p.reach());
     }
@@ -140,7 +141,8 @@ final class Drafting {
             points.add(at);
             boolean two = points.size() == 2;
             if (two && tool.style() == Tool.Style.RECTANGLE) done(Places.rectangle(points.get(0), at), finish);
-            else if (two && (tool.style() == Tool.Style.SPAN || tool.style() == Tool.Style.MEASURE)) done(List.copyOf(points), finish);
+            else if (two && (tool.style() == Tool.Style.SPAN || tool.style() == Tool.Style.MEASURE))
+                done(List.copyOf(points), finish);
         }
     }
 
@@ -179,7 +181,9 @@ final class Drafting {
 
     /** Where a rectangle begins whose size alone is typed: at the origin, or beside what is there. */
     private Point firstCorner() {
-        List<Point> all = document.scenario().get().slabs().stream().flatMap(s -> s.outline().stream()).toList();
+        List<Point> all = document.scenario().get().slabs().stream()
+                .flatMap(s -> s.outline().stream())
+                .toList();
         if (all.isEmpty()) return new Point(0, 0);
         Frame frame = Frame.about(all);
         return Places.whole(frame.right() + BESIDE, frame.low());
@@ -190,10 +194,15 @@ final class Drafting {
         Optional<Point> from = last();
         if (tool.style() == Tool.Style.RECTANGLE) {
             Point corner = from.orElseGet(this::firstCorner);
-            double width = length(typed.first(), towards.x() - corner.x()), depth = length(typed.second(), towards.y() - corner.y());
-            return Places.moved(corner, signed(width, towards.x() - corner.x(), from), signed(depth, towards.y() - corner.y(), from));
+            double width = length(typed.first(), towards.x() - corner.x()),
+                    depth = length(typed.second(), towards.y() - corner.y());
+            return Places.moved(
+                    corner,
+                    signed(width, towards.x() - corner.x(), from),
+                    signed(depth, towards.y() - corner.y(), from));
         }
-        if (from.isEmpty()) return Places.whole(length(typed.first(), towards.x()), length(typed.second(), towards.y()));
+        if (from.isEmpty())
+            return Places.whole(length(typed.first(), towards.x()), length(typed.second(), towards.y()));
         double length = length(typed.first(), from.get().distanceTo(towards));
         double angle = typed.second().isBlank() ? Places.angle(from.get(), towards) : Typed.angle(typed.second());
         return Places.at(from.get(), length, angle);

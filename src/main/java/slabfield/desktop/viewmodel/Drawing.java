@@ -11,9 +11,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import slabfield.desktop.drawing.Hit;
 import slabfield.desktop.drawing.Item;
 import slabfield.desktop.drawing.Kind;
-import slabfield.desktop.drawing.Snap;
 import slabfield.desktop.drawing.Typed;
-import slabfield.model.Point;
 
 /** The pointer and the keys on the plan: chooses, moves, draws. Knows nothing of pixels and toolkits. */
 public final class Drawing {
@@ -45,9 +43,15 @@ public final class Drawing {
             hint.set(is.hint());
             show();
         });
-        selection.items().addListener((o, was, is) -> suctions.selected().set(
-                selection.single().filter(i -> i.kind() == Kind.SUCTION).map(Item::id)));
-        suctions.selected().addListener((o, was, is) -> is.ifPresent(id -> selection.set(List.of(Item.of(Kind.SUCTION, id)))));
+        selection
+                .items()
+                .addListener((o, was, is) -> suctions.selected()
+                        .set(selection
+                                .single()
+                                .filter(i -> i.kind() == Kind.SUCTION)
+                                .map(Item::id)));
+        suctions.selected()
+                .addListener((o, was, is) -> is.ifPresent(id -> selection.set(List.of(Item.of(Kind.SUCTION, id)))));
         document.opened().addListener((o, was, is) -> tool.set(Tool.SELECT));
     }
 
@@ -147,7 +151,8 @@ public final class Drawing {
         try {
             if (finisher.wantsLength()) finisher.enter();
             else drafting.enter(finisher);
-            if (!finisher.wantsLength() && !finisher.hasSaid()) hint.set(tool.get().hint());
+            if (!finisher.wantsLength() && !finisher.hasSaid())
+                hint.set(tool.get().hint());
         } catch (IllegalArgumentException wrong) {
             hint.set(wrong.getMessage());
         }

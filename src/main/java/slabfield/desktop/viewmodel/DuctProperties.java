@@ -39,15 +39,27 @@ final class DuctProperties {
         String help = "Flow at pressure rise, such as \"60 cfm at 1.2 inH2O\"; numbers alone have the units shown. ";
         for (int k = 0; k < curve.flows().size(); k++) {
             int at = k;
-            text("Fan point " + (k + 1), help + "Left empty, the point is taken away.", point(curve, k),
-                    (s, typed) -> put.apply(s, c -> typed.isBlank() ? without(c, at) : added(without(c.flows(), at), without(c.rises(), at), typed)));
+            text(
+                    "Fan point " + (k + 1),
+                    help + "Left empty, the point is taken away.",
+                    point(curve, k),
+                    (s, typed) -> put.apply(
+                            s,
+                            c -> typed.isBlank()
+                                    ? without(c, at)
+                                    : added(without(c.flows(), at), without(c.rises(), at), typed)));
         }
-        text("One point more", help + "It finds its place by its flow.", "", (s, typed) -> put.apply(s, c -> added(c.flows(), c.rises(), typed)));
+        text(
+                "One point more",
+                help + "It finds its place by its flow.",
+                "",
+                (s, typed) -> put.apply(s, c -> added(c.flows(), c.rises(), typed)));
     }
 
     private String point(FanCurve curve, int k) {
         return Quantity.format(curve.flows().get(k), units.flow().get(), DIGITS) + " at "
-                + Quantity.format(curve.rises().get(k), units.pressure().get(), DIGITS).replace('-', '\u2212');
+                + Quantity.format(curve.rises().get(k), units.pressure().get(), DIGITS)
+                        .replace('-', '\u2212');
     }
 
     private static FanCurve without(FanCurve curve, int at) {
@@ -62,9 +74,13 @@ final class DuctProperties {
 
     private FanCurve added(List<Double> flows, List<Double> rises, String typed) {
         String[] parts = typed.split("\\bat\\b|@", -1);
-        if (parts.length != 2) throw new IllegalArgumentException("\"" + typed + "\" is no point of a fan; write flow at rise, such as \"60 cfm at 1.2 inH2O\".");
-        double flow = SuctionProperties.quantity(parts[0], Dimension.FLOW, units.flow().get().symbol());
-        double rise = SuctionProperties.quantity(parts[1], Dimension.PRESSURE, units.pressure().get().symbol());
+        if (parts.length != 2)
+            throw new IllegalArgumentException(
+                    "\"" + typed + "\" is no point of a fan; write flow at rise, such as \"60 cfm at 1.2 inH2O\".");
+        double flow = SuctionProperties.quantity(
+                parts[0], Dimension.FLOW, units.flow().get().symbol());
+        double rise = SuctionProperties.quantity(
+                parts[1], Dimension.PRESSURE, units.pressure().get().symbol());
         List<Double> allFlows = new ArrayList<>(flows), allRises = new ArrayList<>(rises);
         int at = (int) flows.stream().filter(f -> f < flow).count();
         allFlows.add(at, flow);
@@ -74,15 +90,21 @@ final class DuctProperties {
 
     /** How many stretches of pipe, and rows for each. */
     void run(List<Pipe> run, BiFunction<Scenario, UnaryOperator<List<Pipe>>, Scenario> put) {
-        text("Pipe stretches", "Stretches of pipe one after the other; each has a diameter of its own.", String.valueOf(run.size()),
+        text(
+                "Pipe stretches",
+                "Stretches of pipe one after the other; each has a diameter of its own.",
+                String.valueOf(run.size()),
                 (s, typed) -> put.apply(s, r -> resized(r, whole(typed))));
         for (int k = 0; k < run.size(); k++) {
             int at = k;
-            stretch(run.size() == 1 ? "Pipe " : "Pipe " + (k + 1) + " ", run.get(k), (s, change) -> put.apply(s, r -> {
-                List<Pipe> out = new ArrayList<>(r);
-                out.set(at, change.apply(r.get(at)));
-                return out;
-            }));
+            stretch(
+                    run.size() == 1 ? "Pipe " : "Pipe " + (k + 1) + " ",
+                    run.get(k),
+                    (s, change) -> put.apply(s, r -> {
+                        List<Pipe> out = new ArrayList<>(r);
+                        out.set(at, change.apply(r.get(at)));
+                        return out;
+                    }));
         }
     }
 
@@ -90,7 +112,9 @@ final class DuctProperties {
     private static List<Pipe> resized(List<Pipe> run, int wanted) {
         if (wanted > MOST) throw new IllegalArgumentException("A run has at most " + MOST + " stretches.");
         if (wanted <= run.size()) return run.subList(0, wanted);
-        double diameter = run.isEmpty() ? NominalPipe.FOUR_INCH.insideDiameter() : run.get(run.size() - 1).diameter();
+        double diameter = run.isEmpty()
+                ? NominalPipe.FOUR_INCH.insideDiameter()
+                : run.get(run.size() - 1).diameter();
         List<Pipe> out = new ArrayList<>(run);
         out.addAll(Collections.nCopies(wanted - run.size(), new Pipe(diameter, 0, 0, 0, Pipe.USUAL_ROUGHNESS)));
         return out;
@@ -98,40 +122,122 @@ final class DuctProperties {
 
     private void stretch(String pipe, Pipe p, BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put) {
         Unit small = units.length().get() == Unit.FOOT ? Unit.INCH : Unit.MILLIMETRE;
-        text(pipe + "diameter", "Inside, not the nominal size. A number alone is in " + small.symbol() + ".", Quantity.format(p.diameter(), small, DIGITS),
+        text(
+                pipe + "diameter",
+                "Inside, not the nominal size. A number alone is in " + small.symbol() + ".",
+                Quantity.format(p.diameter(), small, DIGITS),
                 (s, t) -> put.apply(s, o -> o.withDiameter(Typed.length(t, small))));
-        length(pipe + "length", "Straight lengths together.", p.length(), put,
-                (o, v) -> new Pipe(o.diameter(), v, o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
-        length(pipe + "rise", "How much higher its end is than its beginning; below 0 where it falls.", p.rise(), put,
-                (o, v) -> new Pipe(o.diameter(), o.length(), o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), v));
-        count(pipe + "bends 90\u00b0", "Each stands for 30 diameters of pipe.", p.ells(), put,
-                (o, n) -> new Pipe(o.diameter(), o.length(), n, o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
-        turns(pipe + "bends 45\u00b0", "Each stands for 16 diameters of pipe.", p.turns().halfElls(), put, (t, n) -> new Turns(n, t.teesThrough(), t.teesByBranch()));
-        turns(pipe + "tees run", "Tees run straight through; each stands for 20 diameters of pipe.", p.turns().teesThrough(), put,
+        length(
+                pipe + "length",
+                "Straight lengths together.",
+                p.length(),
+                put,
+                (o, v) -> new Pipe(
+                        o.diameter(), v, o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
+        length(
+                pipe + "rise",
+                "How much higher its end is than its beginning; below 0 where it falls.",
+                p.rise(),
+                put,
+                (o, v) -> new Pipe(
+                        o.diameter(), o.length(), o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), v));
+        count(
+                pipe + "bends 90\u00b0",
+                "Each stands for 30 diameters of pipe.",
+                p.ells(),
+                put,
+                (o, n) -> new Pipe(
+                        o.diameter(), o.length(), n, o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
+        turns(
+                pipe + "bends 45\u00b0",
+                "Each stands for 16 diameters of pipe.",
+                p.turns().halfElls(),
+                put,
+                (t, n) -> new Turns(n, t.teesThrough(), t.teesByBranch()));
+        turns(
+                pipe + "tees run",
+                "Tees run straight through; each stands for 20 diameters of pipe.",
+                p.turns().teesThrough(),
+                put,
                 (t, n) -> new Turns(t.halfElls(), n, t.teesByBranch()));
-        turns(pipe + "tees turned", "Tees entered by their branch; each stands for 60 diameters of pipe.", p.turns().teesByBranch(), put,
+        turns(
+                pipe + "tees turned",
+                "Tees entered by their branch; each stands for 60 diameters of pipe.",
+                p.turns().teesByBranch(),
+                put,
                 (t, n) -> new Turns(t.halfElls(), t.teesThrough(), n));
-        text(pipe + "fittings", "Further losses, entrance and exit among them, as a sum of coefficients on the velocity head.", plain(p.fittings()),
-                (s, t) -> put.apply(s, o -> new Pipe(o.diameter(), o.length(), o.ells(), number(t), o.roughness(), o.turns(), o.valve(), o.rise())));
-        text(pipe + "valve", "Coefficient of a balance valve on the velocity head; 0 for none.", plain(p.valve()), (s, t) -> put.apply(s, o -> o.withValve(number(t))));
+        text(
+                pipe + "fittings",
+                "Further losses, entrance and exit among them, as a sum of coefficients on the velocity head.",
+                plain(p.fittings()),
+                (s, t) -> put.apply(
+                        s,
+                        o -> new Pipe(
+                                o.diameter(),
+                                o.length(),
+                                o.ells(),
+                                number(t),
+                                o.roughness(),
+                                o.turns(),
+                                o.valve(),
+                                o.rise())));
+        text(
+                pipe + "valve",
+                "Coefficient of a balance valve on the velocity head; 0 for none.",
+                plain(p.valve()),
+                (s, t) -> put.apply(s, o -> o.withValve(number(t))));
     }
 
-    private void length(String label, String help, double value, BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put, BiFunction<Pipe, Double, Pipe> with) {
-        text(label, help + " A number alone has the unit shown.", units.length(value),
-                (s, t) -> put.apply(s, o -> with.apply(o, Typed.length(t, units.length().get()))));
+    private void length(
+            String label,
+            String help,
+            double value,
+            BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put,
+            BiFunction<Pipe, Double, Pipe> with) {
+        text(
+                label,
+                help + " A number alone has the unit shown.",
+                units.length(value),
+                (s, t) -> put.apply(
+                        s, o -> with.apply(o, Typed.length(t, units.length().get()))));
     }
 
-    private void count(String label, String help, int value, BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put, BiFunction<Pipe, Integer, Pipe> with) {
+    private void count(
+            String label,
+            String help,
+            int value,
+            BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put,
+            BiFunction<Pipe, Integer, Pipe> with) {
         text(label, help, String.valueOf(value), (s, t) -> put.apply(s, o -> with.apply(o, whole(t))));
     }
 
-    private void turns(String label, String help, int value, BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put, BiFunction<Turns, Integer, Turns> with) {
-        count(label, help, value, put, (o, n) -> new Pipe(
-                o.diameter(), o.length(), o.ells(), o.fittings(), o.roughness(), with.apply(o.turns(), n), o.valve(), o.rise()));
+    private void turns(
+            String label,
+            String help,
+            int value,
+            BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put,
+            BiFunction<Turns, Integer, Turns> with) {
+        count(
+                label,
+                help,
+                value,
+                put,
+                (o, n) -> new Pipe(
+                        o.diameter(),
+                        o.length(),
+                        o.ells(),
+                        o.fittings(),
+                        o.roughness(),
+                        with.apply(o.turns(), n),
+                        o.valve(),
+                        o.rise()));
     }
 
     private void text(String label, String help, String value, Property.Change change) {
-        String whole = of + (of.isEmpty() ? label : label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1));
+        String whole = of
+                + (of.isEmpty()
+                        ? label
+                        : label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1));
         list.add(new Property(whole, help, List.of(), value, change));
     }
 
@@ -140,7 +246,8 @@ final class DuctProperties {
     }
 
     private static double number(String text) {
-        if (text.strip().matches("\\d+([.,]\\d+)?")) return Double.parseDouble(text.strip().replace(',', '.'));
+        if (text.strip().matches("\\d+([.,]\\d+)?"))
+            return Double.parseDouble(text.strip().replace(',', '.'));
         throw new IllegalArgumentException("\"" + text.strip() + "\" is not a number from 0 up.");
     }
 

@@ -42,7 +42,7 @@ final class Finisher implements Drafting.Finish {
         Point first = points.get(0), last = points.get(points.size() - 1);
         said = false;
         switch (tool.get()) {
-            case SELECT -> { }
+            case SELECT -> {}
             case OUTLINE, RECTANGLE -> outline(points, Makers::slab);
             case ZONE -> outline(points, Makers::zone);
             case NO_DRILL -> outline(points, Makers::noDrill);
@@ -75,7 +75,8 @@ final class Finisher implements Drafting.Finish {
     }
 
     private void outline(List<Point> corners, Outline maker) {
-        if (Math.abs(Places.twiceArea(corners)) < NO_LENGTH) tell("These corners enclose no area; draw them further apart.");
+        if (Math.abs(Places.twiceArea(corners)) < NO_LENGTH)
+            tell("These corners enclose no area; draw them further apart.");
         else make(s -> maker.of(s, corners));
     }
 
@@ -87,17 +88,22 @@ final class Finisher implements Drafting.Finish {
         Optional<Makers.Made> made = maker.of(document.scenario().get());
         if (made.isEmpty()) tell(otherwise);
         else {
-            document.edit(Edit.of("draw " + made.get().item().title(), s -> made.get().scenario()));
+            document.edit(
+                    Edit.of("draw " + made.get().item().title(), s -> made.get().scenario()));
             selection.set(List.of(made.get().item()));
         }
     }
 
     private void gap(Point at, double length) {
-        made(s -> Makers.gap(s, at, length > NO_LENGTH ? length : USUAL_GAP), "A gap lies in a barrier; draw the barrier first.");
+        made(
+                s -> Makers.gap(s, at, length > NO_LENGTH ? length : USUAL_GAP),
+                "A gap lies in a barrier; draw the barrier first.");
     }
 
     private void tileBreak(Point at, double length) {
-        made(s -> Makers.tileBreak(s, at, length > NO_LENGTH ? length : USUAL_BREAK), "A break lies in a tile; draw the tile first.");
+        made(
+                s -> Makers.tileBreak(s, at, length > NO_LENGTH ? length : USUAL_BREAK),
+                "A break lies in a tile; draw the tile first.");
     }
 
     /** A click on a slab's edge stands for the whole edge, for the tools that usually follow one. */
@@ -115,14 +121,17 @@ final class Finisher implements Drafting.Finish {
     private boolean along(Point at, double reach) {
         for (Slab slab : document.scenario().get().slabs())
             for (int i = 0; i < slab.outline().size(); i++) {
-                Point a = slab.outline().get(i), b = slab.outline().get((i + 1) % slab.outline().size());
+                Point a = slab.outline().get(i),
+                        b = slab.outline().get((i + 1) % slab.outline().size());
                 boolean near = Places.nearest(at, a, b).distanceTo(at) <= reach;
                 if (!near || a.distanceTo(at) <= reach || b.distanceTo(at) <= reach) continue;
                 switch (tool.get()) {
                     case WALL -> make(s -> Makers.wall(s, List.of(a, b)));
                     case JOINT -> make(s -> Makers.perimeter(s, slab.id()));
-                    case TILE -> made(s -> Makers.loopInside(slab).map(loop -> Makers.tile(s, loop)),
-                            "This slab is too narrow for a loop of tile; draw the tile point by point.");
+                    case TILE ->
+                        made(
+                                s -> Makers.loopInside(slab).map(loop -> Makers.tile(s, loop)),
+                                "This slab is too narrow for a loop of tile; draw the tile point by point.");
                     default -> {
                         return false;
                     }
@@ -134,7 +143,8 @@ final class Finisher implements Drafting.Finish {
 
     private String measure(Point a, Point b) {
         return units.length(a.distanceTo(b)) + "; across " + units.length(Math.abs(b.x() - a.x())) + ", up "
-                + units.length(Math.abs(b.y() - a.y())) + ", angle " + Math.round(Math.toDegrees(Places.angle(a, b))) + "\u00b0";
+                + units.length(Math.abs(b.y() - a.y())) + ", angle " + Math.round(Math.toDegrees(Places.angle(a, b)))
+                + "\u00b0";
     }
 
     private void ask(List<Point> points) {
@@ -179,13 +189,17 @@ final class Finisher implements Drafting.Finish {
 
     /** Takes the true length that was typed. */
     void enter() {
-        double length = Typed.length(typed, units.length().get()), drawn = span.get(0).distanceTo(span.get(1));
+        double length = Typed.length(typed, units.length().get()),
+                drawn = span.get(0).distanceTo(span.get(1));
         if (!(length > 0)) throw new IllegalArgumentException("A length must be above 0.");
         if (tool.get() == Tool.CHECK) {
             double error = 100 * (drawn - length) / length;
             forget();
-            tell("On the picture it is " + units.length(drawn) + ": " + String.format(Locale.ROOT, "%+.1f", error).replace('-', '\u2212')
-                    + " % off." + (Math.abs(error) > 2 ? " Scale it again over a longer line; a photograph taken at a slant never fits." : ""));
+            tell("On the picture it is " + units.length(drawn) + ": "
+                    + String.format(Locale.ROOT, "%+.1f", error).replace('-', '\u2212') + " % off."
+                    + (Math.abs(error) > 2
+                            ? " Scale it again over a longer line; a photograph taken at a slant never fits."
+                            : ""));
             return;
         }
         Point fixed = span.get(0);

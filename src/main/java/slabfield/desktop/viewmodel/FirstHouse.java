@@ -52,8 +52,9 @@ public final class FirstHouse {
 
     /** Solves as usual, but for the first house, which is solved already or very soon. */
     public Solving.Solver solver() {
-        return (scenario, extent, progress) -> solves && scenario == example().scenario() && extent == SlabSolver.Extent.FULL
-                ? solved.join()
-                : SlabSolver.solve(scenario, extent, progress);
+        return (scenario, extent, progress) ->
+                solves && scenario == example().scenario() && extent == SlabSolver.Extent.FULL
+                        ? solved.join()
+                        : SlabSolver.solve(scenario, extent, progress);
     }
 }

@@ -52,20 +52,23 @@ final class Following {
     void want(long number, Scenario drawn) {
         if (wanted.getAndSet(new Wanted(number, drawn)) != null) return;
         AtomicReference<Wanted> taken = new AtomicReference<>();
-        last = Optional.of(runner.run(progress -> {
-            taken.set(wanted.getAndSet(null));
-            return Optional.ofNullable(taken.get()).map(w -> step(w, progress));
-        }, new TaskRunner.Outcome<Optional<Step>>() {
-            @Override
-            public void done(Optional<Step> step) {
-                step.ifPresent(landed);
-            }
+        last = Optional.of(runner.run(
+                progress -> {
+                    taken.set(wanted.getAndSet(null));
+                    return Optional.ofNullable(taken.get()).map(w -> step(w, progress));
+                },
+                new TaskRunner.Outcome<Optional<Step>>() {
+                    @Override
+                    public void done(Optional<Step> step) {
+                        step.ifPresent(landed);
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (taken.get() != null) failure.of(taken.get().number(), taken.get().drawn(), reason);
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (taken.get() != null)
+                            failure.of(taken.get().number(), taken.get().drawn(), reason);
+                    }
+                }));
     }
 
     private Step step(Wanted now, Progress progress) {

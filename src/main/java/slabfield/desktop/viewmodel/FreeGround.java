@@ -39,13 +39,16 @@ final class FreeGround {
 
     private static Geometry free(Scenario scenario, SuctionPoint point) {
         double radius = point.pit().radius();
-        Geometry free = Shapes.union(scenario.slabs()).difference(Shapes.airtight(scenario.barriers())).buffer(-MARGIN);
+        Geometry free = Shapes.union(scenario.slabs())
+                .difference(Shapes.airtight(scenario.barriers()))
+                .buffer(-MARGIN);
         for (Opening o : scenario.openings())
             if (o.place() instanceof Opening.Spot spot)
                 free = free.difference(Shapes.disc(spot.at(), 1.01 * (radius + spot.radius())));
         for (SuctionPoint other : scenario.suctionPoints())
             if (!other.id().equals(point.id()) && other.tile().isEmpty())
-                free = free.difference(Shapes.disc(other.at(), 1.01 * (radius + other.pit().radius())));
+                free = free.difference(
+                        Shapes.disc(other.at(), 1.01 * (radius + other.pit().radius())));
         return free;
     }
 

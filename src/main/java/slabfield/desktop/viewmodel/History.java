@@ -48,7 +48,9 @@ final class History {
     }
 
     private void step(String label, Optional<String> mergeKey, Scenario scenario, Pins pins, boolean mayProlong) {
-        boolean prolongs = mayProlong && mergeKey.isPresent() && mergeKey.equals(steps.get(at).mergeKey());
+        boolean prolongs = mayProlong
+                && mergeKey.isPresent()
+                && mergeKey.equals(steps.get(at).mergeKey());
         if (prolongs) at--;
         steps.subList(at + 1, steps.size()).clear();
         if (prolongs && scenario.equals(current()) && pins.equals(pins())) return;
@@ -62,7 +64,8 @@ final class History {
         int now = 0;
         for (int k = 0; k < steps.size(); k++) {
             Step s = steps.get(k);
-            if (k == 0 || s.scenario() != steps.get(k - 1).scenario()) carried.add(new Step(s.label(), s.mergeKey(), s.scenario(), pins));
+            if (k == 0 || s.scenario() != steps.get(k - 1).scenario())
+                carried.add(new Step(s.label(), s.mergeKey(), s.scenario(), pins));
             if (k == at) now = carried.size() - 1;
         }
         steps.clear();

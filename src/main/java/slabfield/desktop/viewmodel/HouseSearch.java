@@ -50,7 +50,8 @@ public final class HouseSearch<T> {
     private long asked;
 
     /** @param summary what is said about something found */
-    public HouseSearch(Document document, Work<T> work, TaskRunner runner, Phrases phrases, Function<T, String> summary) {
+    public HouseSearch(
+            Document document, Work<T> work, TaskRunner runner, Phrases phrases, Function<T, String> summary) {
         this.document = document;
         this.work = work;
         this.runner = runner;
@@ -140,7 +141,10 @@ public final class HouseSearch<T> {
 
     private void stepped(int done, int total) {
         progress.set(total > 0 ? Math.max(progress.get(), Math.min(1, (double) done / total)) : -1);
-        message.set(total <= 0 ? phrases.underWay() + "." : phrases.underWay() + ": " + Math.round(100 * Math.max(0, progress.get())) + " % done.");
+        message.set(
+                total <= 0
+                        ? phrases.underWay() + "."
+                        : phrases.underWay() + ": " + Math.round(100 * Math.max(0, progress.get())) + " % done.");
     }
 
     private void landed(Scenario house, T value) {

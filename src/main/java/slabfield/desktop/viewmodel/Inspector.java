@@ -35,12 +35,16 @@ public final class Inspector {
         Scenario scenario = document.scenario().get();
         List<Item> items = selection.items().get();
         if (items.isEmpty()) return house(scenario);
-        List<List<Property>> each = items.stream().map(i -> Properties.of(scenario, i, units)).toList();
+        List<List<Property>> each =
+                items.stream().map(i -> Properties.of(scenario, i, units)).toList();
         if (each.size() == 1) return each.get(0);
         List<Property> common = new ArrayList<>();
         for (Property first : each.get(0)) {
-            List<Property> same = each.stream().flatMap(list -> list.stream()
-                    .filter(p -> p.label().equals(first.label()) && p.choices().equals(first.choices()))).toList();
+            List<Property> same = each.stream()
+                    .flatMap(list -> list.stream()
+                            .filter(p -> p.label().equals(first.label())
+                                    && p.choices().equals(first.choices())))
+                    .toList();
             if (same.size() == items.size() && !first.label().equals(NAME)) common.add(merged(same));
         }
         return common;
@@ -49,25 +53,41 @@ public final class Inspector {
     private static Property merged(List<Property> same) {
         Property first = same.get(0);
         boolean alike = same.stream().allMatch(p -> p.value().equals(first.value()));
-        return new Property(first.label(), first.help(), first.choices(), alike ? first.value() : Property.MIXED, (s, text) -> {
-            Scenario after = s;
-            for (Property p : same) after = p.change().of(after, text);
-            return after;
-        });
+        return new Property(
+                first.label(), first.help(), first.choices(), alike ? first.value() : Property.MIXED, (s, text) -> {
+                    Scenario after = s;
+                    for (Property p : same) after = p.change().of(after, text);
+                    return after;
+                });
     }
 
     private List<Property> house(Scenario scenario) {
         List<Property> list = new ArrayList<>();
-        list.add(new Property(NAME, "What you call this house.", List.of(), scenario.name(), (s, text) -> s.withName(text.strip())));
+        list.add(new Property(
+                NAME, "What you call this house.", List.of(), scenario.name(), (s, text) -> s.withName(text.strip())));
         list.addAll(FillProperties.ofLayer(scenario, units));
-        list.add(new Property("Target vacuum", "Every place should have at least this; a positive number.", List.of(),
-                units.exactPressure(scenario.target().vacuum()), (s, text) -> s.withTarget(new Target(
-                        SuctionProperties.quantity(text, Dimension.PRESSURE, units.pressure().get().symbol()), "own choice"))));
-        list.add(new Property("Outdoors at floor", "Pressure outdoors at floor level, relative to the room.", List.of(),
-                units.exactPressure(scenario.outdoorPressure()), (s, text) -> s.withOutdoorPressure(
-                        SuctionProperties.quantity(text, Dimension.PRESSURE, units.pressure().get().symbol()))));
-        list.add(new Property("Grid cell", "Side of a cell of the solver's grid; smaller is finer and slower.", List.of(),
-                units.length(scenario.cellSize()), (s, text) -> s.withCellSize(Typed.length(text, units.length().get()))));
+        list.add(new Property(
+                "Target vacuum",
+                "Every place should have at least this; a positive number.",
+                List.of(),
+                units.exactPressure(scenario.target().vacuum()),
+                (s, text) -> s.withTarget(new Target(
+                        SuctionProperties.quantity(
+                                text, Dimension.PRESSURE, units.pressure().get().symbol()),
+                        "own choice"))));
+        list.add(new Property(
+                "Outdoors at floor",
+                "Pressure outdoors at floor level, relative to the room.",
+                List.of(),
+                units.exactPressure(scenario.outdoorPressure()),
+                (s, text) -> s.withOutdoorPressure(SuctionProperties.quantity(
+                        text, Dimension.PRESSURE, units.pressure().get().symbol()))));
+        list.add(new Property(
+                "Grid cell",
+                "Side of a cell of the solver's grid; smaller is finer and slower.",
+                List.of(),
+                units.length(scenario.cellSize()),
+                (s, text) -> s.withCellSize(Typed.length(text, units.length().get()))));
         return list;
     }
 
@@ -81,7 +101,8 @@ public final class Inspector {
         try {
             Scenario after = property.change().of(document.scenario().get(), text);
             Optional<Item> named = property.label().equals(NAME) ? selection.single() : Optional.empty();
-            document.edit(Edit.of("change " + property.label().toLowerCase(Locale.ROOT) + " of " + title(), s -> after));
+            document.edit(
+                    Edit.of("change " + property.label().toLowerCase(Locale.ROOT) + " of " + title(), s -> after));
             named.ifPresent(i -> selection.set(List.of(Item.of(i.kind(), text.strip()))));
             return Optional.empty();
         } catch (IllegalArgumentException wrong) {

@@ -49,7 +49,9 @@ public final class Layers {
     /** A scenario with what is on the shown layers alone; slabs stay, since all else lies on them. */
     public Scenario visible(Scenario scenario) {
         List<Item> hidden = Items.all(scenario).stream()
-                .filter(i -> i.kind().layer() != Layer.SLABS && i.kind().layer() != Layer.UNDERLAY && !shown.get().contains(i.kind().layer()))
+                .filter(i -> i.kind().layer() != Layer.SLABS
+                        && i.kind().layer() != Layer.UNDERLAY
+                        && !shown.get().contains(i.kind().layer()))
                 .toList();
         return hidden.isEmpty() ? scenario : Edits.remove(scenario, hidden);
     }

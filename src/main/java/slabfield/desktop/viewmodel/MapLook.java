@@ -58,7 +58,9 @@ public final class MapLook {
 
     /** Holds the range that a prediction is shown with. */
     public void lock(Solving.Picture picture) {
-        picture.solved().ifPresent(s -> locked.set(Optional.of(VacuumMap.scale(s, style.get()).range())));
+        picture.solved()
+                .ifPresent(s ->
+                        locked.set(Optional.of(VacuumMap.scale(s, style.get()).range())));
     }
 
     /** Lets the range follow each prediction again. */

@@ -20,6 +20,7 @@ final class Pace {
     private static final double STEP = 1.6;
     /** Solves of a new grid that tell nothing: they lay the grid, and have no answer to start from. */
     private static final int FIRST = 3;
+
     private static final int JUDGED = 6;
 
     private double most = MOST_CELLS;

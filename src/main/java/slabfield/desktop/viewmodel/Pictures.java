@@ -37,7 +37,8 @@ public final class Pictures {
     public void choose(Path file) {
         run(() -> PictureFile.read(file), picture -> {
             chosen.put(picture.name(), file);
-            document.edit(Edit.of("lay the picture " + picture.name(), s -> Tracing.laid(s, picture.name(), picture.width())));
+            document.edit(Edit.of(
+                    "lay the picture " + picture.name(), s -> Tracing.laid(s, picture.name(), picture.width())));
         });
     }
 
@@ -45,19 +46,24 @@ public final class Pictures {
     public <T> void load(String name, Function<Loaded, T> decode, BiConsumer<Loaded, T> show) {
         Optional<Path> file = place(name);
         if (file.isEmpty()) {
-            trouble.accept("The picture \u201c" + name + "\u201d is not beside the scenario; put it there and open the scenario again.");
+            trouble.accept("The picture \u201c" + name
+                    + "\u201d is not beside the scenario; put it there and open the scenario again.");
             return;
         }
         record Made<T>(Loaded loaded, T value) {}
-        run(() -> {
-            PictureFile.Picture picture = PictureFile.read(file.get());
-            Loaded loaded = new Loaded(picture.bytes(), picture.width(), picture.height());
-            return new Made<>(loaded, decode.apply(loaded));
-        }, made -> show.accept(made.loaded(), made.value()));
+        run(
+                () -> {
+                    PictureFile.Picture picture = PictureFile.read(file.get());
+                    Loaded loaded = new Loaded(picture.bytes(), picture.width(), picture.height());
+                    return new Made<>(loaded, decode.apply(loaded));
+                },
+                made -> show.accept(made.loaded(), made.value()));
     }
 
     private Optional<Path> place(String name) {
-        Optional<Path> beside = document.file().get().flatMap(f -> PictureFile.beside(f.toAbsolutePath().getParent(), name));
+        Optional<Path> beside = document.file()
+                .get()
+                .flatMap(f -> PictureFile.beside(f.toAbsolutePath().getParent(), name));
         return beside.or(() -> Optional.ofNullable(chosen.get(name)));
     }
 

@@ -23,7 +23,8 @@ public record Pins(List<Pin> all, int last) {
     }
 
     Pins with(Point at) {
-        return new Pins(Stream.concat(all.stream(), Stream.of(new Pin(last + 1, at))).toList(), last + 1);
+        return new Pins(
+                Stream.concat(all.stream(), Stream.of(new Pin(last + 1, at))).toList(), last + 1);
     }
 
     Pins without(int number) {
@@ -31,6 +32,10 @@ public record Pins(List<Pin> all, int last) {
     }
 
     Pins moved(int number, Point to) {
-        return new Pins(all.stream().map(p -> p.number() == number ? new Pin(number, to) : p).toList(), last);
+        return new Pins(
+                all.stream()
+                        .map(p -> p.number() == number ? new Pin(number, to) : p)
+                        .toList(),
+                last);
     }
 }

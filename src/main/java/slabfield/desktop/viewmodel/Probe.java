@@ -43,7 +43,8 @@ public record Probe(Point at, OptionalDouble pressure, List<String> what) {
     /** In a pit its own pressure, since a pit can be smaller than a cell; else that of the field. */
     private static OptionalDouble pressure(Result.Solved solved, Point at) {
         return solved.scenario().suctionPoints().stream()
-                .filter(s -> s.tile().isEmpty() && s.at().distanceTo(at) <= s.pit().radius())
+                .filter(s ->
+                        s.tile().isEmpty() && s.at().distanceTo(at) <= s.pit().radius())
                 .findFirst()
                 .flatMap(s -> solved.suction(s.id()))
                 .map(s -> OptionalDouble.of(s.pressure()))
@@ -53,7 +54,8 @@ public record Probe(Point at, OptionalDouble pressure, List<String> what) {
     private static List<String> things(Scenario scenario, Point at, double near) {
         List<String> what = new ArrayList<>();
         scenario.suctionPoints().stream()
-                .filter(s -> s.at().distanceTo(at) <= Math.max(near, s.tile().isEmpty() ? s.pit().radius() : 0))
+                .filter(s -> s.at().distanceTo(at)
+                        <= Math.max(near, s.tile().isEmpty() ? s.pit().radius() : 0))
                 .forEach(s -> what.add("suction point " + s.id()));
         scenario.testHoles().stream()
                 .filter(h -> h.at().distanceTo(at) <= near)
@@ -64,10 +66,13 @@ public record Probe(Point at, OptionalDouble pressure, List<String> what) {
         scenario.barriers().stream()
                 .filter(b -> Shapes.strip(b).isWithinDistance(Shapes.point(at), near / 4))
                 .forEach(b -> what.add(b.id() + (b.known() ? "" : " (suspected)")));
-        scenario.drainTiles().stream().filter(t -> along(t.path(), at, near)).forEach(t -> what.add("drain tile " + t.id()));
+        scenario.drainTiles().stream()
+                .filter(t -> along(t.path(), at, near))
+                .forEach(t -> what.add("drain tile " + t.id()));
         scenario.blockWalls().stream()
                 .filter(w -> along(w.path(), at, near))
-                .forEach(w -> what.add("block wall " + w.id() + " (tops " + w.tops().state().word() + ")"));
+                .forEach(w -> what.add(
+                        "block wall " + w.id() + " (tops " + w.tops().state().word() + ")"));
         return what;
     }
 
@@ -91,7 +96,8 @@ public record Probe(Point at, OptionalDouble pressure, List<String> what) {
         Optional<Zone> zone = scenario.layer().zones().stream()
                 .filter(z -> Shapes.area(z.outline()).intersects(place))
                 .reduce((earlier, later) -> later);
-        String words = zone.map(Zone::fill).orElse(scenario.layer().fill()).word().words();
+        String words =
+                zone.map(Zone::fill).orElse(scenario.layer().fill()).word().words();
         String fill = words.equals("given by numbers") ? "fill given by numbers" : words;
         return zone.map(z -> fill + " in zone " + z.id()).orElse(fill);
     }

@@ -68,17 +68,22 @@ final class Properties {
             case GAP -> gap(find(scenario.barriers(), Barrier::id).gaps(), this::barrierGap);
             case TILE_BREAK -> gap(find(scenario.drainTiles(), DrainTile::id).breaks(), this::tileBreak);
             case WATER -> gap(find(scenario.drainTiles(), DrainTile::id).waterFilled(), this::water);
-            case CUT_OUT -> { }
+            case CUT_OUT -> {}
         }
         place();
     }
 
     private <T> T find(List<T> things, Function<T, String> id) {
-        return things.stream().filter(t -> id.apply(t).equals(item.id())).findFirst().orElseThrow();
+        return things.stream()
+                .filter(t -> id.apply(t).equals(item.id()))
+                .findFirst()
+                .orElseThrow();
     }
 
     static <T> List<T> with(List<T> things, Function<T, String> id, String which, UnaryOperator<T> change) {
-        return things.stream().map(t -> id.apply(t).equals(which) ? change.apply(t) : t).toList();
+        return things.stream()
+                .map(t -> id.apply(t).equals(which) ? change.apply(t) : t)
+                .toList();
     }
 
     private void text(String label, String help, String value, Property.Change change) {
@@ -105,8 +110,16 @@ final class Properties {
         length("x", f.left(), (s, x) -> Edits.setFrame(s, item, new Frame(x, f.low(), x + f.width(), f.high())));
         length("y", f.low(), (s, y) -> Edits.setFrame(s, item, new Frame(f.left(), y, f.right(), y + f.depth())));
         if (form.shape() == Form.Shape.SPOT) return;
-        if (f.width() > 0) length("Width", f.width(), (s, w) -> Edits.setFrame(s, item, new Frame(f.left(), f.low(), f.left() + above(w), f.high())));
-        if (f.depth() > 0) length("Depth", f.depth(), (s, d) -> Edits.setFrame(s, item, new Frame(f.left(), f.low(), f.right(), f.low() + above(d))));
+        if (f.width() > 0)
+            length(
+                    "Width",
+                    f.width(),
+                    (s, w) -> Edits.setFrame(s, item, new Frame(f.left(), f.low(), f.left() + above(w), f.high())));
+        if (f.depth() > 0)
+            length(
+                    "Depth",
+                    f.depth(),
+                    (s, d) -> Edits.setFrame(s, item, new Frame(f.left(), f.low(), f.right(), f.low() + above(d))));
     }
 
     private static double above(double size) {
@@ -115,22 +128,59 @@ final class Properties {
     }
 
     private void slab(Slab slab) {
-        length("Thickness", slab.thickness(), (s, t) -> s.withSlabs(with(s.slabs(), Slab::id, slab.id(),
-                b -> new Slab(b.id(), b.outline(), b.holes(), t, b.treated()))));
-        choice("To be treated", "Whether this slab must meet the target.", YES_NO, yes(slab.treated()),
-                (s, word) -> s.withSlabs(with(s.slabs(), Slab::id, slab.id(),
+        length(
+                "Thickness",
+                slab.thickness(),
+                (s, t) -> s.withSlabs(with(
+                        s.slabs(),
+                        Slab::id,
+                        slab.id(),
+                        b -> new Slab(b.id(), b.outline(), b.holes(), t, b.treated()))));
+        choice(
+                "To be treated",
+                "Whether this slab must meet the target.",
+                YES_NO,
+                yes(slab.treated()),
+                (s, word) -> s.withSlabs(with(
+                        s.slabs(),
+                        Slab::id,
+                        slab.id(),
                         b -> new Slab(b.id(), b.outline(), b.holes(), b.thickness(), word.equals("yes")))));
     }
 
     private void barrier(Barrier barrier) {
-        length("Thickness", barrier.width(), (s, w) -> barriers(s,
-                b -> new Barrier(b.id(), b.path(), w, b.permeability(), b.known(), b.gaps())));
-        choice("Known", "A suspected barrier is drawn with dots.", List.of("known", "suspected"), barrier.known() ? "known" : "suspected",
-                (s, word) -> barriers(s, b -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), word.equals("known"), b.gaps())));
-        text("Permeability", "0 where no air passes; else with its unit, such as 1e-12 m2.",
-                barrier.permeability() == 0 ? "0" : Quantity.format(barrier.permeability(), slabfield.quantity.Unit.find("m2", Dimension.PERMEABILITY).orElseThrow(), 3),
-                (s, text) -> barriers(s, b -> new Barrier(
-                        b.id(), b.path(), b.width(), text.strip().equals("0") ? 0 : Quantity.parse(text, Dimension.PERMEABILITY), b.known(), b.gaps())));
+        length(
+                "Thickness",
+                barrier.width(),
+                (s, w) -> barriers(s, b -> new Barrier(b.id(), b.path(), w, b.permeability(), b.known(), b.gaps())));
+        choice(
+                "Known",
+                "A suspected barrier is drawn with dots.",
+                List.of("known", "suspected"),
+                barrier.known() ? "known" : "suspected",
+                (s, word) -> barriers(
+                        s,
+                        b -> new Barrier(
+                                b.id(), b.path(), b.width(), b.permeability(), word.equals("known"), b.gaps())));
+        text(
+                "Permeability",
+                "0 where no air passes; else with its unit, such as 1e-12 m2.",
+                barrier.permeability() == 0
+                        ? "0"
+                        : Quantity.format(
+                                barrier.permeability(),
+                                slabfield.quantity.Unit.find("m2", Dimension.PERMEABILITY)
+                                        .orElseThrow(),
+                                3),
+                (s, text) -> barriers(
+                        s,
+                        b -> new Barrier(
+                                b.id(),
+                                b.path(),
+                                b.width(),
+                                text.strip().equals("0") ? 0 : Quantity.parse(text, Dimension.PERMEABILITY),
+                                b.known(),
+                                b.gaps())));
     }
 
     private Scenario barriers(Scenario s, UnaryOperator<Barrier> change) {
@@ -138,13 +188,41 @@ final class Properties {
     }
 
     private void tile(DrainTile tile) {
-        length("Diameter", tile.diameter(), (s, d) -> tiles(s, t -> new DrainTile(
-                t.id(), t.path(), d, t.manning(), t.slotArea(), t.breaks(), t.waterFilled(), t.sump())));
+        length(
+                "Diameter",
+                tile.diameter(),
+                (s, d) -> tiles(
+                        s,
+                        t -> new DrainTile(
+                                t.id(),
+                                t.path(),
+                                d,
+                                t.manning(),
+                                t.slotArea(),
+                                t.breaks(),
+                                t.waterFilled(),
+                                t.sump())));
         List<String> sumps = new ArrayList<>(List.of("none"));
-        scenario.openings().stream().filter(o -> o.place() instanceof Opening.Spot).map(Opening::id).forEach(sumps::add);
-        choice("Ends in", "The sump that it runs to.", sumps, tile.sump().orElse("none"), (s, word) -> tiles(s, t -> new DrainTile(
-                t.id(), t.path(), t.diameter(), t.manning(), t.slotArea(), t.breaks(), t.waterFilled(),
-                word.equals("none") ? java.util.Optional.empty() : java.util.Optional.of(word))));
+        scenario.openings().stream()
+                .filter(o -> o.place() instanceof Opening.Spot)
+                .map(Opening::id)
+                .forEach(sumps::add);
+        choice(
+                "Ends in",
+                "The sump that it runs to.",
+                sumps,
+                tile.sump().orElse("none"),
+                (s, word) -> tiles(
+                        s,
+                        t -> new DrainTile(
+                                t.id(),
+                                t.path(),
+                                t.diameter(),
+                                t.manning(),
+                                t.slotArea(),
+                                t.breaks(),
+                                t.waterFilled(),
+                                word.equals("none") ? java.util.Optional.empty() : java.util.Optional.of(word))));
     }
 
     private Scenario tiles(Scenario s, UnaryOperator<DrainTile> change) {
@@ -152,10 +230,30 @@ final class Properties {
     }
 
     private void wall(BlockWall wall) {
-        length("Height", wall.height(), (s, h) -> s.withBlockWalls(with(s.blockWalls(), BlockWall::id, item.id(), w -> new BlockWall(
-                w.id(), w.path(), h, w.tops(), w.topArea(), w.joint(), w.faceToRoom(), w.faceToOutdoors(), w.along(),
-                w.joinsAtCorners(), w.tile()))));
-        choice("Block tops", "Whether the hollow cores are closed at the top.", states(), wall.tops().state().word(),
+        length(
+                "Height",
+                wall.height(),
+                (s, h) -> s.withBlockWalls(with(
+                        s.blockWalls(),
+                        BlockWall::id,
+                        item.id(),
+                        w -> new BlockWall(
+                                w.id(),
+                                w.path(),
+                                h,
+                                w.tops(),
+                                w.topArea(),
+                                w.joint(),
+                                w.faceToRoom(),
+                                w.faceToOutdoors(),
+                                w.along(),
+                                w.joinsAtCorners(),
+                                w.tile()))));
+        choice(
+                "Block tops",
+                "Whether the hollow cores are closed at the top.",
+                states(),
+                wall.tops().state().word(),
                 (s, word) -> s.withTops(item.id(), Seal.of(state(word))));
     }
 
@@ -164,24 +262,40 @@ final class Properties {
     }
 
     static SealState state(String word) {
-        return Arrays.stream(SealState.values()).filter(s -> s.word().equals(word)).findFirst().orElseThrow();
+        return Arrays.stream(SealState.values())
+                .filter(s -> s.word().equals(word))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void hole(TestHole hole) {
-        text("Found", "What the drill met: gravel, sand, clay, water ...", hole.found(), (s, text) ->
-                s.withTestHoles(with(s.testHoles(), TestHole::id, item.id(), h -> new TestHole(h.id(), h.at(), text))));
+        text(
+                "Found",
+                "What the drill met: gravel, sand, clay, water ...",
+                hole.found(),
+                (s, text) -> s.withTestHoles(
+                        with(s.testHoles(), TestHole::id, item.id(), h -> new TestHole(h.id(), h.at(), text))));
     }
 
     private void noDrill(NoDrillArea area) {
-        text("Reason", "Why nothing may be cored here.", area.reason(), (s, text) -> s.withPlan(s.plan().withNoDrillAreas(
-                with(s.plan().noDrillAreas(), NoDrillArea::id, item.id(), a -> new NoDrillArea(a.id(), a.outline(), text)))));
+        text(
+                "Reason",
+                "Why nothing may be cored here.",
+                area.reason(),
+                (s, text) -> s.withPlan(s.plan()
+                        .withNoDrillAreas(with(
+                                s.plan().noDrillAreas(),
+                                NoDrillArea::id,
+                                item.id(),
+                                a -> new NoDrillArea(a.id(), a.outline(), text)))));
     }
 
     private void picture(Underlay picture) {
         text("Turned", "Degrees counter-clockwise.", Double.toString(picture.turned()), (s, text) -> {
             double degrees = Math.toDegrees(Typed.angle(text));
-            return s.withPlan(s.plan().withUnderlay(s.plan().underlay().map(
-                    u -> new Underlay(u.picture(), u.corner(), u.pixel(), degrees))));
+            return s.withPlan(s.plan()
+                    .withUnderlay(
+                            s.plan().underlay().map(u -> new Underlay(u.picture(), u.corner(), u.pixel(), degrees))));
         });
     }
 
@@ -197,17 +311,36 @@ final class Properties {
     }
 
     private Scenario barrierGap(Scenario s, Gap gap) {
-        return barriers(s, b -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), put(b.gaps(), gap)));
+        return barriers(
+                s, b -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), put(b.gaps(), gap)));
     }
 
     private Scenario tileBreak(Scenario s, Gap gap) {
-        return tiles(s, t -> new DrainTile(
-                t.id(), t.path(), t.diameter(), t.manning(), t.slotArea(), put(t.breaks(), gap), t.waterFilled(), t.sump()));
+        return tiles(
+                s,
+                t -> new DrainTile(
+                        t.id(),
+                        t.path(),
+                        t.diameter(),
+                        t.manning(),
+                        t.slotArea(),
+                        put(t.breaks(), gap),
+                        t.waterFilled(),
+                        t.sump()));
     }
 
     private Scenario water(Scenario s, Gap gap) {
-        return tiles(s, t -> new DrainTile(
-                t.id(), t.path(), t.diameter(), t.manning(), t.slotArea(), t.breaks(), put(t.waterFilled(), gap), t.sump()));
+        return tiles(
+                s,
+                t -> new DrainTile(
+                        t.id(),
+                        t.path(),
+                        t.diameter(),
+                        t.manning(),
+                        t.slotArea(),
+                        t.breaks(),
+                        put(t.waterFilled(), gap),
+                        t.sump()));
     }
 
     private static String yes(boolean is) {

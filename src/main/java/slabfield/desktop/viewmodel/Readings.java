@@ -32,7 +32,8 @@ public final class Readings {
     private final ObservableList<Stage> stages = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<Stage>> stage = new SimpleObjectProperty<>(Optional.empty());
     private final ObservableList<HoleRow> rows = FXCollections.observableArrayList();
-    private final ReadOnlyObjectWrapper<Optional<Comparison>> comparison = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Comparison>> comparison =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<String> note = new ReadOnlyObjectWrapper<>("");
     private Optional<TaskRunner.Task> running = Optional.empty();
     private long asked;
@@ -104,28 +105,41 @@ public final class Readings {
     }
 
     private boolean sameHoles() {
-        return rows.stream().map(HoleRow::hole).toList().equals(
-                document.scenario().get().testHoles().stream().map(TestHole::id).toList());
+        return rows.stream()
+                .map(HoleRow::hole)
+                .toList()
+                .equals(document.scenario().get().testHoles().stream()
+                        .map(TestHole::id)
+                        .toList());
     }
 
     private void solveStage(Stage chosen) {
         long number = asked;
         Scenario then = document.scenario().get().during(chosen);
         note.set("Solving the house as it stood at this stage.");
-        running = Optional.of(runner.run(progress -> solver.solve(then, Extent.FULL, progress), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(Result result) {
-                if (number != asked) return;
-                if (result instanceof Result.Solved solved)
-                    compare(chosen, solved, "Predicted for the house as it stood at this stage, which differs from the map.");
-                else if (result instanceof Result.Unsolved unsolved) failed(new IllegalStateException(unsolved.reason()));
-            }
+        running = Optional.of(runner.run(
+                progress -> solver.solve(then, Extent.FULL, progress), new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(Result result) {
+                        if (number != asked) return;
+                        if (result instanceof Result.Solved solved)
+                            compare(
+                                    chosen,
+                                    solved,
+                                    "Predicted for the house as it stood at this stage, which differs from the map.");
+                        else if (result instanceof Result.Unsolved unsolved)
+                            failed(new IllegalStateException(unsolved.reason()));
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (number == asked) show(Optional.empty(), Optional.empty(), "No prediction for this stage: " + reason.getMessage());
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (number == asked)
+                            show(
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    "No prediction for this stage: " + reason.getMessage());
+                    }
+                }));
     }
 
     private void compare(Stage chosen, Result.Solved solved, String words) {
@@ -136,8 +150,8 @@ public final class Readings {
     private void show(Optional<Result.Solved> solved, Optional<Comparison> made, String words) {
         List<HoleRow> now = new ArrayList<>();
         for (TestHole hole : document.scenario().get().testHoles()) {
-            Optional<Comparison.HoleComparison> compared =
-                    made.flatMap(c -> c.holes().stream().filter(h -> h.hole().equals(hole.id())).findFirst());
+            Optional<Comparison.HoleComparison> compared = made.flatMap(c ->
+                    c.holes().stream().filter(h -> h.hole().equals(hole.id())).findFirst());
             now.add(compared.map(c -> compared(hole, c)).orElseGet(() -> predicted(hole, solved)));
         }
         rows.setAll(now);
@@ -149,15 +163,33 @@ public final class Readings {
         boolean off = c.verdict() == Comparison.Verdict.WEAKER || c.verdict() == Comparison.Verdict.STRONGER;
         OptionalDouble band = c.difference().isPresent() ? OptionalDouble.of(c.band()) : OptionalDouble.empty();
         return new HoleRow(
-                hole.id(), hole.at(), hole.found(), c.predicted(), c.predictedOff(), c.measured(), c.measuredOff(),
-                c.difference(), band, c.verdict().words(), off);
+                hole.id(),
+                hole.at(),
+                hole.found(),
+                c.predicted(),
+                c.predictedOff(),
+                c.measured(),
+                c.measuredOff(),
+                c.difference(),
+                band,
+                c.verdict().words(),
+                off);
     }
 
     private static HoleRow predicted(TestHole hole, Optional<Result.Solved> solved) {
         Optional<Result.Hole> found = solved.flatMap(s -> s.hole(hole.id()));
         OptionalDouble none = OptionalDouble.empty();
         return new HoleRow(
-                hole.id(), hole.at(), hole.found(), found.map(Result.Hole::fanOn).orElse(none),
-                found.map(Result.Hole::fanOff).orElse(none), none, none, none, none, "not read", false);
+                hole.id(),
+                hole.at(),
+                hole.found(),
+                found.map(Result.Hole::fanOn).orElse(none),
+                found.map(Result.Hole::fanOff).orElse(none),
+                none,
+                none,
+                none,
+                none,
+                "not read",
+                false);
     }
 }

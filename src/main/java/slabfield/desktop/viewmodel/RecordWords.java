@@ -14,13 +14,15 @@ public final class RecordWords {
 
     /** Whether it is complete. */
     public static String state(JobRecord record) {
-        return record.completed().map(t -> "marked complete " + time(t))
+        return record.completed()
+                .map(t -> "marked complete " + time(t))
                 .orElse(record.openBeforeCompletion().isEmpty() ? "nothing is open; not marked complete" : "open");
     }
 
     /** What became of the fan. */
     public static String fan(JobRecord record) {
-        if (record.openBeforeStartUp().isEmpty()) return record.startUp().map(t -> "started " + time(t)).orElse("not started");
+        if (record.openBeforeStartUp().isEmpty())
+            return record.startUp().map(t -> "started " + time(t)).orElse("not started");
         return record.startUp().isPresent() ? "must be off" : "start blocked";
     }
 
@@ -51,7 +53,9 @@ public final class RecordWords {
 
     /** Steps of a test that are unanswered or answered with no. */
     public static String openSteps(DraftTest test) {
-        return test.open().isEmpty() ? "none" : String.join(", ", test.open().stream().map(DraftStep::word).toList());
+        return test.open().isEmpty()
+                ? "none"
+                : String.join(", ", test.open().stream().map(DraftStep::word).toList());
     }
 
     /** A time to the minute. */

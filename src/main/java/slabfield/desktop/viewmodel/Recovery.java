@@ -43,7 +43,9 @@ public final class Recovery {
         this.runner = runner;
         this.quiet = quiet;
         this.window = folder.window();
-        leftovers.setAll(folder.leftovers().stream().map(l -> new Left(l.file(), l.time(), l)).toList());
+        leftovers.setAll(folder.leftovers().stream()
+                .map(l -> new Left(l.file(), l.time(), l))
+                .toList());
     }
 
     /** Watches a document. */
@@ -59,20 +61,25 @@ public final class Recovery {
 
     private void keep(Unsaved unsaved) {
         if (waiting.getAndSet(Optional.of(unsaved)).isPresent()) return;
-        runner.run(progress -> {
-            Thread.sleep(quiet);
-            Optional<Unsaved> latest = waiting.getAndSet(Optional.empty());
-            if (latest.isPresent()) window.unsaved(latest.get().file(), latest.get().scenario());
-            return true;
-        }, new Quietly());
+        runner.run(
+                progress -> {
+                    Thread.sleep(quiet);
+                    Optional<Unsaved> latest = waiting.getAndSet(Optional.empty());
+                    if (latest.isPresent())
+                        window.unsaved(latest.get().file(), latest.get().scenario());
+                    return true;
+                },
+                new Quietly());
     }
 
     private void saved(Optional<Path> file) {
         waiting.set(Optional.empty());
-        runner.run(progress -> {
-            window.saved(file);
-            return true;
-        }, new Quietly());
+        runner.run(
+                progress -> {
+                    window.saved(file);
+                    return true;
+                },
+                new Quietly());
     }
 
     private static final class Quietly implements TaskRunner.Outcome<Boolean> {

@@ -43,7 +43,13 @@ final class Selecting {
     private String gesture = "";
     private List<Item> under = List.of();
 
-    Selecting(Document document, Solving solving, Selection selection, SuctionMoves suctions, Layers layers, Units units) {
+    Selecting(
+            Document document,
+            Solving solving,
+            Selection selection,
+            SuctionMoves suctions,
+            Layers layers,
+            Units units) {
         this.document = document;
         this.solving = solving;
         this.selection = selection;
@@ -54,9 +60,14 @@ final class Selecting {
 
     /** What a press would take hold of. */
     Optional<Hit> hover(Pointer p) {
-        Optional<Hit> held = selection.single().filter(i -> layers.open().contains(i.kind().layer()))
+        Optional<Hit> held = selection
+                .single()
+                .filter(i -> layers.open().contains(i.kind().layer()))
                 .flatMap(i -> Hit.grip(document.scenario().get(), i, p.at(), p.reach()));
-        return held.isPresent() ? held : Hit.all(document.scenario().get(), layers.open(), p.at(), p.reach()).stream().findFirst();
+        return held.isPresent()
+                ? held
+                : Hit.all(document.scenario().get(), layers.open(), p.at(), p.reach()).stream()
+                        .findFirst();
     }
 
     void press(Pointer p) {
@@ -64,7 +75,10 @@ final class Selecting {
         end = p.at();
         before = document.scenario().get();
         Optional<Hit> hit = hover(p);
-        under = Hit.all(before, layers.open(), p.at(), p.reach()).stream().map(Hit::item).distinct().toList();
+        under = Hit.all(before, layers.open(), p.at(), p.reach()).stream()
+                .map(Hit::item)
+                .distinct()
+                .toList();
         if (hit.isEmpty()) {
             doing = Doing.FRAMING;
             if (!p.add()) selection.clear();
@@ -110,7 +124,8 @@ final class Selecting {
         boolean single = selection.items().get().size() == 1;
         Hit.Part part = single ? grip.part() : Hit.Part.BODY;
         Point anchor = part == Hit.Part.CORNER ? form.points().get(grip.index()) : nearest(form);
-        Point wanted = Places.moved(anchor, p.at().x() - start.at().x(), p.at().y() - start.at().y());
+        Point wanted = Places.moved(
+                anchor, p.at().x() - start.at().x(), p.at().y() - start.at().y());
         Snap found = p.free() ? Snap.free(wanted) : snapper.snap(wanted, neighbour(form, part), p.reach());
         snap = Optional.of(found);
         double dx = found.at().x() - anchor.x(), dy = found.at().y() - anchor.y();
@@ -128,7 +143,9 @@ final class Selecting {
     }
 
     private Point nearest(Form form) {
-        return form.points().stream().min(Comparator.comparingDouble(q -> q.distanceTo(start.at()))).orElseThrow();
+        return form.points().stream()
+                .min(Comparator.comparingDouble(q -> q.distanceTo(start.at())))
+                .orElseThrow();
     }
 
     /** The corner before the one that is dragged, so that it can be drawn straight. */
@@ -151,7 +168,9 @@ final class Selecting {
         List<Item> chosen = new ArrayList<>(p.add() ? selection.items().get() : List.of());
         for (Item item : Items.all(before))
             if (layers.open().contains(item.kind().layer()) && item.kind() != Kind.UNDERLAY)
-                Items.form(before, item).filter(f -> inside ? frame.holds(f) : frame.touches(f)).ifPresent(f -> chosen.add(item));
+                Items.form(before, item)
+                        .filter(f -> inside ? frame.holds(f) : frame.touches(f))
+                        .ifPresent(f -> chosen.add(item));
         selection.set(chosen);
     }
 
@@ -180,18 +199,23 @@ final class Selecting {
 
     /** Adds a corner where an edge of the chosen thing was pressed. */
     boolean split(Pointer p) {
-        Optional<Hit> edge = selection.single().flatMap(i -> Hit.grip(document.scenario().get(), i, p.at(), p.reach()))
+        Optional<Hit> edge = selection
+                .single()
+                .flatMap(i -> Hit.grip(document.scenario().get(), i, p.at(), p.reach()))
                 .filter(h -> h.part() == Hit.Part.EDGE);
         edge.ifPresent(h -> document.edit(Edit.of("add a corner to " + h.item().title(), s -> {
             Form form = Items.form(s, h.item()).orElseThrow();
-            return Edits.splitEdge(s, h.item(), h.index(), Places.nearest(p.at(), form.from(h.index()), form.to(h.index())));
+            return Edits.splitEdge(
+                    s, h.item(), h.index(), Places.nearest(p.at(), form.from(h.index()), form.to(h.index())));
         })));
         return edge.isPresent();
     }
 
     /** Takes the corner away that was pressed. */
     boolean deleteCorner(Pointer p) {
-        Optional<Hit> corner = selection.single().flatMap(i -> Hit.grip(document.scenario().get(), i, p.at(), p.reach()))
+        Optional<Hit> corner = selection
+                .single()
+                .flatMap(i -> Hit.grip(document.scenario().get(), i, p.at(), p.reach()))
                 .filter(h -> h.part() == Hit.Part.CORNER);
         corner.ifPresent(h -> document.edit(
                 Edit.of("delete a corner of " + h.item().title(), s -> Edits.deleteCorner(s, h.item(), h.index()))));
@@ -202,6 +226,11 @@ final class Selecting {
         if (doing == Doing.FRAMING)
             return new Sketch(Places.rectangle(start.at(), end), true, true, Optional.empty(), "");
         if (doing != Doing.MOVING || snap.isEmpty()) return Sketch.NONE;
-        return new Sketch(List.of(snap.get().at()), false, false, snap, units.place(snap.get().at()));
+        return new Sketch(
+                List.of(snap.get().at()),
+                false,
+                false,
+                snap,
+                units.place(snap.get().at()));
     }
 }

@@ -20,6 +20,7 @@ import slabfield.model.Scenario;
 public final class Selection {
     /** How far beside the original a copy appears [m]. */
     private static final double BESIDE = 0.5;
+
     private static final int MOST_DIMENSIONS = 16;
 
     /**
@@ -39,8 +40,10 @@ public final class Selection {
 
     Selection(Document document) {
         this.document = document;
-        document.scenario().addListener((o, was, is) ->
-                set(items.get().stream().filter(i -> Items.form(is, i).isPresent()).toList()));
+        document.scenario()
+                .addListener((o, was, is) -> set(items.get().stream()
+                        .filter(i -> Items.form(is, i).isPresent())
+                        .toList()));
         document.opened().addListener((o, was, is) -> set(List.of()));
     }
 
@@ -76,7 +79,9 @@ public final class Selection {
 
     /** Chooses everything on the layers that can be changed. */
     void all(Set<slabfield.desktop.drawing.Layer> layers) {
-        set(Items.all(scenario()).stream().filter(i -> layers.contains(i.kind().layer()) && !i.kind().isPart()).toList());
+        set(Items.all(scenario()).stream()
+                .filter(i -> layers.contains(i.kind().layer()) && !i.kind().isPart())
+                .toList());
     }
 
     public void delete() {
@@ -133,7 +138,8 @@ public final class Selection {
 
     /** Gives an edge another length. */
     void change(Dimension dimension, double length) {
-        document.edit(Edit.of("change a length of " + dimension.item().title(),
+        document.edit(Edit.of(
+                "change a length of " + dimension.item().title(),
                 s -> Edits.setLength(s, dimension.item(), dimension.edge(), length)));
     }
 

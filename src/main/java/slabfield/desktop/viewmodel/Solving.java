@@ -13,7 +13,6 @@ import slabfield.field.Result;
 import slabfield.model.Problem;
 import slabfield.model.Scenario;
 import slabfield.model.ScenarioCheck;
-import slabfield.model.Shapes;
 import slabfield.network.SlabSolver.Extent;
 
 /**
@@ -22,8 +21,7 @@ import slabfield.network.SlabSolver.Extent;
  * that the map moves along; the solve of the whole follows when the drag ends.
  */
 public final class Solving {
-    private static final Convergence NOT_YET =
-            new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN);
+    private static final Convergence NOT_YET = new Convergence(Convergence.Ending.CANCELLED, 0, Double.NaN, Double.NaN);
 
     /** How things stand. */
     public enum State {
@@ -156,17 +154,18 @@ public final class Solving {
         long number = asked;
         Scenario scenario = document.scenario().get();
         Solver now = next;
-        running = Optional.of(runner.run(progress -> now.solve(scenario, Extent.FULL, progress), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(Result result) {
-                if (number == asked) show(number, false, true, result);
-            }
+        running = Optional.of(runner.run(
+                progress -> now.solve(scenario, Extent.FULL, progress), new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(Result result) {
+                        if (number == asked) show(number, false, true, result);
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (number == asked) show(number, false, true, unsolved(scenario, reason));
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (number == asked) show(number, false, true, unsolved(scenario, reason));
+                    }
+                }));
     }
 
     private static Result unsolved(Scenario scenario, Throwable reason) {
@@ -181,10 +180,12 @@ public final class Solving {
         if (!dragging.get() || step.number() <= shown) return;
         boolean newest = step.number() == asked;
         tell(step.problems());
-        if (step.result().isPresent()) show(step.number(), true, newest, step.result().get());
+        if (step.result().isPresent())
+            show(step.number(), true, newest, step.result().get());
         else {
             shown = step.number();
-            picture.set(new Picture(picture.get().result(), State.FAILED, picture.get().quick(), reason(step.problems())));
+            picture.set(new Picture(
+                    picture.get().result(), State.FAILED, picture.get().quick(), reason(step.problems())));
         }
     }
 

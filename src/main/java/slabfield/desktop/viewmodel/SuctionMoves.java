@@ -33,7 +33,9 @@ public final class SuctionMoves {
 
     /** Selects the point after the selected one; after the last, none. */
     public void selectNext() {
-        List<String> ids = document.scenario().get().suctionPoints().stream().map(SuctionPoint::id).toList();
+        List<String> ids = document.scenario().get().suctionPoints().stream()
+                .map(SuctionPoint::id)
+                .toList();
         int next = selected.get().map(ids::indexOf).orElse(-1) + 1;
         selected.set(next < ids.size() ? Optional.of(ids.get(next)) : Optional.empty());
     }

@@ -23,10 +23,14 @@ public final class SystemSizing {
     public SystemSizing(Document document, Units units, Sizer sizer, TaskRunner runner) {
         this.units = units;
         this.search = new HouseSearch<>(
-                document, (s, p) -> sizer.size(s, counted(p, solves(s))), runner,
+                document,
+                (s, p) -> sizer.size(s, counted(p, solves(s))),
+                runner,
                 new HouseSearch.Phrases(
                         "Each fan and each size of pipe is tried by solving the house with it; nothing is changed.",
-                        "Trying fans and pipes in the whole network", "sizing", "Size again."),
+                        "Trying fans and pipes in the whole network",
+                        "sizing",
+                        "Size again."),
                 SystemSizing::summary);
     }
 
@@ -37,16 +41,26 @@ public final class SystemSizing {
 
     private static String summary(Sizing sizing) {
         String tried = Words.count(sizing.ranking().fans().size(), "fan", "fans") + " and "
-                + Words.count(sizing.pipes().stream().filter(p -> p.size().isPresent()).toList().size(), "size of pipe", "sizes of pipe")
+                + Words.count(
+                        sizing.pipes().stream()
+                                .filter(p -> p.size().isPresent())
+                                .toList()
+                                .size(),
+                        "size of pipe",
+                        "sizes of pipe")
                 + " tried. Predicted, not measured.";
-        return sizing.inventedOnly() ? tried + " The fans are invented: list your own under \"equipment\", \"fans\"." : tried;
+        return sizing.inventedOnly()
+                ? tried + " The fans are invented: list your own under \"equipment\", \"fans\"."
+                : tried;
     }
 
     /** Number of solves that a sizing reports: each fan as drawn and on the worst day, the pipes, the seasons. */
     static int solves(Scenario scenario) {
         int fans = Sizing.offers(scenario).size();
         boolean cold = HousePressure.missing(scenario.house()).isEmpty();
-        int seasons = scenario.house().neutralLevel().isPresent() ? scenario.house().climate().bins().size() : 0;
+        int seasons = scenario.house().neutralLevel().isPresent()
+                ? scenario.house().climate().bins().size()
+                : 0;
         return (cold ? 2 : 1) * fans + NominalPipe.values().length + 2 + seasons;
     }
 
@@ -73,7 +87,8 @@ public final class SystemSizing {
 
     /** Starts to size. */
     public void start() {
-        search.start("There is no suction point yet, so no pipe or fan can be sized. Draw one under \"suctionPoints\".");
+        search.start(
+                "There is no suction point yet, so no pipe or fan can be sized. Draw one under \"suctionPoints\".");
     }
 
     /** What was found, in the units shown; empty before. */
@@ -89,8 +104,8 @@ public final class SystemSizing {
     private String headline(Sizing sizing) {
         String target = units.exactPressure(sizing.scenario().target().vacuum());
         if (sizing.chosen().isEmpty())
-            return "No solve settled with these fans: " + String.join(", ", sizing.ranking().unsolved())
-                    + ". Look for values far outside the usual.";
+            return "No solve settled with these fans: "
+                    + String.join(", ", sizing.ranking().unsolved()) + ". Look for values far outside the usual.";
         FanRanking.Ranked best = sizing.chosen().get();
         String name = "\u201c" + best.fan().offer().id() + "\u201d";
         String day = best.worstDay().isPresent() ? " on the worst day" : "";
@@ -99,6 +114,10 @@ public final class SystemSizing {
                 ? name + " holds " + target + day + " with the " + least + "."
                 : "No fan holds " + target + day + "; " + name + " comes nearest.";
         String unknown = best.worstDay().isPresent() ? "" : " The worst day is not known.";
-        return outcome + unknown + sizing.heldDownTo().map(h -> " The target " + SystemPages.down(h, units) + ".").orElse("");
+        return outcome
+                + unknown
+                + sizing.heldDownTo()
+                        .map(h -> " The target " + SystemPages.down(h, units) + ".")
+                        .orElse("");
     }
 }

@@ -20,10 +20,17 @@ public final class Tracing {
 
     /** The picture enlarged about a place that stays where it is. */
     static Scenario scaled(Scenario s, Point fixed, double factor) {
-        return s.plan().underlay().map(u -> with(s, new Underlay(
-                        u.picture(),
-                        Places.whole(fixed.x() + factor * (u.corner().x() - fixed.x()), fixed.y() + factor * (u.corner().y() - fixed.y())),
-                        factor * u.pixel(), u.turned())))
+        return s.plan()
+                .underlay()
+                .map(u -> with(
+                        s,
+                        new Underlay(
+                                u.picture(),
+                                Places.whole(
+                                        fixed.x() + factor * (u.corner().x() - fixed.x()),
+                                        fixed.y() + factor * (u.corner().y() - fixed.y())),
+                                factor * u.pixel(),
+                                u.turned())))
                 .orElse(s);
     }
 

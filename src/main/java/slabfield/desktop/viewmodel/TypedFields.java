@@ -42,7 +42,11 @@ final class TypedFields {
     String words(List<String> names) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < 2; i++)
-            words.append(i == 0 ? "" : "   ").append(names.get(i)).append(": ").append(text[i]).append(i == active ? "\u258f" : "");
+            words.append(i == 0 ? "" : "   ")
+                    .append(names.get(i))
+                    .append(": ")
+                    .append(text[i])
+                    .append(i == active ? "\u258f" : "");
         return words.toString();
     }
 }

@@ -27,8 +27,7 @@ public final class Units {
     private final ObjectProperty<Unit> pressure = new SimpleObjectProperty<>(Unit.PASCAL);
     private final ObjectProperty<Unit> flow = new SimpleObjectProperty<>(Unit.LITRE_PER_SECOND);
     private final ObjectProperty<Unit> length = new SimpleObjectProperty<>(Unit.METRE);
-    private final ObjectBinding<UnitsShown> shown =
-            Bindings.createObjectBinding(this::current, pressure, flow, length);
+    private final ObjectBinding<UnitsShown> shown = Bindings.createObjectBinding(this::current, pressure, flow, length);
 
     public ObjectProperty<Unit> pressure() {
         return pressure;
@@ -56,7 +55,8 @@ public final class Units {
 
     /** The units shown, as a scenario keeps them. */
     Display display() {
-        return new Display(pressure.get().symbol(), flow.get().symbol(), length.get().symbol());
+        return new Display(
+                pressure.get().symbol(), flow.get().symbol(), length.get().symbol());
     }
 
     private UnitsShown current() {
@@ -66,7 +66,9 @@ public final class Units {
 
     /** A pressure with its unit, such as "−3.2 Pa". */
     public String pressure(double si) {
-        return Double.isNaN(si) ? "no pressure" : shown.get().pressure(si) + " " + pressure.get().symbol();
+        return Double.isNaN(si)
+                ? "no pressure"
+                : shown.get().pressure(si) + " " + pressure.get().symbol();
     }
 
     /** A number of the unit of pressure, without it. */
@@ -128,14 +130,17 @@ public final class Units {
 
     /** A temperature to the degree, in Fahrenheit or Celsius as the unit of length is. */
     public String temperature(double si) {
-        return Quantity.formatDecimals(si, length.get() == Unit.FOOT ? Unit.FAHRENHEIT : Unit.CELSIUS, 0).replace('-', '\u2212');
+        return Quantity.formatDecimals(si, length.get() == Unit.FOOT ? Unit.FAHRENHEIT : Unit.CELSIUS, 0)
+                .replace('-', '\u2212');
     }
 
     /** Lines of the grid that drawing keeps to: the finest that can be told apart [m]. */
     public double grid(double apart) {
         boolean feet = length.get() == Unit.FOOT || length.get() == Unit.INCH;
         double[] steps = feet
-                ? new double[] {Unit.INCH.toSi(0.5), Unit.INCH.toSi(1), Unit.INCH.toSi(3), Unit.INCH.toSi(6), Unit.FOOT.toSi(1)}
+                ? new double[] {
+                    Unit.INCH.toSi(0.5), Unit.INCH.toSi(1), Unit.INCH.toSi(3), Unit.INCH.toSi(6), Unit.FOOT.toSi(1)
+                }
                 : new double[] {0.01, 0.05, 0.1, 0.25, 0.5, 1};
         for (double step : steps) if (step >= 0.4 * apart) return step;
         return steps[steps.length - 1];

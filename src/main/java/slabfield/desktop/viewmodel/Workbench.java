@@ -83,13 +83,16 @@ public final class Workbench {
     /**
      * @param examples at least one; the first is open at the start, the others are not read before they are asked for
      */
-    Workbench(
-            List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, Runners runners) {
+    Workbench(List<Example> examples, Memory memory, Solving.Solver solver, Advising.Search search, Runners runners) {
         this(examples, memory, solver, solver, search, runners);
     }
 
     private Workbench(
-            List<Example> examples, Memory memory, Solving.Solver map, Solving.Solver stages, Advising.Search search,
+            List<Example> examples,
+            Memory memory,
+            Solving.Solver map,
+            Solving.Solver stages,
+            Advising.Search search,
             Runners runners) {
         this.examples = examples;
         this.memory = memory;
@@ -101,13 +104,21 @@ public final class Workbench {
         this.checklist = new Checklist(document, t -> trouble.set(Optional.of(t)), LocalDateTime::now);
         this.moves = new SuctionMoves(document, solving, units);
         this.drawing = new Drawing(document, solving, moves, units);
-        this.pictures = new Pictures(document, runners.compares(), words -> trouble.set(Optional.of(new Trouble("About the picture", words))));
+        this.pictures = new Pictures(
+                document,
+                runners.compares(),
+                words -> trouble.set(Optional.of(new Trouble("About the picture", words))));
         units.take(document.scenario().get().display());
         recent.setAll(memory.recent());
         accepted.set(memory.accepted());
-        memory.kept(THEME).flatMap(word -> Arrays.stream(Theme.values()).filter(t -> t.name().equals(word)).findFirst()).ifPresent(theme::set);
+        memory.kept(THEME)
+                .flatMap(word -> Arrays.stream(Theme.values())
+                        .filter(t -> t.name().equals(word))
+                        .findFirst())
+                .ifPresent(theme::set);
         theme.addListener((o, was, is) -> memory.keep(THEME, is.name()));
-        look.largeTargets().set(memory.kept(LARGE_TARGETS).filter(Boolean::parseBoolean).isPresent());
+        look.largeTargets()
+                .set(memory.kept(LARGE_TARGETS).filter(Boolean::parseBoolean).isPresent());
         look.largeTargets().addListener((o, was, is) -> memory.keep(LARGE_TARGETS, is.toString()));
     }
 
@@ -170,7 +181,8 @@ public final class Workbench {
     public void restore(Recovery.Left left) {
         try {
             Scenario scenario = left.kept().scenario();
-            if (left.file().filter(Files::isRegularFile).isPresent()) open(left.file().get());
+            if (left.file().filter(Files::isRegularFile).isPresent())
+                open(left.file().get());
             else document.open(Blank.house(scenario.display()), Optional.empty());
             units.take(scenario.display());
             document.edit(Edit.of("restore what was not saved", s -> scenario));
@@ -229,7 +241,8 @@ public final class Workbench {
             document.open(scenario, Optional.of(file));
             remember(file);
             if (recovery.filter(r -> r.isOpenElsewhere(file)).isPresent())
-                trouble.set(Optional.of(new Trouble("This file is open in another window",
+                trouble.set(Optional.of(new Trouble(
+                        "This file is open in another window",
                         "What is saved last wins. Save under another name here, or close one of the windows.")));
         } catch (ScenarioProblems problems) {
             if (!Files.exists(file)) memory.forget(file);
@@ -242,7 +255,8 @@ public final class Workbench {
     public boolean save(Path file) {
         try {
             pictures.bringAlong(document.scenario().get(), file);
-            SafeFile.writeKeepingVersions(file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
+            SafeFile.writeKeepingVersions(
+                    file, ScenarioWriter.toJson(document.scenario().get()).getBytes(StandardCharsets.UTF_8));
             document.savedTo(file);
             remember(file);
             return true;
@@ -261,8 +275,12 @@ public final class Workbench {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
         try {
             if (name.endsWith(".pdf")) SafeFile.write(file, Figures.pdf(figure, width));
-            else if (name.endsWith(".svg")) SafeFile.write(file, Figures.svg(figure, width).getBytes(StandardCharsets.UTF_8));
-            else SafeFile.write(file, Figures.png(figure, (int) Math.round(width * PICTURE_DPI / POINTS_PER_INCH), PICTURE_DPI));
+            else if (name.endsWith(".svg"))
+                SafeFile.write(file, Figures.svg(figure, width).getBytes(StandardCharsets.UTF_8));
+            else
+                SafeFile.write(
+                        file,
+                        Figures.png(figure, (int) Math.round(width * PICTURE_DPI / POINTS_PER_INCH), PICTURE_DPI));
         } catch (IOException reason) {
             trouble.set(Optional.of(new Trouble("The file cannot be saved", reason.getMessage())));
         }
@@ -275,24 +293,31 @@ public final class Workbench {
 
     /** Closes an opening so far as a word says. */
     public void seal(String opening, SealState state) {
-        document.edit(Edit.of(state.word() + ": " + opening, s -> s.opening(opening)
-                .filter(o -> o.seal().state() != state)
-                .map(o -> s.withSeal(opening, Seal.of(state)))
-                .orElse(s)));
+        document.edit(Edit.of(
+                state.word() + ": " + opening,
+                s -> s.opening(opening)
+                        .filter(o -> o.seal().state() != state)
+                        .map(o -> s.withSeal(opening, Seal.of(state)))
+                        .orElse(s)));
     }
 
     /** Closes the tops of a block wall so far as a word says. */
     public void closeTops(String wall, SealState state) {
-        document.edit(Edit.of(state.word() + ": tops of " + wall, s -> s.blockWalls().stream()
-                .filter(w -> w.id().equals(wall) && w.tops().state() != state)
-                .findFirst()
-                .map(w -> s.withTops(wall, Seal.of(state)))
-                .orElse(s)));
+        document.edit(Edit.of(
+                state.word() + ": tops of " + wall,
+                s -> s.blockWalls().stream()
+                        .filter(w -> w.id().equals(wall) && w.tops().state() != state)
+                        .findFirst()
+                        .map(w -> s.withTops(wall, Seal.of(state)))
+                        .orElse(s)));
     }
 
     /** Name of the document, marked where something is not saved. */
     public String title() {
-        String name = document.file().get().map(f -> f.getFileName().toString()).orElse(document.scenario().get().name());
+        String name = document.file()
+                .get()
+                .map(f -> f.getFileName().toString())
+                .orElse(document.scenario().get().name());
         return (document.dirty().get() ? "\u2022 " : "") + name + " \u2013 Slabfield";
     }
 }

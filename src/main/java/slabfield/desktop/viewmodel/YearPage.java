@@ -25,7 +25,8 @@ final class YearPage {
 
     SystemPart part() {
         List<SystemPart.Column> columns = new ArrayList<>(List.of(
-                SystemPages.text("A year of 365 days", 220), SystemPages.number("Energy\n[kWh]", 90),
+                SystemPages.text("A year of 365 days", 220),
+                SystemPages.number("Energy\n[kWh]", 90),
                 SystemPages.number("Energy, all\nsealed [kWh]", 110)));
         house.heating().ifPresent(h -> columns.add(SystemPages.number("Fuel\n[" + h.unit() + "]", 90)));
         house.tariff().ifPresent(t -> {
@@ -45,7 +46,8 @@ final class YearPage {
 
     private SystemPart.Row row(String name, Value energy, Value cost, boolean fuel) {
         List<String> cells = new ArrayList<>(List.of(
-                name, SystemPages.kilowattHours(energy.of(now)),
+                name,
+                SystemPages.kilowattHours(energy.of(now)),
                 SystemPages.kilowattHours(sealed.map(energy::of).orElse(OptionalDouble.empty()))));
         if (house.heating().isPresent())
             cells.add(fuel ? SystemPages.whole(YearlyCost.fuel(house, energy.of(now))) : SystemPages.NONE);
@@ -62,23 +64,34 @@ final class YearPage {
 
     private List<String> before() {
         String air = "Heat is for " + units.flow(now.roomAir()) + " of room air drawn out"
-                + sealed.map(s -> ", " + units.flow(s.roomAir()) + " once everything open is sealed").orElse("")
+                + sealed.map(s -> ", " + units.flow(s.roomAir()) + " once everything open is sealed")
+                        .orElse("")
                 + ". Cooling and drying are left out.";
-        String fuel = house.heating().map(h -> " Fuel: " + h.fuel() + ", efficiency " + Words.percent(h.efficiency()) + ".").orElse("");
+        String fuel = house.heating()
+                .map(h -> " Fuel: " + h.fuel() + ", efficiency " + Words.percent(h.efficiency()) + ".")
+                .orElse("");
         return List.of(air + fuel);
     }
 
     private List<String> lacking() {
         List<String> out = new ArrayList<>();
-        if (now.fanEnergy().isEmpty()) out.add("This fan has no \"power\", so its energy is not known. Add it beside its curve in the scenario file.");
+        if (now.fanEnergy().isEmpty())
+            out.add(
+                    "This fan has no \"power\", so its energy is not known. Add it beside its curve in the scenario file.");
         if (house.tariff().isEmpty())
-            out.add("No cost: no price is assumed. " + SystemPages.key("tariff", "house", "with your \"currency\" and \"electricityPerKwh\""));
+            out.add("No cost: no price is assumed. "
+                    + SystemPages.key("tariff", "house", "with your \"currency\" and \"electricityPerKwh\""));
         if (house.heating().isEmpty())
-            out.add("No heating cost. " + SystemPages.key("heating", "house", "with \"fuel\", \"efficiency\", \"price\", \"fuelUnit\" and \"energyPerUnit\""));
+            out.add("No heating cost. "
+                    + SystemPages.key(
+                            "heating",
+                            "house",
+                            "with \"fuel\", \"efficiency\", \"price\", \"fuelUnit\" and \"energyPerUnit\""));
         if (now.heatMost().isEmpty())
             out.add("No heat. " + SystemPages.key("degreeDays", "house\", \"climate", "or \"bins\""));
         if (now.addedLeast().isEmpty())
-            out.add("No lower bound of the heat. " + SystemPages.key("naturalFlow", "house", "with the air that leaks in by itself"));
+            out.add("No lower bound of the heat. "
+                    + SystemPages.key("naturalFlow", "house", "with the air that leaks in by itself"));
         return out;
     }
 

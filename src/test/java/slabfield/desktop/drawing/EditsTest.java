@@ -26,7 +26,8 @@ class EditsTest {
 
     /** 6 m by 4 m with a wall on its right edge, a footing across with a gap, a perimeter joint, a tile loop and a point. */
     private static Scenario house() {
-        Scenario s = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(6, 4))).scenario();
+        Scenario s = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(6, 4)))
+                .scenario();
         s = Makers.wall(s, List.of(new Point(6, 0), new Point(6, 4))).scenario();
         s = Makers.barrier(s, List.of(new Point(3, 0), new Point(3, 4))).scenario();
         s = Makers.gap(s, new Point(3.2, 2), 0.8).orElseThrow().scenario();
@@ -41,9 +42,16 @@ class EditsTest {
 
     @Test
     void everythingThatIsMadeIsListedAndStandsWell() {
-        assertThat(Items.all(house())).extracting(Item::title).containsExactly(
-                "slab basement", "tile 1", "barrier footing 1", "gap 1 of footing 1", "wall 1",
-                "opening joint 1", "suction point S1");
+        assertThat(Items.all(house()))
+                .extracting(Item::title)
+                .containsExactly(
+                        "slab basement",
+                        "tile 1",
+                        "barrier footing 1",
+                        "gap 1 of footing 1",
+                        "wall 1",
+                        "opening joint 1",
+                        "suction point S1");
         assertThat(ScenarioCheck.problems(house())).isEmpty();
         assertThat(house().suctionPoint("S1").orElseThrow().tile()).contains("tile 1");
     }
@@ -71,9 +79,11 @@ class EditsTest {
 
     @Test
     void aLengthInAnObliqueOutlineMovesOneCornerAlone() {
-        Scenario s = Makers.slab(Blank.house(), List.of(new Point(0, 0), new Point(4, 0), new Point(5, 3), new Point(0, 3))).scenario();
-        assertThat(points(Edits.setLength(s, SLAB, 0, 3), SLAB)).containsExactly(
-                new Point(0, 0), new Point(3, 0), new Point(5, 3), new Point(0, 3));
+        Scenario s = Makers.slab(
+                        Blank.house(), List.of(new Point(0, 0), new Point(4, 0), new Point(5, 3), new Point(0, 3)))
+                .scenario();
+        assertThat(points(Edits.setLength(s, SLAB, 0, 3), SLAB))
+                .containsExactly(new Point(0, 0), new Point(3, 0), new Point(5, 3), new Point(0, 3));
     }
 
     @Test
@@ -85,13 +95,18 @@ class EditsTest {
         assertThat(Edits.deleteCorner(moved, SLAB, 1)).isEqualTo(house());
         Scenario triangle = Edits.deleteCorner(house(), SLAB, 2);
         assertThat(points(triangle, SLAB)).hasSize(3);
-        assertThat(Edits.deleteCorner(triangle, SLAB, 0)).as("three corners are the fewest").isEqualTo(triangle);
-        assertThat(Edits.moveCorner(house(), SLAB, 0, new Point(6, 0))).as("on its neighbour").isEqualTo(house());
+        assertThat(Edits.deleteCorner(triangle, SLAB, 0))
+                .as("three corners are the fewest")
+                .isEqualTo(triangle);
+        assertThat(Edits.moveCorner(house(), SLAB, 0, new Point(6, 0)))
+                .as("on its neighbour")
+                .isEqualTo(house());
     }
 
     @Test
     void anEdgeMovesWithBothItsEnds() {
-        assertThat(points(Edits.moveEdge(house(), SLAB, 1, 1, 0), SLAB)).isEqualTo(Places.rectangle(new Point(0, 0), new Point(7, 4)));
+        assertThat(points(Edits.moveEdge(house(), SLAB, 1, 1, 0), SLAB))
+                .isEqualTo(Places.rectangle(new Point(0, 0), new Point(7, 4)));
     }
 
     @Test
@@ -102,15 +117,28 @@ class EditsTest {
 
     @Test
     void whatIsDeletedIsForgottenEverywhere() {
-        Stage stage = new Stage("test", StageKind.COMMUNICATION_TEST, Map.of("joint 1", Seal.of(SealState.SEALED)), Map.of(),
-                List.of(), List.of(), "", "");
+        Stage stage = new Stage(
+                "test",
+                StageKind.COMMUNICATION_TEST,
+                Map.of("joint 1", Seal.of(SealState.SEALED)),
+                Map.of(),
+                List.of(),
+                List.of(),
+                "",
+                "");
         Scenario s = house().withStages(List.of(stage));
         Scenario without = Edits.remove(s, List.of(Item.of(Kind.TILE, "tile 1"), Item.of(Kind.OPENING, "joint 1")));
         assertThat(without.drainTiles()).isEmpty();
         assertThat(without.suctionPoint("S1").flatMap(SuctionPoint::tile)).isEmpty();
         assertThat(without.stages().get(0).seals()).isEmpty();
-        assertThat(Edits.remove(house(), List.of(SLAB)).openings()).as("the joint round the slab goes with it").isEmpty();
-        assertThat(Edits.remove(house(), List.of(new Item(Kind.GAP, "footing 1", 0))).barriers().get(0).gaps()).isEmpty();
+        assertThat(Edits.remove(house(), List.of(SLAB)).openings())
+                .as("the joint round the slab goes with it")
+                .isEmpty();
+        assertThat(Edits.remove(house(), List.of(new Item(Kind.GAP, "footing 1", 0)))
+                        .barriers()
+                        .get(0)
+                        .gaps())
+                .isEmpty();
     }
 
     @Test
@@ -131,7 +159,8 @@ class EditsTest {
         assertThat(pasted.scenario().barriers().get(1).gaps().get(0).at()).isEqualTo(new Point(4, 2));
         Edits.Pasted elsewhere = Edits.paste(house(), List.of(FOOTING), Blank.house(), 0, 0);
         assertThat(elsewhere.items()).containsExactly(FOOTING);
-        Scenario gaps = Edits.paste(house(), List.of(new Item(Kind.GAP, "footing 1", 0)), house(), 0, 1).scenario();
+        Scenario gaps = Edits.paste(house(), List.of(new Item(Kind.GAP, "footing 1", 0)), house(), 0, 1)
+                .scenario();
         assertThat(gaps.barriers().get(0).gaps()).extracting(g -> g.at().y()).containsExactly(2.0, 3.0);
     }
 
@@ -141,17 +170,29 @@ class EditsTest {
         assertThat(loop.shape()).isEqualTo(Form.Shape.LOOP);
         assertThat(Frame.about(loop.points()).left()).isCloseTo(0.3, within(1e-9));
         assertThat(Frame.about(loop.points()).high()).isCloseTo(3.7, within(1e-9));
-        var narrow = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(6, 0.5))).scenario().slabs().get(0);
+        var narrow = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(6, 0.5)))
+                .scenario()
+                .slabs()
+                .get(0);
         assertThat(Makers.loopInside(narrow)).isEqualTo(Optional.empty());
     }
 
     @Test
     void underThePointerSpotsComeBeforeLinesAndLinesBeforeAreas() {
         List<Hit> hits = Hit.all(house(), List.of(Layer.values()), new Point(3, 0.32), 0.1);
-        assertThat(hits).extracting(h -> h.item().kind()).startsWith(Kind.BARRIER, Kind.TILE).endsWith(Kind.SLAB);
-        assertThat(Hit.all(house(), List.of(Layer.SLABS), new Point(3, 0.32), 0.1)).hasSize(1);
-        assertThat(Hit.all(house(), List.of(Layer.values()), new Point(1.05, 0.31), 0.1).get(0).item().kind()).isEqualTo(Kind.SUCTION);
-        assertThat(Hit.all(house(), List.of(Layer.values()), new Point(9, 9), 0.1)).isEmpty();
+        assertThat(hits)
+                .extracting(h -> h.item().kind())
+                .startsWith(Kind.BARRIER, Kind.TILE)
+                .endsWith(Kind.SLAB);
+        assertThat(Hit.all(house(), List.of(Layer.SLABS), new Point(3, 0.32), 0.1))
+                .hasSize(1);
+        assertThat(Hit.all(house(), List.of(Layer.values()), new Point(1.05, 0.31), 0.1)
+                        .get(0)
+                        .item()
+                        .kind())
+                .isEqualTo(Kind.SUCTION);
+        assertThat(Hit.all(house(), List.of(Layer.values()), new Point(9, 9), 0.1))
+                .isEmpty();
         assertThat(Hit.grip(house(), SLAB, new Point(6.02, 4.02), 0.1)).contains(new Hit(SLAB, Hit.Part.CORNER, 2));
     }
 }

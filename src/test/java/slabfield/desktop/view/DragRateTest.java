@@ -44,11 +44,13 @@ class DragRateTest {
             """;
 
     private static Scenario house() {
-        Scenario s = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(15, 10))).scenario();
+        Scenario s = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(15, 10)))
+                .scenario();
         s = Makers.perimeter(s, "basement").scenario();
         s = Makers.barrier(s, List.of(new Point(9, 0), new Point(9, 10))).scenario();
         s = Makers.gap(s, new Point(9, 5), 1).orElseThrow().scenario();
-        for (int i = 0; i < 6; i++) s = Makers.hole(s, new Point(1.5 + 2.3 * i, i % 2 == 0 ? 1 : 9)).scenario();
+        for (int i = 0; i < 6; i++)
+            s = Makers.hole(s, new Point(1.5 + 2.3 * i, i % 2 == 0 ? 1 : 9)).scenario();
         return Makers.suction(s, new Point(4, 5)).scenario();
     }
 
@@ -80,10 +82,19 @@ class DragRateTest {
             drag(stand, WARMING);
             Rate rate = drag(stand, SECONDS);
             if (Boolean.getBoolean("slabfield.dragWork"))
-                rate.work().forEach((thread, millis) -> System.out.printf(Locale.ROOT, "%-28s %5.1f %% of a processor%n", thread, millis));
+                rate.work()
+                        .forEach((thread, millis) ->
+                                System.out.printf(Locale.ROOT, "%-28s %5.1f %% of a processor%n", thread, millis));
             String row = String.format(
-                    Locale.ROOT, "| %s | %.1f | %.1f | %.0f ms | %.0f ms | %.2f m | %.0f %% |", name, rate.frames(), rate.maps(), rate.median(),
-                    rate.longest(), rate.cell(), rate.others());
+                    Locale.ROOT,
+                    "| %s | %.1f | %.1f | %.0f ms | %.0f ms | %.2f m | %.0f %% |",
+                    name,
+                    rate.frames(),
+                    rate.maps(),
+                    rate.median(),
+                    rate.longest(),
+                    rate.cell(),
+                    rate.others());
             System.out.println(row);
             keep(row);
             assertThat(rate.frames()).isGreaterThanOrEqualTo(WANTED);
@@ -113,22 +124,33 @@ class DragRateTest {
      * @param others part of the machine that other programs took, the display server among them [%]
      * @param work of each thread, part of one processor [%]
      */
-    private record Rate(double frames, double maps, double median, double longest, double cell, double others, Map<String, Double> work) {}
+    private record Rate(
+            double frames,
+            double maps,
+            double median,
+            double longest,
+            double cell,
+            double others,
+            Map<String, Double> work) {}
 
     /** Processor time of each thread so far [ms]. */
     private static Map<String, Double> work() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         Map<String, Double> work = new TreeMap<>();
         for (long id : threads.getAllThreadIds())
-            if (threads.getThreadInfo(id) != null) work.merge(threads.getThreadInfo(id).getThreadName(), threads.getThreadCpuTime(id) / 1e6, Double::sum);
+            if (threads.getThreadInfo(id) != null)
+                work.merge(threads.getThreadInfo(id).getThreadName(), threads.getThreadCpuTime(id) / 1e6, Double::sum);
         return work;
     }
 
     /** Processor time of the whole machine and of this program so far, in the system's ticks; zeros where it does not tell. */
     private static long[] ticks() {
         try {
-            String[] all = Files.readAllLines(Path.of("/proc/stat")).get(0).trim().split("\\s+");
-            String[] own = Files.readString(Path.of("/proc/self/stat")).replaceFirst(".*\\) ", "").split(" ");
+            String[] all =
+                    Files.readAllLines(Path.of("/proc/stat")).get(0).trim().split("\\s+");
+            String[] own = Files.readString(Path.of("/proc/self/stat"))
+                    .replaceFirst(".*\\) ", "")
+                    .split(" ");
             long total = 0;
             for (int i = 1; i <= 8; i++) total += Long.parseLong(all[i]);
             long idle = Long.parseLong(all[4]) + Long.parseLong(all[5]);
@@ -139,10 +161,12 @@ class DragRateTest {
     }
 
     private static Rate drag(Stand stand, double seconds) {
-        stand.moveTo(stand.bench.document().scenario().get().suctionPoints().get(0).at());
+        stand.moveTo(
+                stand.bench.document().scenario().get().suctionPoints().get(0).at());
         stand.press();
         MapPane map = stand.map();
-        ImageView field = Stand.fx(() -> (ImageView) map.getChildrenUnmodifiable().get(1));
+        ImageView field =
+                Stand.fx(() -> (ImageView) map.getChildrenUnmodifiable().get(1));
         Map<String, Double> before = work();
         long[] ticks = ticks();
         List<Long> frames = new ArrayList<>(), maps = new ArrayList<>();
@@ -164,7 +188,8 @@ class DragRateTest {
         }
         Stand.run(() -> stand.stage().getScene().removePostLayoutPulseListener(counts));
         long[] since = ticks();
-        double cell = Stand.fx(() -> stand.bench.solving().picture().get().result().scenario().cellSize());
+        double cell = Stand.fx(
+                () -> stand.bench.solving().picture().get().result().scenario().cellSize());
         Map<String, Double> used = new TreeMap<>();
         double time = passed;
         work().forEach((thread, millis) -> {
@@ -177,7 +202,12 @@ class DragRateTest {
         for (int i = 1; i < maps.size(); i++) pauses.add((maps.get(i) - maps.get(i - 1)) / 1e6);
         Collections.sort(pauses);
         return new Rate(
-                frames.size() / passed, maps.size() / passed, pauses.isEmpty() ? Double.NaN : pauses.get(pauses.size() / 2),
-                pauses.isEmpty() ? Double.NaN : pauses.get(pauses.size() - 1), cell, 100.0 * (since[1] - ticks[1]) / Math.max(1, since[0] - ticks[0]), used);
+                frames.size() / passed,
+                maps.size() / passed,
+                pauses.isEmpty() ? Double.NaN : pauses.get(pauses.size() / 2),
+                pauses.isEmpty() ? Double.NaN : pauses.get(pauses.size() - 1),
+                cell,
+                100.0 * (since[1] - ticks[1]) / Math.max(1, since[0] - ticks[0]),
+                used);
     }
 }

@@ -33,7 +33,15 @@ class FindingsPicturesTest {
     @Test
     void everyPageAtBothSizesLightAndDark() {
         Stand.needsScreen();
-        stand = Stand.open(ExampleScenarios.all().stream().filter(e -> e.file().equals(HOUSE)).findFirst().orElseThrow().scenario().withCellSize(COARSE), 1280, 800);
+        stand = Stand.open(
+                ExampleScenarios.all().stream()
+                        .filter(e -> e.file().equals(HOUSE))
+                        .findFirst()
+                        .orElseThrow()
+                        .scenario()
+                        .withCellSize(COARSE),
+                1280,
+                800);
         stand.settle();
         stand.awaitMap();
         Stand.run(() -> stand.guide.mode().set(Mode.FINDINGS));
@@ -58,11 +66,16 @@ class FindingsPicturesTest {
     }
 
     private List<Page> asked() {
-        return stand.guide.findings().pages().stream().filter(p -> PAGE.isEmpty() || PAGE.equals(p.title())).toList();
+        return stand.guide.findings().pages().stream()
+                .filter(p -> PAGE.isEmpty() || PAGE.equals(p.title()))
+                .toList();
     }
 
     private Page page(String title) {
-        return stand.guide.findings().pages().stream().filter(p -> p.title().equals(title)).findFirst().orElseThrow();
+        return stand.guide.findings().pages().stream()
+                .filter(p -> p.title().equals(title))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void find(Page page, Job job) {
@@ -72,7 +85,12 @@ class FindingsPicturesTest {
         });
         long start = System.nanoTime();
         stand.await(job.words() + " is done", () -> !job.search().searching().get(), 600);
-        System.out.printf(Locale.ROOT, "%-28s %6.1f s  %s%n", job.words(), (System.nanoTime() - start) / 1e9, Stand.fx(() -> job.search().message().get()));
+        System.out.printf(
+                Locale.ROOT,
+                "%-28s %6.1f s  %s%n",
+                job.words(),
+                (System.nanoTime() - start) / 1e9,
+                Stand.fx(() -> job.search().message().get()));
     }
 
     /** @param first whether the first picture of each page will do */
@@ -82,7 +100,10 @@ class FindingsPicturesTest {
             for (String view : first ? page.views().subList(0, 1) : page.views()) {
                 Stand.run(() -> {
                     stand.guide.findings().view().set(view);
-                    stand.guide.findings().sheet().get().tables().stream().flatMap(t -> t.rows().stream()).filter(r -> r.subject().isPresent()).findFirst()
+                    stand.guide.findings().sheet().get().tables().stream()
+                            .flatMap(t -> t.rows().stream())
+                            .filter(r -> r.subject().isPresent())
+                            .findFirst()
                             .ifPresent(r -> stand.guide.findings().point(Optional.of(r)));
                 });
                 shot((page.title() + "-" + view).toLowerCase(Locale.ROOT).replace(' ', '-') + end);
@@ -111,7 +132,18 @@ class FindingsPicturesTest {
     private void outOfDate() {
         Stand.run(() -> {
             stand.guide.findings().page().set(page("Measures"));
-            stand.guide.findings().sheet().get().tables().get(0).rows().get(1).acts().get(0).run().run();
+            stand.guide
+                    .findings()
+                    .sheet()
+                    .get()
+                    .tables()
+                    .get(0)
+                    .rows()
+                    .get(1)
+                    .acts()
+                    .get(0)
+                    .run()
+                    .run();
         });
         shot("measures-out-of-date-1280-light.png");
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
@@ -55,8 +54,11 @@ class FindingsWindowTest {
     }
 
     private void press(String selector, String text) {
-        Node button = all(selector).stream().filter(n -> n instanceof javafx.scene.control.ButtonBase b && text.equals(b.getText()) && b.isVisible())
-                .findFirst().orElseThrow(() -> new AssertionError("there is no \"" + text + "\" to press"));
+        Node button = all(selector).stream()
+                .filter(n ->
+                        n instanceof javafx.scene.control.ButtonBase b && text.equals(b.getText()) && b.isVisible())
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("there is no \"" + text + "\" to press"));
         stand.clickOn(button);
     }
 
@@ -70,14 +72,20 @@ class FindingsWindowTest {
         turnTo(page);
         press(".button", job);
         Page now = Stand.fx(() -> stand.guide.findings().page().get());
-        Job work = now.jobs().stream().filter(j -> j.words().equals(job)).findFirst().orElseThrow();
+        Job work = now.jobs().stream()
+                .filter(j -> j.words().equals(job))
+                .findFirst()
+                .orElseThrow();
         stand.await(job + " is done", () -> !work.search().searching().get(), PATIENCE);
         stand.pulses(4);
         assertThat(Stand.fx(() -> work.search().found().get())).as(job).isPresent();
     }
 
     private List<String> labels() {
-        return Stand.fx(() -> all(".label").stream().filter(Label.class::isInstance).map(n -> ((Label) n).getText()).toList());
+        return Stand.fx(() -> all(".label").stream()
+                .filter(Label.class::isInstance)
+                .map(n -> ((Label) n).getText())
+                .toList());
     }
 
     private Scenario house() {
@@ -92,16 +100,25 @@ class FindingsWindowTest {
     /** Buttons and heads of columns lie in the window and show all of their words. */
     private void nothingIsCut(String page) {
         for (Node n : all(".findings .button, .findings .toggle-button, .findings .column-header .label")) {
-            if (!(n instanceof Labeled labeled) || !labeled.isVisible() || labeled.getText().isEmpty()) continue;
-            assertThat(Stand.fx(() -> n.localToScene(n.getLayoutBounds()).getMaxX())).as("%s under %s", labeled.getText(), page).isLessThanOrEqualTo(1280);
+            if (!(n instanceof Labeled labeled)
+                    || !labeled.isVisible()
+                    || labeled.getText().isEmpty()) continue;
+            assertThat(Stand.fx(() -> n.localToScene(n.getLayoutBounds()).getMaxX()))
+                    .as("%s under %s", labeled.getText(), page)
+                    .isLessThanOrEqualTo(1280);
             if (labeled.lookup(".text") instanceof Text shown)
-                assertThat(Stand.fx(shown::getText)).as("words on the screen under " + page).isEqualTo(labeled.getText());
+                assertThat(Stand.fx(shown::getText))
+                        .as("words on the screen under " + page)
+                        .isEqualTo(labeled.getText());
         }
     }
 
     private void typeReadings() {
         Result.Solved truth = (Result.Solved) SlabSolver.solve(ReadHouse.truth(ReadHouse.drawn()), Progress.NONE);
-        stand.clickOn(all(".rail .toggle-button").stream().filter(n -> ((ToggleButton) n).getText().equals("Readings")).findFirst().orElseThrow());
+        stand.clickOn(all(".rail .toggle-button").stream()
+                .filter(n -> ((ToggleButton) n).getText().equals("Readings"))
+                .findFirst()
+                .orElseThrow());
         Stand.run(() -> stand.guide.entry().begin(StageKind.COMMUNICATION_TEST));
         stand.pulses(2);
         for (int k = 0; k < truth.holes().size(); k++) stand.key(KeyCode.ENTER);
@@ -110,7 +127,9 @@ class FindingsWindowTest {
         typed(Unit.CFM.fromSi(truth.suctions().get(0).flow()));
         Stage read = house().stages().get(0);
         assertThat(read.holes()).hasSize(truth.holes().size());
-        assertThat(read.systems()).singleElement().satisfies(s -> assertThat(s.flow()).isPresent());
+        assertThat(read.systems())
+                .singleElement()
+                .satisfies(s -> assertThat(s.flow()).isPresent());
     }
 
     private void typed(double size) {
@@ -124,9 +143,12 @@ class FindingsWindowTest {
         press(".toggle-button", "Findings");
         assertThat(Stand.fx(() -> stand.guide.mode().get())).isEqualTo(Mode.FINDINGS);
         stand.settle();
-        stand.await("readings are compared", () -> stand.bench.readings().comparison().get().isPresent());
+        stand.await(
+                "readings are compared",
+                () -> stand.bench.readings().comparison().get().isPresent());
         stand.pulses(3);
-        assertThat(Stand.fx(() -> table().getItems().size())).isEqualTo(house().testHoles().size());
+        assertThat(Stand.fx(() -> table().getItems().size()))
+                .isEqualTo(house().testHoles().size());
 
         find("Diagnosis", "Diagnose");
         assertThat(labels()).contains("Causes, the likeliest first");
@@ -139,7 +161,8 @@ class FindingsWindowTest {
         nothingIsCut("Measures");
         Scenario before = house();
         TableView<Sheet.Row> table = table();
-        int row = Stand.fx(() -> table.getItems().stream().map(r -> r.cells().get(0)).toList().indexOf("Seal \"sump\""));
+        int row = Stand.fx(() ->
+                table.getItems().stream().map(r -> r.cells().get(0)).toList().indexOf("Seal \"sump\""));
         assertThat(row).isNotNegative();
         Stand.run(() -> {
             table.requestFocus();
@@ -147,17 +170,25 @@ class FindingsWindowTest {
             table.getFocusModel().focus(row == 0 ? 1 : row - 1);
         });
         stand.key(row == 0 ? KeyCode.UP : KeyCode.DOWN);
-        stand.await("the map shows the house with it", () -> stand.guide.findings().picture().get().orElse(null) instanceof Picture.Plan p
-                && p.result() instanceof Result.Solved s && s.scenario().opening("sump").orElseThrow().seal().state() == SealState.SEALED);
+        stand.await(
+                "the map shows the house with it",
+                () -> stand.guide.findings().picture().get().orElse(null) instanceof Picture.Plan p
+                        && p.result() instanceof Result.Solved s
+                        && s.scenario().opening("sump").orElseThrow().seal().state() == SealState.SEALED);
         assertThat(house()).as("only looked at").isEqualTo(before);
         stand.key(KeyCode.ENTER);
         assertThat(house().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.SEALED);
-        assertThat(Stand.fx(() -> stand.node(".findings .stamp", Label.class).isVisible())).as("stamped out of date").isTrue();
-        assertThat(Stand.fx(() -> stand.stage().getScene().getFocusOwner())).as("the keys stay in the table").isInstanceOf(TableView.class);
+        assertThat(Stand.fx(() -> stand.node(".findings .stamp", Label.class).isVisible()))
+                .as("stamped out of date")
+                .isTrue();
+        assertThat(Stand.fx(() -> stand.stage().getScene().getFocusOwner()))
+                .as("the keys stay in the table")
+                .isInstanceOf(TableView.class);
         stand.shortcut(KeyCode.Z);
         assertThat(house()).isEqualTo(before);
         stand.settle();
-        assertThat(Stand.fx(() -> stand.node(".findings .stamp", Label.class).isVisible())).isFalse();
+        assertThat(Stand.fx(() -> stand.node(".findings .stamp", Label.class).isVisible()))
+                .isFalse();
     }
 
     @Test
@@ -172,9 +203,16 @@ class FindingsWindowTest {
         assertThat(Stand.fx(() -> work.search().message().get())).contains("cancelled");
         find("Placement", "Try every place");
         stand.pulses(10);
-        for (String selector : List.of(".findings .picture", ".findings .table-view", ".findings .progress-bar", ".findings .finding-words"))
-            assertThat(all(selector)).as(selector).isNotEmpty().allSatisfy(n -> assertThat(n.getAccessibleText()).as(selector).isNotBlank());
-        assertThat(all(".findings .table-view .button")).isNotEmpty().allSatisfy(n -> assertThat(n.getAccessibleText()).startsWith("Core S2 at"));
+        for (String selector : List.of(
+                ".findings .picture", ".findings .table-view", ".findings .progress-bar", ".findings .finding-words"))
+            assertThat(all(selector))
+                    .as(selector)
+                    .isNotEmpty()
+                    .allSatisfy(
+                            n -> assertThat(n.getAccessibleText()).as(selector).isNotBlank());
+        assertThat(all(".findings .table-view .button"))
+                .isNotEmpty()
+                .allSatisfy(n -> assertThat(n.getAccessibleText()).startsWith("Core S2 at"));
     }
 
     @Test

@@ -38,7 +38,14 @@ class GuidePicturesTest {
             for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
                 if (theme == Theme.DARK && size[0] > 1280) continue;
                 end = "-" + size[0] + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
-                stand = Stand.open(ExampleScenarios.all().stream().filter(e -> e.file().equals("stone-footing.json")).findFirst().orElseThrow().scenario(), size[0], size[1]);
+                stand = Stand.open(
+                        ExampleScenarios.all().stream()
+                                .filter(e -> e.file().equals("stone-footing.json"))
+                                .findFirst()
+                                .orElseThrow()
+                                .scenario(),
+                        size[0],
+                        size[1]);
                 Stand.run(() -> stand.bench.theme().set(theme));
                 stand.settle();
                 stand.awaitMap();
@@ -53,7 +60,8 @@ class GuidePicturesTest {
     private void layers() {
         Stand.run(() -> stand.guide.sight().show().set(Show.ORIGIN));
         Stand.run(() -> stand.guide.sight().flow().set(Flow.PATHS));
-        stand.await("the air is followed", () -> stand.guide.sight().paths().get().isPresent());
+        stand.await(
+                "the air is followed", () -> stand.guide.sight().paths().get().isPresent());
         shot("layer-origin");
         Stand.run(() -> {
             stand.guide.sight().show().set(Show.PRESSURE);
@@ -95,10 +103,17 @@ class GuidePicturesTest {
 
     private void lessons() {
         Stand.run(() -> stand.guide.mode().set(Mode.LEARN));
-        stand.await("the houses are solved", () -> stand.guide.course().solved().get().isPresent());
+        stand.await(
+                "the houses are solved",
+                () -> stand.guide.course().solved().get().isPresent());
         shot("lesson-predict");
         Stand.run(() -> {
-            stand.guide.course().lesson().get().questions().forEach(q -> stand.guide.course().answer(q, Change.MUCH_MORE));
+            stand.guide
+                    .course()
+                    .lesson()
+                    .get()
+                    .questions()
+                    .forEach(q -> stand.guide.course().answer(q, Change.MUCH_MORE));
             stand.guide.course().reveal();
             stand.bench.look().presentation().set(true);
         });
@@ -106,8 +121,10 @@ class GuidePicturesTest {
         Stand.run(() -> stand.bench.look().presentation().set(false));
         Stand.run(() -> stand.guide.practice().next());
         stand.await("a case is made", () -> stand.guide.practice().now().get().isPresent());
-        Stand.run(() -> stand.stage().getScene().getRoot().lookupAll(".contents-entry").stream().map(ToggleButton.class::cast)
-                .filter(b -> b.getText().startsWith("Practice")).forEach(ToggleButton::fire));
+        Stand.run(() -> stand.stage().getScene().getRoot().lookupAll(".contents-entry").stream()
+                .map(ToggleButton.class::cast)
+                .filter(b -> b.getText().startsWith("Practice"))
+                .forEach(ToggleButton::fire));
         Stand.run(() -> stand.guide.practice().answer(Cause.LEAK));
         shot("practice");
     }

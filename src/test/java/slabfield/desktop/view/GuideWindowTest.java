@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Hyperlink;
-import javafx.scene.control.Labeled;
-import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
 import javafx.scene.control.CustomMenuItem;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
@@ -52,12 +52,18 @@ class GuideWindowTest {
     }
 
     private void fire(String text) {
-        Stand.run(() -> all(".button").stream().map(Button.class::cast).filter(b -> text.equals(b.getText())).findFirst().orElseThrow().fire());
+        Stand.run(() -> all(".button").stream()
+                .map(Button.class::cast)
+                .filter(b -> text.equals(b.getText()))
+                .findFirst()
+                .orElseThrow()
+                .fire());
         stand.pulses(2);
     }
 
     private List<String> labels() {
-        return Stand.fx(() -> all(".label").stream().map(n -> ((Label) n).getText()).toList());
+        return Stand.fx(
+                () -> all(".label").stream().map(n -> ((Label) n).getText()).toList());
     }
 
     @Test
@@ -83,7 +89,9 @@ class GuideWindowTest {
         stand.pulses(2);
         for (String key : List.of("1", ".", "5", "Next \u25b6")) fire(key);
         Stage stage = stand.bench.document().scenario().get().stages().get(0);
-        assertThat(stage.holes()).singleElement().satisfies(r -> assertThat(r.fanOff()).hasValue(1.5));
+        assertThat(stage.holes())
+                .singleElement()
+                .satisfies(r -> assertThat(r.fanOff()).hasValue(1.5));
         Set<Node> keys = all(".pad-key");
         assertThat(keys).hasSize(16).allSatisfy(k -> {
             assertThat(k.getLayoutBounds().getWidth()).isGreaterThanOrEqualTo(64);
@@ -94,32 +102,50 @@ class GuideWindowTest {
     @Test
     void aLessonIsPredictedRevealedAndExplained() {
         mode(Mode.LEARN);
-        stand.await("the lesson's houses are solved", () -> stand.guide.course().solved().get().isPresent());
+        stand.await(
+                "the lesson's houses are solved",
+                () -> stand.guide.course().solved().get().isPresent());
         stand.pulses(3);
         assertThat(Stand.fx(() -> all(".lesson-page .radio-button").size())).isEqualTo(18);
-        Stand.run(() -> all(".lesson-page .radio-button").stream().map(RadioButton.class::cast)
-                .filter(b -> b.getText().equals("more than doubles")).forEach(RadioButton::fire));
+        Stand.run(() -> all(".lesson-page .radio-button").stream()
+                .map(RadioButton.class::cast)
+                .filter(b -> b.getText().equals("more than doubles"))
+                .forEach(RadioButton::fire));
         fire("Reveal");
-        assertThat(labels()).contains("Revealed", "Why").anyMatch(t -> t.contains("One scale") || t.contains("one scale"));
+        assertThat(labels())
+                .contains("Revealed", "Why")
+                .anyMatch(t -> t.contains("One scale") || t.contains("one scale"));
         fire("Next lesson");
         assertThat(labels()).contains("A footing across the slab", "Predict");
     }
 
     @Test
     void largeTargetsMakeEveryButtonLargeAndNoTypeLarger() {
-        double type = Stand.fx(() -> ((Labeled) all(".tools .toggle-button").iterator().next()).getFont().getSize());
+        double type = Stand.fx(
+                () -> ((Labeled) all(".tools .toggle-button").iterator().next())
+                        .getFont()
+                        .getSize());
         Stand.run(() -> stand.bench.look().largeTargets().set(true));
         for (Mode mode : List.of(Mode.HOUSE, Mode.READINGS, Mode.COMPARE)) {
             mode(mode);
             stand.pulses(3);
-            for (String kind : List.of(".button", ".toggle-button", ".menu-button", ".combo-box", ".tab", ".tool", ".table-row-cell"))
+            for (String kind : List.of(
+                    ".button", ".toggle-button", ".menu-button", ".combo-box", ".tab", ".tool", ".table-row-cell"))
                 for (Node node : Stand.fx(() -> List.copyOf(all(kind)))) {
                     if (!Stand.fx(() -> shown(node))) continue;
-                    assertThat(node.getLayoutBounds().getHeight()).as("height of %s under %s", node, mode).isGreaterThanOrEqualTo(44);
-                    assertThat(node.getLayoutBounds().getWidth()).as("width of %s under %s", node, mode).isGreaterThanOrEqualTo(44);
+                    assertThat(node.getLayoutBounds().getHeight())
+                            .as("height of %s under %s", node, mode)
+                            .isGreaterThanOrEqualTo(44);
+                    assertThat(node.getLayoutBounds().getWidth())
+                            .as("width of %s under %s", node, mode)
+                            .isGreaterThanOrEqualTo(44);
                 }
         }
-        assertThat(Stand.fx(() -> ((Labeled) all(".tools .toggle-button").iterator().next()).getFont().getSize())).isEqualTo(type);
+        assertThat(Stand.fx(
+                        () -> ((Labeled) all(".tools .toggle-button").iterator().next())
+                                .getFont()
+                                .getSize()))
+                .isEqualTo(type);
     }
 
     private static boolean shown(Node node) {
@@ -130,8 +156,13 @@ class GuideWindowTest {
     @Test
     void aStageOfTheJobLeadsToItsPlace() {
         MenuButton test = (MenuButton) Stand.fx(() -> all(".stages > .menu-button").stream()
-                .filter(b -> ((MenuButton) b).getText().contains("Test")).findFirst().orElseThrow());
-        Hyperlink link = Stand.fx(() -> (Hyperlink) ((VBox) ((CustomMenuItem) test.getItems().get(0)).getContent()).getChildren().get(1));
+                .filter(b -> ((MenuButton) b).getText().contains("Test"))
+                .findFirst()
+                .orElseThrow());
+        Hyperlink link = Stand.fx(() ->
+                (Hyperlink) ((VBox) ((CustomMenuItem) test.getItems().get(0)).getContent())
+                        .getChildren()
+                        .get(1));
         assertThat(link.getText()).startsWith("Enter the readings");
         Stand.run(link::fire);
         stand.await("readings can be entered", () -> stand.guide.mode().get() == Mode.READINGS);
@@ -141,18 +172,26 @@ class GuideWindowTest {
     @Test
     void layersArePaintedAndPinsAreListed() {
         Stand.run(() -> {
-            all(".sight .toggle-button").stream().map(ToggleButton.class::cast).filter(b -> b.getText().equals("air origin")).findFirst().orElseThrow().fire();
+            all(".sight .toggle-button").stream()
+                    .map(ToggleButton.class::cast)
+                    .filter(b -> b.getText().equals("air origin"))
+                    .findFirst()
+                    .orElseThrow()
+                    .fire();
             stand.guide.sight().pin(new slabfield.model.Point(6, 3));
         });
-        stand.await("the air is followed", () -> stand.guide.sight().paths().get().isPresent());
+        stand.await(
+                "the air is followed", () -> stand.guide.sight().paths().get().isPresent());
         assertThat(stand.guide.sight().show().get()).isEqualTo(Sight.Show.ORIGIN);
         assertThat(stand.guide.sight().rows()).hasSize(1);
         Stand.run(() -> stand.guide.sight().marking().set(Sight.Marking.PROFILE));
         stand.drag(2, 2, 9, 5);
         stand.await("a line is drawn", () -> stand.guide.sight().cut().get().isPresent());
         Optional<slabfield.figure.Profile> line = stand.guide.sight().cut().get();
-        assertThat(line.orElseThrow().from().distanceTo(new slabfield.model.Point(2, 2))).isLessThan(0.1);
-        assertThat(line.orElseThrow().to().distanceTo(new slabfield.model.Point(9, 5))).isLessThan(0.1);
+        assertThat(line.orElseThrow().from().distanceTo(new slabfield.model.Point(2, 2)))
+                .isLessThan(0.1);
+        assertThat(line.orElseThrow().to().distanceTo(new slabfield.model.Point(9, 5)))
+                .isLessThan(0.1);
         assertThat(stand.guide.sight().marking().get()).isEqualTo(Sight.Marking.NONE);
     }
 }

@@ -26,7 +26,11 @@ class PicturesTest {
     private static final long MOST_BYTES = 3_500_000;
 
     private static Scenario example(String file) {
-        return ExampleScenarios.all().stream().filter(e -> e.file().equals(file)).findFirst().orElseThrow().scenario();
+        return ExampleScenarios.all().stream()
+                .filter(e -> e.file().equals(file))
+                .findFirst()
+                .orElseThrow()
+                .scenario();
     }
 
     @Test
@@ -50,7 +54,18 @@ class PicturesTest {
             Stand.run(() -> stand.bench.theme().set(theme));
             stand.settle();
             stand.awaitMap();
-            Stand.run(() -> stand.bench.drawing().selection().set(java.util.List.of(Item.of(Kind.SLAB, stand.bench.document().scenario().get().slabs().get(0).id()))));
+            Stand.run(() -> stand.bench
+                    .drawing()
+                    .selection()
+                    .set(java.util.List.of(Item.of(
+                            Kind.SLAB,
+                            stand.bench
+                                    .document()
+                                    .scenario()
+                                    .get()
+                                    .slabs()
+                                    .get(0)
+                                    .id()))));
             shot(stand, "drawing" + end);
             if (few) return;
             TabPane tabs = stand.node(".tab-pane", TabPane.class);
@@ -60,7 +75,12 @@ class PicturesTest {
                     stand.bench.drawing().selection().clear();
                     tabs.getSelectionModel().select(tab);
                 });
-                String name = tabs.getTabs().get(i).getText().replaceAll(" \\(.*", "").toLowerCase(java.util.Locale.ROOT).replace(' ', '-');
+                String name = tabs.getTabs()
+                        .get(i)
+                        .getText()
+                        .replaceAll(" \\(.*", "")
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replace(' ', '-');
                 shot(stand, "tab-" + name + end, Optional.of(tabs));
             }
             Stand.run(() -> stand.bench.drawing().tool().set(Tool.BARRIER));

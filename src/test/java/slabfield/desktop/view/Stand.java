@@ -52,7 +52,9 @@ final class Stand implements AutoCloseable {
 
     /** Skips the test where there is no screen. */
     static void needsScreen() {
-        boolean screen = Optional.ofNullable(System.getenv("DISPLAY")).filter(d -> !d.isBlank()).isPresent();
+        boolean screen = Optional.ofNullable(System.getenv("DISPLAY"))
+                .filter(d -> !d.isBlank())
+                .isPresent();
         assumeTrue(screen, "there is no display: run the tests under xvfb-run");
         try {
             Platform.startup(() -> Platform.setImplicitExit(false));
@@ -64,10 +66,14 @@ final class Stand implements AutoCloseable {
     static Stand open(Scenario scenario, double width, double height) {
         return fx(() -> {
             Workbench bench = new Workbench(
-                    List.of(new Example("house.json", scenario)), new Forgetful(),
+                    List.of(new Example("house.json", scenario)),
+                    new Forgetful(),
                     new Workbench.Runners(runner("solve"), runner("compare"), runner("advise"), runner("size")));
             Stage stage = new Stage();
-            Guide guide = new Guide(bench, new Forgetful(), new Guide.Runners(runner("trace"), runner("options"), runner("lessons"), runner("find")));
+            Guide guide = new Guide(
+                    bench,
+                    new Forgetful(),
+                    new Guide.Runners(runner("trace"), runner("options"), runner("lessons"), runner("find")));
             MainView view = new MainView(stage, guide, runner("paint"));
             stage.setWidth(width);
             stage.setHeight(height);
@@ -257,14 +263,19 @@ final class Stand implements AutoCloseable {
 
     /** Rests the mouse on something. */
     void hover(Node node) {
-        run(() -> robot.mouseMove(node.localToScreen(node.getBoundsInLocal().getCenterX() - 1, node.getBoundsInLocal().getCenterY())));
+        run(() -> robot.mouseMove(node.localToScreen(
+                node.getBoundsInLocal().getCenterX() - 1,
+                node.getBoundsInLocal().getCenterY())));
         pulses(1);
-        run(() -> robot.mouseMove(node.localToScreen(node.getBoundsInLocal().getCenterX(), node.getBoundsInLocal().getCenterY())));
+        run(() -> robot.mouseMove(node.localToScreen(
+                node.getBoundsInLocal().getCenterX(), node.getBoundsInLocal().getCenterY())));
     }
 
     void clickOn(Node node) {
         run(() -> {
-            Point2D middle = node.localToScreen(node.getBoundsInLocal().getCenterX(), node.getBoundsInLocal().getCenterY());
+            Point2D middle = node.localToScreen(
+                    node.getBoundsInLocal().getCenterX(),
+                    node.getBoundsInLocal().getCenterY());
             robot.mouseMove(middle);
             robot.mousePress(MouseButton.PRIMARY);
             robot.mouseRelease(MouseButton.PRIMARY);
@@ -294,8 +305,15 @@ final class Stand implements AutoCloseable {
     /** Types digits, small letters, points and spaces. */
     void type(String text) {
         for (char c : text.toCharArray()) {
-            KeyCode code = c == '.' ? KeyCode.PERIOD : c == ' ' ? KeyCode.SPACE : c == '\t' ? KeyCode.TAB : c == '-' ? KeyCode.MINUS
-                    : KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)));
+            KeyCode code = c == '.'
+                    ? KeyCode.PERIOD
+                    : c == ' '
+                            ? KeyCode.SPACE
+                            : c == '\t'
+                                    ? KeyCode.TAB
+                                    : c == '-'
+                                            ? KeyCode.MINUS
+                                            : KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)));
             key(code);
         }
     }
@@ -309,7 +327,9 @@ final class Stand implements AutoCloseable {
     void save(Path file, Optional<Node> part) {
         try {
             Files.createDirectories(file.getParent());
-            Files.write(file, SmallPng.of(part.map(p -> fx(() -> p.snapshot(null, null))).orElseGet(this::image)));
+            Files.write(
+                    file,
+                    SmallPng.of(part.map(p -> fx(() -> p.snapshot(null, null))).orElseGet(this::image)));
         } catch (IOException reason) {
             throw new UncheckedIOException(reason);
         }

@@ -37,7 +37,12 @@ class WindowPathsTest {
     }
 
     private static Scenario example(String file) {
-        return ExampleScenarios.all().stream().filter(e -> e.file().equals(file)).findFirst().orElseThrow().scenario().withCellSize(0.25);
+        return ExampleScenarios.all().stream()
+                .filter(e -> e.file().equals(file))
+                .findFirst()
+                .orElseThrow()
+                .scenario()
+                .withCellSize(0.25);
     }
 
     /** A designer types a slab, puts a suction point, sees the map, drags the point and sees it follow. */
@@ -51,21 +56,47 @@ class WindowPathsTest {
             stand.click(3, 4);
             stand.settle();
             assertThat(stand.bench.solving().picture().get().current()).isPresent();
-            double before = stand.bench.solving().picture().get().current().orElseThrow().suctions().get(0).flow();
+            double before = stand.bench
+                    .solving()
+                    .picture()
+                    .get()
+                    .current()
+                    .orElseThrow()
+                    .suctions()
+                    .get(0)
+                    .flow();
             assertThat(before).isPositive();
             stand.key(KeyCode.ESCAPE);
             stand.moveTo(new Point(3, 4));
             stand.press();
             for (double x = 3.5; x <= 6; x += 0.5) stand.moveTo(new Point(x, 4));
-            stand.await("the map follows", () -> stand.bench.solving().picture().get().quick());
+            stand.await(
+                    "the map follows",
+                    () -> stand.bench.solving().picture().get().quick());
             assertThat(stand.bench.solving().dragging().get()).isTrue();
             stand.release();
             stand.settle();
-            assertThat(stand.bench.document().scenario().get().suctionPoint("S1").orElseThrow().at().x()).isCloseTo(6, within(0.05));
+            assertThat(stand.bench
+                            .document()
+                            .scenario()
+                            .get()
+                            .suctionPoint("S1")
+                            .orElseThrow()
+                            .at()
+                            .x())
+                    .isCloseTo(6, within(0.05));
             stand.key(KeyCode.Z);
             Stand.run(stand.bench.document()::undo);
-            assertThat(stand.bench.document().scenario().get().suctionPoint("S1").orElseThrow().at().x())
-                    .as("the drag is one step").isCloseTo(3, within(0.05));
+            assertThat(stand.bench
+                            .document()
+                            .scenario()
+                            .get()
+                            .suctionPoint("S1")
+                            .orElseThrow()
+                            .at()
+                            .x())
+                    .as("the drag is one step")
+                    .isCloseTo(3, within(0.05));
         }
     }
 
@@ -90,7 +121,16 @@ class WindowPathsTest {
             stand.pulses(2);
             stand.type("12.5");
             stand.key(KeyCode.ENTER);
-            assertThat(stand.bench.document().scenario().get().slabs().get(0).outline().get(1).x()).isEqualTo(12.5);
+            assertThat(stand.bench
+                            .document()
+                            .scenario()
+                            .get()
+                            .slabs()
+                            .get(0)
+                            .outline()
+                            .get(1)
+                            .x())
+                    .isEqualTo(12.5);
         }
     }
 
@@ -99,12 +139,29 @@ class WindowPathsTest {
     void aTrainerTogglesASeal() {
         try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
             stand.settle();
-            double before = stand.bench.solving().picture().get().current().orElseThrow().flows().exhaust();
+            double before = stand.bench
+                    .solving()
+                    .picture()
+                    .get()
+                    .current()
+                    .orElseThrow()
+                    .flows()
+                    .exhaust();
             Node button = Stand.fx(() -> stand.stage().getScene().getRoot().lookupAll(".toggle-button").stream()
-                    .filter(n -> "perimeter joint: sealed".equals(n.getAccessibleText())).findFirst().orElseThrow());
+                    .filter(n -> "perimeter joint: sealed".equals(n.getAccessibleText()))
+                    .findFirst()
+                    .orElseThrow());
             stand.clickOn(button);
             stand.settle();
-            assertThat(stand.bench.solving().picture().get().current().orElseThrow().flows().exhaust()).isLessThan(before);
+            assertThat(stand.bench
+                            .solving()
+                            .picture()
+                            .get()
+                            .current()
+                            .orElseThrow()
+                            .flows()
+                            .exhaust())
+                    .isLessThan(before);
             assertThat(stand.bench.document().undoLabel().get()).contains("sealed: perimeter joint");
         }
     }
@@ -115,14 +172,18 @@ class WindowPathsTest {
     void theTableOfThingsChoosesOnThePlan() {
         try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
             javafx.scene.control.TabPane tabs = stand.node(".tab-pane", javafx.scene.control.TabPane.class);
-            Stand.run(() -> tabs.getTabs().stream().filter(t -> t.getText().equals("Objects")).forEach(t -> tabs.getSelectionModel().select(t)));
+            Stand.run(() -> tabs.getTabs().stream()
+                    .filter(t -> t.getText().equals("Objects"))
+                    .forEach(t -> tabs.getSelectionModel().select(t)));
             TableView<Item> table = stand.node("#objects", TableView.class);
-            assertThat(table.getItems()).isEqualTo(Items.all(stand.bench.document().scenario().get()));
+            assertThat(table.getItems())
+                    .isEqualTo(Items.all(stand.bench.document().scenario().get()));
             Stand.run(() -> {
                 table.requestFocus();
                 table.getSelectionModel().clearAndSelect(2);
             });
-            assertThat(stand.bench.drawing().selection().items().get()).containsExactly(table.getItems().get(2));
+            assertThat(stand.bench.drawing().selection().items().get())
+                    .containsExactly(table.getItems().get(2));
         }
     }
 
@@ -131,7 +192,10 @@ class WindowPathsTest {
     void aMistakeIsSaidBesideItsField() {
         try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
             Scenario before = stand.bench.document().scenario().get();
-            Stand.run(() -> stand.bench.drawing().selection().set(List.of(Item.of(Kind.SLAB, before.slabs().get(0).id()))));
+            Stand.run(() -> stand.bench
+                    .drawing()
+                    .selection()
+                    .set(List.of(Item.of(Kind.SLAB, before.slabs().get(0).id()))));
             TextField thickness = stand.node("#property-thickness", TextField.class);
             Stand.run(() -> {
                 thickness.requestFocus();
@@ -139,8 +203,9 @@ class WindowPathsTest {
                 thickness.fireEvent(new javafx.event.ActionEvent());
             });
             stand.pulses(1);
-            assertThat(stand.stage().getScene().getRoot().lookupAll(".wrong")).anySatisfy(n ->
-                    assertThat(((javafx.scene.control.Label) n).getText()).contains("soon"));
+            assertThat(stand.stage().getScene().getRoot().lookupAll(".wrong"))
+                    .anySatisfy(n -> assertThat(((javafx.scene.control.Label) n).getText())
+                            .contains("soon"));
             assertThat(stand.bench.document().scenario().get()).isEqualTo(before);
         }
     }
@@ -181,28 +246,43 @@ class WindowPathsTest {
     void whatLiesOverTheMapFollowsADrag() {
         try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
             stand.settle();
-            Point at = Stand.fx(() -> stand.bench.document().scenario().get().suctionPoints().get(0).at());
+            Point at = Stand.fx(() -> stand.bench
+                    .document()
+                    .scenario()
+                    .get()
+                    .suctionPoints()
+                    .get(0)
+                    .at());
             Stand.run(() -> {
                 stand.guide.sight().flow().set(Sight.Flow.ARROWS);
                 stand.guide.sight().pin(new Point(at.x() + 1.5, at.y()));
             });
-            stand.await("the air is followed", () -> stand.guide.sight().paths().get().isPresent());
+            stand.await(
+                    "the air is followed",
+                    () -> stand.guide.sight().paths().get().isPresent());
             String before = Stand.fx(() -> stand.guide.sight().rows().get(0).value());
             AirPaths air = Stand.fx(() -> stand.guide.sight().paths().get().orElseThrow());
             stand.moveTo(at);
             stand.press();
             for (int i = 1; i <= 6; i++) stand.moveTo(new Point(at.x() - 0.15 * i, at.y()));
             List<Node> map = Stand.fx(() -> List.copyOf(stand.map().getChildrenUnmodifiable()));
-            stand.await("the arrows follow", () -> stand.guide.sight().paths().get().orElseThrow() != air);
+            stand.await(
+                    "the arrows follow", () -> stand.guide.sight().paths().get().orElseThrow() != air);
             stand.await("the arrows are painted", () -> ((ImageView) map.get(2)).getImage() != null);
             stand.await("the pin is painted", () -> ((ImageView) map.get(4)).getImage() != null);
-            assertThat(Stand.fx(() -> stand.guide.sight().rows().get(0).value())).isNotEqualTo(before);
-            assertThat(Stand.fx(() -> map.stream().filter(javafx.scene.control.Label.class::isInstance)
-                    .map(l -> ((javafx.scene.control.Label) l).getText()).toList())).contains("following on a coarse grid");
+            assertThat(Stand.fx(() -> stand.guide.sight().rows().get(0).value()))
+                    .isNotEqualTo(before);
+            assertThat(Stand.fx(() -> map.stream()
+                            .filter(javafx.scene.control.Label.class::isInstance)
+                            .map(l -> ((javafx.scene.control.Label) l).getText())
+                            .toList()))
+                    .contains("following on a coarse grid");
             if (PICTURES) stand.save(java.nio.file.Path.of("target/pictures/drag.png"), java.util.Optional.empty());
             stand.release();
             stand.settle();
-            stand.await("the whole map is back", () -> ((ImageView) map.get(2)).getImage() == null && ((ImageView) map.get(1)).getImage() == null);
+            stand.await(
+                    "the whole map is back",
+                    () -> ((ImageView) map.get(2)).getImage() == null && ((ImageView) map.get(1)).getImage() == null);
         }
     }
 
@@ -212,11 +292,18 @@ class WindowPathsTest {
         try (Stand stand = Stand.open(example("stone-footing.json"), 1280, 800)) {
             stand.settle();
             Node title = Stand.fx(() -> stand.stage().getScene().getRoot().lookupAll(".title").stream()
-                    .filter(n -> n instanceof javafx.scene.control.Label l && l.getText().equals("Exhaust")).findFirst().orElseThrow());
+                    .filter(n -> n instanceof javafx.scene.control.Label l
+                            && l.getText().equals("Exhaust"))
+                    .findFirst()
+                    .orElseThrow());
             stand.hover(title);
-            stand.await("the word is explained", () -> javafx.stage.Window.getWindows().stream()
-                    .filter(javafx.scene.control.Tooltip.class::isInstance)
-                    .anyMatch(w -> ((javafx.scene.control.Tooltip) w).getText().startsWith("exhaust (system flow): all air drawn")));
+            stand.await(
+                    "the word is explained",
+                    () -> javafx.stage.Window.getWindows().stream()
+                            .filter(javafx.scene.control.Tooltip.class::isInstance)
+                            .anyMatch(w -> ((javafx.scene.control.Tooltip) w)
+                                    .getText()
+                                    .startsWith("exhaust (system flow): all air drawn")));
         }
     }
 }

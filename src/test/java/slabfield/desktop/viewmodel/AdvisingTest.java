@@ -68,17 +68,25 @@ class AdvisingTest {
     @Test
     void aSuctionPointOfAnOlderListGetsANameThatIsFree() {
         Measure core = new Measure.AddSuction(
-                "S2", new Point(3, 1), new slabfield.model.SuctionPoint.Pit(0.15), new slabfield.model.Source.Pressure(-100));
+                "S2",
+                new Point(3, 1),
+                new slabfield.model.SuctionPoint.Pit(0.15),
+                new slabfield.model.Source.Pressure(-100));
         advising.apply(new Suggestion(core, coverage, coverage, flows, flows));
         advising.apply(new Suggestion(core, coverage, coverage, flows, flows));
-        assertThat(document.scenario().get().suctionPoints()).extracting(p -> p.id()).containsExactly("S1", "S2", "S3");
+        assertThat(document.scenario().get().suctionPoints())
+                .extracting(p -> p.id())
+                .containsExactly("S1", "S2", "S3");
     }
 
     @Test
     void aPlaceToCoreIsWrittenInTheUnitChosen() {
         Units units = new Units();
         Measure core = new Measure.AddSuction(
-                "S2", new Point(1.5, 2), new slabfield.model.SuctionPoint.Pit(0.15), new slabfield.model.Source.Pressure(-100));
+                "S2",
+                new Point(1.5, 2),
+                new slabfield.model.SuctionPoint.Pit(0.15),
+                new slabfield.model.Source.Pressure(-100));
         assertThat(Advising.words(core, units)).isEqualTo("Core S2 at x 1.50 m, y 2.00 m");
     }
 }

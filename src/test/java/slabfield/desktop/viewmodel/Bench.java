@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import slabfield.advice.Advisor;
 import slabfield.field.Progress;
 import slabfield.model.Air;
 import slabfield.model.BlockWall;
@@ -26,7 +27,6 @@ import slabfield.model.StageKind;
 import slabfield.model.SuctionPoint;
 import slabfield.model.Target;
 import slabfield.model.TestHole;
-import slabfield.advice.Advisor;
 import slabfield.network.SlabSolver;
 
 /** Makes the parts of a window without a window. */
@@ -38,18 +38,44 @@ public final class Bench {
         Fill sand = Fill.of(0.1, 1e-9, 0);
         Slab slab = new Slab("slab", corners(6, 4), List.of(), 0.1, true);
         Opening sump = new Opening(
-                "sump", OpeningKind.SUMP, new Opening.Spot(new Point(5, 3), 0.2), new Opening.Orifice(0.01, 0.61),
+                "sump",
+                OpeningKind.SUMP,
+                new Opening.Spot(new Point(5, 3), 0.2),
+                new Opening.Orifice(0.01, 0.61),
                 Seal.of(SealState.OPEN));
         BlockWall wall = new BlockWall(
-                "north", new slabfield.model.Path(List.of(new Point(0, 4), new Point(6, 4))), 2, Seal.of(SealState.OPEN),
-                0.09, 1e-5, 1e-6, 1e-6, 1e-3, true, Optional.empty());
+                "north",
+                new slabfield.model.Path(List.of(new Point(0, 4), new Point(6, 4))),
+                2,
+                Seal.of(SealState.OPEN),
+                0.09,
+                1e-5,
+                1e-6,
+                1e-6,
+                1e-3,
+                true,
+                Optional.empty());
         SuctionPoint suction = new SuctionPoint(
                 "S1", new Point(1, 2), Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-200), false);
         return new Scenario(
-                "test house", "", "", new Display("Pa", "cfm", "m"), List.of(slab), new Layer(sand, List.of()), List.of(),
-                List.of(), List.of(wall), List.of(sump), 1e-8, 2, Air.STANDARD, List.of(suction),
+                "test house",
+                "",
+                "",
+                new Display("Pa", "cfm", "m"),
+                List.of(slab),
+                new Layer(sand, List.of()),
+                List.of(),
+                List.of(),
+                List.of(wall),
+                List.of(sump),
+                1e-8,
+                2,
+                Air.STANDARD,
+                List.of(suction),
                 List.of(new TestHole("T1", new Point(3, 2), "sand"), new TestHole("T2", new Point(5.5, 0.5), "")),
-                List.of(), Target.COMMON_PRACTICE, 0.25);
+                List.of(),
+                Target.COMMON_PRACTICE,
+                0.25);
     }
 
     public static List<Point> corners(double x, double y) {
@@ -58,17 +84,42 @@ public final class Bench {
 
     public static Scenario withStages(Scenario s, List<Stage> stages) {
         return new Scenario(
-                s.name(), s.teaches(), s.notes(), s.display(), s.slabs(), s.layer(), s.barriers(), s.drainTiles(),
-                s.blockWalls(), s.openings(), s.soilLeakance(), s.outdoorPressure(), s.air(), s.suctionPoints(),
-                s.testHoles(), stages, s.target(), s.cellSize());
+                s.name(),
+                s.teaches(),
+                s.notes(),
+                s.display(),
+                s.slabs(),
+                s.layer(),
+                s.barriers(),
+                s.drainTiles(),
+                s.blockWalls(),
+                s.openings(),
+                s.soilLeakance(),
+                s.outdoorPressure(),
+                s.air(),
+                s.suctionPoints(),
+                s.testHoles(),
+                stages,
+                s.target(),
+                s.cellSize());
     }
 
     public static Stage stage(String id, java.util.Map<String, Seal> seals, double t1) {
         return new Stage(
-                id, StageKind.COMMUNICATION_TEST, seals, java.util.Map.of(),
+                id,
+                StageKind.COMMUNICATION_TEST,
+                seals,
+                java.util.Map.of(),
                 List.of(new Stage.HoleReading(
-                        "T1", OptionalDouble.of(0.4), OptionalDouble.of(t1), OptionalDouble.empty(), OptionalDouble.empty(), "")),
-                List.of(), "", "");
+                        "T1",
+                        OptionalDouble.of(0.4),
+                        OptionalDouble.of(t1),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        "")),
+                List.of(),
+                "",
+                "");
     }
 
     public static Workbench workbench(Scenario scenario) {
@@ -78,7 +129,10 @@ public final class Bench {
     static Workbench workbench(Scenario scenario, Memory memory) {
         TaskRunner inLine = new InLineRunner();
         return new Workbench(
-                List.of(new Example("house.json", scenario)), memory, SlabSolver::solve, Advisor::suggest,
+                List.of(new Example("house.json", scenario)),
+                memory,
+                SlabSolver::solve,
+                Advisor::suggest,
                 new Workbench.Runners(inLine, inLine, inLine, inLine));
     }
 

@@ -162,7 +162,8 @@ class ChecklistTest {
         checklist.draft().housePressure().set("-3");
         checklist.draft().carbonMonoxide().set("much");
         checklist.recordDraft();
-        assertThat(troubles.get(0).text()).contains("Appliance", "Radon fan", "Outcome", "House pressure", "Carbon monoxide");
+        assertThat(troubles.get(0).text())
+                .contains("Appliance", "Radon fan", "Outcome", "House pressure", "Carbon monoxide");
         assertThat(checklist.draft().isBegun()).isTrue();
         assertThat(checklist.draft().housePressure().get()).isEqualTo("-3");
         assertThat(record().draftTests()).isEmpty();
@@ -192,7 +193,9 @@ class ChecklistTest {
         checklist.time().set(given);
         checklist.answer(Gate.CO_ALARM, Answer.YES, "");
         assertThat(record().answer(Gate.CO_ALARM).isPresent()).isEqualTo(taken);
-        if (taken) assertThat(record().answer(Gate.CO_ALARM).orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 1, 19, 8, 30));
+        if (taken)
+            assertThat(record().answer(Gate.CO_ALARM).orElseThrow().time())
+                    .isEqualTo(LocalDateTime.of(2026, 1, 19, 8, 30));
         else assertThat(troubles.get(0).text()).contains("yesterday");
     }
 
@@ -240,8 +243,11 @@ class ChecklistTest {
         checklist.complete();
         assertThat(record().completed()).isPresent();
         List<String> said = new ArrayList<>(List.of(
-                RecordWords.state(record()), RecordWords.fan(record()), RecordWords.radonTest(record()),
-                RecordWords.unanswered(record()), checklist.note().get()));
+                RecordWords.state(record()),
+                RecordWords.fan(record()),
+                RecordWords.radonTest(record()),
+                RecordWords.unanswered(record()),
+                checklist.note().get()));
         for (Gate gate : Gate.values()) {
             said.add(gate.question());
             said.add(RecordWords.answer(record(), gate));

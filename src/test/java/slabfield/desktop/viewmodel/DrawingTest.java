@@ -45,7 +45,9 @@ class DrawingTest {
     }
 
     private void type(String text) {
-        for (String letter : text.split("")) if (letter.equals("\t")) drawing.tab(); else drawing.type(letter);
+        for (String letter : text.split(""))
+            if (letter.equals("\t")) drawing.tab();
+            else drawing.type(letter);
     }
 
     private void rectangle() {
@@ -82,7 +84,9 @@ class DrawingTest {
         assertThat(drawing.selection().single()).contains(Item.of(Kind.SLAB, "basement"));
         type("3\t2");
         drawing.enter();
-        assertThat(house().slabs().get(1).outline().get(0).x()).as("beside the first").isCloseTo(13.3444, within(1e-9));
+        assertThat(house().slabs().get(1).outline().get(0).x())
+                .as("beside the first")
+                .isCloseTo(13.3444, within(1e-9));
     }
 
     @Test
@@ -95,11 +99,15 @@ class DrawingTest {
         drawing.enter();
         drawing.hover(Pointer.at(new Point(4, 3.02), REACH));
         type("2");
-        assertThat(drawing.sketch().get().line()).as("held in the pointer's direction").last().satisfies(p ->
-                assertThat(p.distanceTo(new Point(5, 3))).isCloseTo(2, within(1e-9)));
+        assertThat(drawing.sketch().get().line())
+                .as("held in the pointer's direction")
+                .last()
+                .satisfies(p -> assertThat(p.distanceTo(new Point(5, 3))).isCloseTo(2, within(1e-9)));
         drawing.enter();
         drawing.enter();
-        assertThat(house().slabs().get(0).outline()).startsWith(new Point(0, 0), new Point(5, 0), new Point(5, 3)).hasSize(4);
+        assertThat(house().slabs().get(0).outline())
+                .startsWith(new Point(0, 0), new Point(5, 0), new Point(5, 3))
+                .hasSize(4);
     }
 
     @Test
@@ -125,8 +133,8 @@ class DrawingTest {
         click(6, 4);
         click(3, 5);
         click(0, 0.05);
-        assertThat(house().slabs().get(0).outline()).containsExactly(
-                new Point(0, 0), new Point(6, 0), new Point(6, 4), new Point(3, 5));
+        assertThat(house().slabs().get(0).outline())
+                .containsExactly(new Point(0, 0), new Point(6, 0), new Point(6, 4), new Point(3, 5));
         assertThat(bench.document().undoLabel().get()).contains("draw slab basement");
     }
 
@@ -185,9 +193,13 @@ class DrawingTest {
         var last = bench.solving().picture().get().result();
         drawing.tool().set(Tool.HOLE);
         click(20, 4);
-        assertThat(bench.solving().problems().get()).singleElement().satisfies(p -> assertThat(p.message()).contains("T1"));
+        assertThat(bench.solving().problems().get())
+                .singleElement()
+                .satisfies(p -> assertThat(p.message()).contains("T1"));
         assertThat(bench.solving().picture().get().state()).isEqualTo(Solving.State.FAILED);
-        assertThat(bench.solving().picture().get().result()).as("the last map stays").isSameAs(last);
+        assertThat(bench.solving().picture().get().result())
+                .as("the last map stays")
+                .isSameAs(last);
         bench.document().undo();
         assertThat(bench.solving().problems().get()).isEmpty();
         assertThat(bench.solving().picture().get().current()).isPresent();
@@ -205,7 +217,8 @@ class DrawingTest {
         drag(-1, -1, 3, 3);
         assertThat(drawing.selection().items().get()).extracting(Item::kind).containsExactly(Kind.HOLE, Kind.HOLE);
         drag(3, 3, -1, -1);
-        assertThat(drawing.selection().items().get()).extracting(Item::kind)
+        assertThat(drawing.selection().items().get())
+                .extracting(Item::kind)
                 .containsExactly(Kind.SLAB, Kind.BARRIER, Kind.HOLE, Kind.HOLE);
     }
 
@@ -324,8 +337,11 @@ class DrawingTest {
         click(1, 1);
         click(3, 1);
         assertThat(drawing.hint().get()).contains("no picture");
-        bench.document().edit(Edit.of("lay", s -> s.withPlan(
-                s.plan().withUnderlay(Optional.of(new Underlay("plan.png", new Point(0, 0), 0.01, 0))))));
+        bench.document()
+                .edit(Edit.of(
+                        "lay",
+                        s -> s.withPlan(s.plan()
+                                .withUnderlay(Optional.of(new Underlay("plan.png", new Point(0, 0), 0.01, 0))))));
         click(1, 1);
         click(3, 1);
         type("5 m");
@@ -372,7 +388,9 @@ class DrawingTest {
             List<Property> properties = drawing.inspector().properties();
             assertThat(properties).as("%s", item).isNotEmpty();
             for (Property p : properties)
-                assertThat(drawing.inspector().set(p, p.value())).as("%s of %s as it is", p.label(), item).isEmpty();
+                assertThat(drawing.inspector().set(p, p.value()))
+                        .as("%s of %s as it is", p.label(), item)
+                        .isEmpty();
         }
         assertThat(house()).as("nothing was changed").isEqualTo(all);
         assertThat(ScenarioCheck.problems(all)).isEmpty();
@@ -411,7 +429,10 @@ class DrawingTest {
     }
 
     private Property property(String label) {
-        return drawing.inspector().properties().stream().filter(p -> p.label().equals(label)).findFirst().orElseThrow();
+        return drawing.inspector().properties().stream()
+                .filter(p -> p.label().equals(label))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -432,6 +453,7 @@ class DrawingTest {
     void everyPlaceIsInWholeNanometres() {
         SketchedHouse.draw(bench, REACH);
         for (Item item : Items.all(house()))
-            for (Point p : Items.form(house(), item).orElseThrow().points()) assertThat(p).isEqualTo(Places.whole(p.x(), p.y()));
+            for (Point p : Items.form(house(), item).orElseThrow().points())
+                assertThat(p).isEqualTo(Places.whole(p.x(), p.y()));
     }
 }

@@ -33,7 +33,10 @@ class DuctPropertiesTest {
     }
 
     private Property row(String label) {
-        return bench.drawing().inspector().properties().stream().filter(p -> p.label().equals(label)).findFirst().orElseThrow();
+        return bench.drawing().inspector().properties().stream()
+                .filter(p -> p.label().equals(label))
+                .findFirst()
+                .orElseThrow();
     }
 
     private Optional<String> set(String label, String text) {
@@ -41,7 +44,12 @@ class DuctPropertiesTest {
     }
 
     private Source source() {
-        return bench.document().scenario().get().suctionPoint("S1").orElseThrow().source();
+        return bench.document()
+                .scenario()
+                .get()
+                .suctionPoint("S1")
+                .orElseThrow()
+                .source();
     }
 
     private Source.Fan fan() {
@@ -50,7 +58,9 @@ class DuctPropertiesTest {
 
     @Test
     void theCurveIsARowForEachPointAndChangesPointByPoint() {
-        assertThat(withFan().properties()).extracting(Property::value).contains("0 L/s at 400 Pa", "30 L/s at 300 Pa", "70 L/s at 0 Pa");
+        assertThat(withFan().properties())
+                .extracting(Property::value)
+                .contains("0 L/s at 400 Pa", "30 L/s at 300 Pa", "70 L/s at 0 Pa");
         assertThat(set("Fan point 2", "40 at 1 inH2O")).isEmpty();
         assertThat(fan().curve().flows()).containsExactly(0.0, 0.04, 0.07);
         assertThat(fan().curve().rises().get(1)).isEqualTo(249.09, within(0.01));
@@ -87,8 +97,9 @@ class DuctPropertiesTest {
         set("Pipe tees turned", "4");
         set("Pipe fittings", "0,5");
         set("Pipe valve", "2.5");
-        assertThat(fan().run()).containsExactly(
-                new Pipe(Unit.INCH.toSi(3.068), 9.5, 5, 0.5, Pipe.USUAL_ROUGHNESS, new Source.Turns(2, 1, 4), 2.5, 6));
+        assertThat(fan().run())
+                .containsExactly(new Pipe(
+                        Unit.INCH.toSi(3.068), 9.5, 5, 0.5, Pipe.USUAL_ROUGHNESS, new Source.Turns(2, 1, 4), 2.5, 6));
         assertThat(set("Pipe bends 90\u00b0", "2.5")).get().asString().contains("whole number");
         assertThat(set("Pipe rise", "20")).get().asString().contains("not be more than the length");
         bench.units().length().set(Unit.FOOT);
@@ -108,13 +119,15 @@ class DuctPropertiesTest {
 
     @Test
     void aBranchShowsItsRiserTooAndChangesItForAll() {
-        Scenario house = Bench.house().withSuctionPoint("S1", p -> p.drawnBy(new Source.Branch("garage", List.of(PIPE))));
+        Scenario house =
+                Bench.house().withSuctionPoint("S1", p -> p.drawnBy(new Source.Branch("garage", List.of(PIPE))));
         open(house.withEquipment(house.equipment().withRisers(List.of(new Riser("garage", CURVE, List.of(PIPE), 0)))));
         set("Pipe length", "3");
         set("Riser pipe length", "12");
         set("Riser fan point 2", "35 at 320");
         assertThat(((Source.Branch) source()).run().get(0).length()).isEqualTo(3);
-        Riser riser = bench.document().scenario().get().equipment().riser("garage").orElseThrow();
+        Riser riser =
+                bench.document().scenario().get().equipment().riser("garage").orElseThrow();
         assertThat(riser.run().get(0).length()).isEqualTo(12);
         assertThat(riser.curve().flows().get(1)).isEqualTo(0.035);
         assertThat(set("Pipe stretches", "0")).get().asString().contains("pipe that leads to it");

@@ -29,7 +29,13 @@ class MapTest {
     @Test
     void theProbeReadsTheFieldAndNamesWhatIsThere() {
         assertThat(probe(3, 2).what()).containsExactly("test hole T1 (sand)", "fill given by numbers");
-        assertThat(probe(3, 2).pressure()).isEqualTo(picture().solved().orElseThrow().hole("T1").orElseThrow().fanOn());
+        assertThat(probe(3, 2).pressure())
+                .isEqualTo(picture()
+                        .solved()
+                        .orElseThrow()
+                        .hole("T1")
+                        .orElseThrow()
+                        .fanOn());
         assertThat(probe(1, 2).what()).contains("suction point S1");
         assertThat(probe(1, 2).pressure().orElseThrow()).isCloseTo(-200, org.assertj.core.data.Offset.offset(1e-6));
         assertThat(probe(5.1, 3).what()).contains("sump (open)");
@@ -44,7 +50,9 @@ class MapTest {
 
     @Test
     void aLockedRangeStaysWhenTheHouseChanges() {
-        var free = VacuumMap.scale(picture().solved().orElseThrow(), bench.look().style().get()).range();
+        var free = VacuumMap.scale(
+                        picture().solved().orElseThrow(), bench.look().style().get())
+                .range();
         bench.look().lock(picture());
         assertThat(bench.look().locked().get()).contains(free);
         bench.seal("sump", SealState.SEALED);
@@ -57,7 +65,14 @@ class MapTest {
     @Test
     void theMapInWordsNamesTheWeakestPlaceAndThatItIsOutOfDate() {
         String words = Headline.summary(picture(), bench.units());
-        assertThat(words).contains("Weakest place: " + bench.units().pressure(-picture().solved().orElseThrow().coverage().weakest()))
+        assertThat(words)
+                .contains("Weakest place: "
+                        + bench.units()
+                                .pressure(-picture()
+                                        .solved()
+                                        .orElseThrow()
+                                        .coverage()
+                                        .weakest()))
                 .doesNotContain("Out of date");
         var stale = new Solving.Picture(picture().result(), Solving.State.FAILED, false, "It did not settle.");
         assertThat(Headline.summary(stale, bench.units())).endsWith("Out of date: It did not settle.");

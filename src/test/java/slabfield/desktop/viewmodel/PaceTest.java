@@ -13,7 +13,9 @@ class PaceTest {
     private static final long SLOW = Pace.LONGEST * 2, FAST = Pace.LONGEST / 10;
 
     private final Pace pace = new Pace();
-    private final Scenario house = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(15, 10))).scenario().withCellSize(0.02);
+    private final Scenario house = Makers.slab(Blank.house(), Places.rectangle(new Point(0, 0), new Point(15, 10)))
+            .scenario()
+            .withCellSize(0.02);
 
     private void solves(Scenario of, int many, long time) {
         for (int i = 0; i < many; i++) pace.took(pace.cell(of), time);

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import slabfield.model.Stage;
 import slabfield.model.Seal;
 import slabfield.model.SealState;
+import slabfield.model.Stage;
 
 class ReadingsTest {
     private final Workbench bench = Bench.workbench(Bench.withStages(
@@ -26,9 +26,12 @@ class ReadingsTest {
         bench.solving().start();
         assertThat(bench.readings().stage().get().orElseThrow().id()).isEqualTo("as drawn");
         assertThat(row(0).measured()).hasValue(3);
-        assertThat(row(0).difference().orElseThrow()).as("on minus off, where both were read")
-                .isEqualTo(3 - row(0).measuredOff().orElseThrow()
-                        - (row(0).predicted().orElseThrow() - row(0).predictedOff().orElseThrow()));
+        assertThat(row(0).difference().orElseThrow())
+                .as("on minus off, where both were read")
+                .isEqualTo(3
+                        - row(0).measuredOff().orElseThrow()
+                        - (row(0).predicted().orElseThrow()
+                                - row(0).predictedOff().orElseThrow()));
         assertThat(row(0).off()).isTrue();
         assertThat(row(0).verdict()).isEqualTo("weaker than expected");
     }
@@ -50,7 +53,15 @@ class ReadingsTest {
         assertThat(then).isLessThan(drawn - 0.1);
         assertThat(bench.readings().note().get()).contains("as it stood");
         bench.seal("sump", SealState.SEALED);
-        assertThat(bench.solving().picture().get().current().orElseThrow().hole("T1").orElseThrow().fanOn()).hasValue(then);
+        assertThat(bench.solving()
+                        .picture()
+                        .get()
+                        .current()
+                        .orElseThrow()
+                        .hole("T1")
+                        .orElseThrow()
+                        .fanOn())
+                .hasValue(then);
     }
 
     @Test
@@ -84,12 +95,28 @@ class ReadingsTest {
         Bench.Held held = new Bench.Held();
         TaskRunner inLine = new InLineRunner();
         Workbench slow = new Workbench(
-                List.of(new Example("a", Bench.withStages(Bench.house(), bench.readings().stages()))), new Bench.Kept(),
+                List.of(new Example(
+                        "a", Bench.withStages(Bench.house(), bench.readings().stages()))),
+                new Bench.Kept(),
                 new Workbench.Runners(held, inLine, inLine, inLine));
         slow.solving().start();
         held.finishOne();
-        slow.document().open(Bench.withStages(new ExampleHouse().oneHole(), bench.readings().stages().stream().map(stage -> new Stage(
-                stage.id(), stage.kind(), stage.seals(), stage.sources(), List.of(), stage.systems(), "", "")).toList()), Optional.empty());
+        slow.document()
+                .open(
+                        Bench.withStages(
+                                new ExampleHouse().oneHole(),
+                                bench.readings().stages().stream()
+                                        .map(stage -> new Stage(
+                                                stage.id(),
+                                                stage.kind(),
+                                                stage.seals(),
+                                                stage.sources(),
+                                                List.of(),
+                                                stage.systems(),
+                                                "",
+                                                ""))
+                                        .toList()),
+                        Optional.empty());
         assertThat(slow.readings().rows()).extracting(HoleRow::hole).containsExactly("only");
         assertThat(slow.readings().note().get()).contains("Waiting");
     }
@@ -98,9 +125,24 @@ class ReadingsTest {
         slabfield.model.Scenario oneHole() {
             slabfield.model.Scenario s = Bench.house();
             return new slabfield.model.Scenario(
-                    "other", "", "", s.display(), s.slabs(), s.layer(), s.barriers(), s.drainTiles(), s.blockWalls(),
-                    s.openings(), s.soilLeakance(), s.outdoorPressure(), s.air(), s.suctionPoints(),
-                    List.of(new slabfield.model.TestHole("only", new slabfield.model.Point(1, 1), "")), List.of(), s.target(), 0.25);
+                    "other",
+                    "",
+                    "",
+                    s.display(),
+                    s.slabs(),
+                    s.layer(),
+                    s.barriers(),
+                    s.drainTiles(),
+                    s.blockWalls(),
+                    s.openings(),
+                    s.soilLeakance(),
+                    s.outdoorPressure(),
+                    s.air(),
+                    s.suctionPoints(),
+                    List.of(new slabfield.model.TestHole("only", new slabfield.model.Point(1, 1), "")),
+                    List.of(),
+                    s.target(),
+                    0.25);
         }
     }
 }

@@ -69,8 +69,14 @@ class RecoveryTest {
         assertThat(lost.solving().problems().get()).isNotEmpty();
         Scenario unfinished = lost.document().scenario().get();
         Workbench bench = Bench.workbench(Bench.house());
-        bench.restore(new Recovery.Left(java.util.Optional.empty(), java.time.Instant.EPOCH, new RecoveryFolder.Leftover(
-                folder.resolve("left.json"), java.util.Optional.empty(), java.time.Instant.EPOCH, slabfield.io.ScenarioWriter.toJson(unfinished))));
+        bench.restore(new Recovery.Left(
+                java.util.Optional.empty(),
+                java.time.Instant.EPOCH,
+                new RecoveryFolder.Leftover(
+                        folder.resolve("left.json"),
+                        java.util.Optional.empty(),
+                        java.time.Instant.EPOCH,
+                        slabfield.io.ScenarioWriter.toJson(unfinished))));
         assertThat(bench.document().scenario().get().testHoles()).isEqualTo(unfinished.testHoles());
         assertThat(bench.document().dirty().get()).isTrue();
     }
@@ -84,7 +90,9 @@ class RecoveryTest {
         Workbench later = Bench.workbench(Bench.house());
         later.open(file);
         assertThat(later.trouble().get()).isEmpty();
-        assertThat(later.solving().problems().get()).singleElement().satisfies(p -> assertThat(p.message()).contains("far"));
+        assertThat(later.solving().problems().get())
+                .singleElement()
+                .satisfies(p -> assertThat(p.message()).contains("far"));
     }
 
     @Test
@@ -93,13 +101,16 @@ class RecoveryTest {
         ImageIO.write(new BufferedImage(240, 100, BufferedImage.TYPE_INT_RGB), "png", picture.toFile());
         Workbench bench = Bench.workbench(Bench.house());
         bench.pictures().choose(picture);
-        assertThat(bench.document().scenario().get().plan().underlay()).get().satisfies(u ->
-                assertThat(u.pixel()).isEqualTo(0.05));
+        assertThat(bench.document().scenario().get().plan().underlay())
+                .get()
+                .satisfies(u -> assertThat(u.pixel()).isEqualTo(0.05));
         Path house = Files.createDirectory(folder.resolve("job")).resolve("house.json");
         bench.save(house);
         assertThat(house.resolveSibling("scan.png")).hasSameBinaryContentAs(picture);
         bench.pictures().choose(folder.resolve("house.txt"));
-        assertThat(bench.trouble().get()).get().satisfies(t -> assertThat(t.text()).contains("no picture"));
+        assertThat(bench.trouble().get())
+                .get()
+                .satisfies(t -> assertThat(t.text()).contains("no picture"));
     }
 
     @Test
@@ -115,7 +126,8 @@ class RecoveryTest {
         assertThat(2 * again.look().reach(false)).isEqualTo(MapLook.TARGET);
         assertThat(again.look().style().get().fontScale()).isEqualTo(type);
         again.look().largeTargets().set(false);
-        assertThat(Bench.workbench(Bench.house(), memory).look().largeTargets().get()).isFalse();
+        assertThat(Bench.workbench(Bench.house(), memory).look().largeTargets().get())
+                .isFalse();
     }
 
     @Test

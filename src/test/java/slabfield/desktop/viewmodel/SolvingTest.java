@@ -29,7 +29,8 @@ class SolvingTest {
                 whileSolving = () -> {};
                 meanwhile.run();
                 return s.target().vacuum() == 99
-                        ? new Result.Unsolved(s, new Convergence(Convergence.Ending.STALLED, 1, 1, 1), "it did not settle")
+                        ? new Result.Unsolved(
+                                s, new Convergence(Convergence.Ending.STALLED, 1, 1, 1), "it did not settle")
                         : SlabSolver.solve(s, extent, progress);
             },
             held);
@@ -97,9 +98,12 @@ class SolvingTest {
 
     @Test
     void anUnexpectedFailureIsToldInWords() {
-        Solving broken = new Solving(document, (s, e, p) -> {
-            throw new IllegalStateException("pump missing");
-        }, new InLineRunner());
+        Solving broken = new Solving(
+                document,
+                (s, e, p) -> {
+                    throw new IllegalStateException("pump missing");
+                },
+                new InLineRunner());
         broken.start();
         assertThat(broken.picture().get().state()).isEqualTo(Solving.State.FAILED);
         assertThat(broken.picture().get().reason()).contains("pump missing").doesNotContain("Exception");
@@ -112,7 +116,9 @@ class SolvingTest {
         target(12);
         target(13);
         assertThat(held.waiting).as("one at a time").hasSize(1);
-        assertThat(picture().current()).as("the old map is no longer that of the drawing").isEmpty();
+        assertThat(picture().current())
+                .as("the old map is no longer that of the drawing")
+                .isEmpty();
         held.finishOne();
         assertThat(shownTarget()).as("the newest, not those between").isEqualTo(13);
         assertThat(picture().quick()).isTrue();
@@ -148,7 +154,8 @@ class SolvingTest {
     void aPlaceOfADragThatCannotBeIsSaidAndTheNextOneIsSolved() {
         solving.dragging().set(true);
         Scenario house = document.scenario().get();
-        document.edit(Edit.of("away", s -> s.withSuctionPoint("S1", p -> p.movedTo(new slabfield.model.Point(50, 50)))));
+        document.edit(Edit.of(
+                "away", s -> s.withSuctionPoint("S1", p -> p.movedTo(new slabfield.model.Point(50, 50)))));
         held.finishOne();
         assertThat(picture().state()).isEqualTo(Solving.State.FAILED);
         assertThat(solving.problems().get()).isNotEmpty();

@@ -24,7 +24,9 @@ class SystemSizingTest {
     private static Scenario example() {
         return ExampleScenarios.all().stream()
                 .filter(e -> e.file().equals("two-points-one-riser.json"))
-                .findFirst().orElseThrow().scenario();
+                .findFirst()
+                .orElseThrow()
+                .scenario();
     }
 
     private static SystemPart part(List<SystemPart> parts, String title) {
@@ -46,12 +48,16 @@ class SystemSizingTest {
     @Test
     void pipesStandSideBySideWithWhatTheyLeaveAtTheSlab() {
         SystemPart pipes = part(SIZED, "Pipes");
-        assertThat(pipes.rows()).extracting(r -> r.cells().get(0)).containsExactly("as drawn", "2 in", "3 in", "4 in", "6 in");
+        assertThat(pipes.rows())
+                .extracting(r -> r.cells().get(0))
+                .containsExactly("as drawn", "2 in", "3 in", "4 in", "6 in");
         for (int i = 0; i < pipes.rows().size(); i++) {
             var solved = SIZED.pipes().get(i);
-            assertThat(pipes.rows().get(i).cells()).contains(
-                    units.pressureNumber(solved.solved().coverage().weakest()),
-                    units.shown().get().flow(solved.solved().flows().exhaust()), units.speedNumber(solved.fastest()));
+            assertThat(pipes.rows().get(i).cells())
+                    .contains(
+                            units.pressureNumber(solved.solved().coverage().weakest()),
+                            units.shown().get().flow(solved.solved().flows().exhaust()),
+                            units.speedNumber(solved.fastest()));
         }
     }
 
@@ -62,12 +68,16 @@ class SystemSizingTest {
         var best = SIZED.ranking().fans().get(0);
         List<String> cells = fans.rows().get(0).cells();
         assertThat(cells.get(0)).isEqualTo(best.fan().offer().id());
-        assertThat(cells.get(cells.size() - 2)).isEqualTo(String.valueOf(Math.round(best.watts().orElseThrow())));
-        assertThat(cells.get(cells.size() - 1)).isEqualTo(String.valueOf(Math.round(best.watts().orElseThrow() * 8.76)));
+        assertThat(cells.get(cells.size() - 2))
+                .isEqualTo(String.valueOf(Math.round(best.watts().orElseThrow())));
+        assertThat(cells.get(cells.size() - 1))
+                .isEqualTo(String.valueOf(Math.round(best.watts().orElseThrow() * 8.76)));
         assertThat(cells.get(4)).isEqualTo(units.pressureNumber(best.margin()));
         assertThat(fans.rows()).extracting(r -> r.cells().get(1)).contains("held", "as drawn only", "not held");
-        assertThat(fans.rows()).extracting(SystemPart.Row::off)
-                .containsExactlyElementsOf(SIZED.ranking().fans().stream().map(f -> !f.meets()).toList());
+        assertThat(fans.rows())
+                .extracting(SystemPart.Row::off)
+                .containsExactlyElementsOf(
+                        SIZED.ranking().fans().stream().map(f -> !f.meets()).toList());
         assertThat(words(fans)).contains("is invented");
     }
 
@@ -84,7 +94,8 @@ class SystemSizingTest {
     @Test
     void theWorstDayTellsHowColdItMayBecome() {
         assertThat(SIZED.heldDownTo()).isPresent();
-        assertThat(words(part(SIZED, "Worst day"))).contains(SystemPages.down(SIZED.heldDownTo().orElseThrow(), units));
+        assertThat(words(part(SIZED, "Worst day")))
+                .contains(SystemPages.down(SIZED.heldDownTo().orElseThrow(), units));
     }
 
     @Test
@@ -121,7 +132,8 @@ class SystemSizingTest {
         List<Integer> seen = new ArrayList<>();
         Document document = new Document(FULL);
         SystemSizing sizing = new SystemSizing(
-                document, units,
+                document,
+                units,
                 (s, p) -> SystemSizing.size(s, new Progress() {
                     @Override
                     public void step(int done, int total, double residual) {
@@ -135,7 +147,8 @@ class SystemSizingTest {
         sizing.start();
         assertThat(seen).hasSize(SystemSizing.solves(FULL));
         assertThat(sizing.search().progress().get()).isEqualTo(1);
-        assertThat(sizing.headline()).startsWith("\u201cstrong\u201d holds 3 Pa on the worst day with the least power. The target ");
+        assertThat(sizing.headline())
+                .startsWith("\u201cstrong\u201d holds 3 Pa on the worst day with the least power. The target ");
     }
 
     @Test

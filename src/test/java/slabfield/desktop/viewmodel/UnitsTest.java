@@ -13,15 +13,23 @@ class UnitsTest {
     private final Units units = new Units();
 
     @ParameterizedTest
-    @CsvSource({"PASCAL, -249.08891, '−249 Pa'", "INCH_OF_WATER, -249.08891, '−1.0 inH2O'", "INCH_OF_WATER, -5, '−0.020 inH2O'",
-        "PASCAL, 0.36, '0.36 Pa'"})
+    @CsvSource({
+        "PASCAL, -249.08891, '−249 Pa'",
+        "INCH_OF_WATER, -249.08891, '−1.0 inH2O'",
+        "INCH_OF_WATER, -5, '−0.020 inH2O'",
+        "PASCAL, 0.36, '0.36 Pa'"
+    })
     void pressure(Unit unit, double si, String text) {
         units.pressure().set(unit);
         assertThat(units.pressure(si)).isEqualTo(text);
     }
 
     @ParameterizedTest
-    @CsvSource({"CFM, 0.0377557955, 80.0 cfm", "LITRE_PER_SECOND, 0.02, 20.0 L/s", "CUBIC_METRE_PER_HOUR, 0.01, 36.0 m3/h"})
+    @CsvSource({
+        "CFM, 0.0377557955, 80.0 cfm",
+        "LITRE_PER_SECOND, 0.02, 20.0 L/s",
+        "CUBIC_METRE_PER_HOUR, 0.01, 36.0 m3/h"
+    })
     void flow(Unit unit, double si, String text) {
         units.flow().set(unit);
         assertThat(units.flow(si)).isEqualTo(text);

@@ -63,8 +63,8 @@ class WorkbenchTest {
     @Test
     void aFractionThatTheUserGaveStaysWhenTheSameWordIsChosen() {
         Seal given = new Seal(SealState.COVERED, 0.8, false);
-        bench.document().open(
-                Bench.house().withSeal("sump", given).withTops("north", given), java.util.Optional.empty());
+        bench.document()
+                .open(Bench.house().withSeal("sump", given).withTops("north", given), java.util.Optional.empty());
         bench.seal("sump", SealState.COVERED);
         bench.closeTops("north", SealState.COVERED);
         assertThat(scenario().opening("sump").orElseThrow().seal()).isEqualTo(given);
@@ -115,7 +115,9 @@ class WorkbenchTest {
         bench.document().undo();
         assertThat(at()).isEqualTo(new Point(1, 2));
         bench.moves().selectNext();
-        assertThat(bench.moves().selected().get()).as("after the last comes none").isEmpty();
+        assertThat(bench.moves().selected().get())
+                .as("after the last comes none")
+                .isEmpty();
     }
 
     @Test
@@ -193,7 +195,10 @@ class WorkbenchTest {
         Bench.Kept memory = new Bench.Kept();
         TaskRunner inLine = new InLineRunner();
         Workbench first = new Workbench(
-                List.of(new Example("a", Bench.house())), memory, (s, e, p) -> null, (s, p) -> List.of(),
+                List.of(new Example("a", Bench.house())),
+                memory,
+                (s, e, p) -> null,
+                (s, p) -> List.of(),
                 new Workbench.Runners(inLine, inLine, inLine, inLine));
         assertThat(first.accepted().get()).isFalse();
         first.accept();

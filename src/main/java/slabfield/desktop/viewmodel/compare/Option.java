@@ -15,11 +15,17 @@ import slabfield.field.Result;
  * @param watts of all fans; empty where the house's list of fans does not give the power of one that is drawn [W]
  * @param cost of a year, at the upper bound, in the user's currency; empty where prices, climate or power are not given
  */
-public record Option(double weakest, double meeting, double exhaust, double roomAir, OptionalDouble watts, OptionalDouble cost) {
+public record Option(
+        double weakest, double meeting, double exhaust, double roomAir, OptionalDouble watts, OptionalDouble cost) {
     public static Option of(Result.Solved solved) {
         OptionalDouble watts = DrawnPower.of(solved);
         YearlyCost cost = YearlyCost.of(solved.scenario(), watts, solved.flows().fromRoom());
         return new Option(
-                solved.coverage().weakest(), solved.coverage().meeting(), solved.flows().exhaust(), solved.flows().fromRoom(), watts, cost.most());
+                solved.coverage().weakest(),
+                solved.coverage().meeting(),
+                solved.flows().exhaust(),
+                solved.flows().fromRoom(),
+                watts,
+                cost.most());
     }
 }

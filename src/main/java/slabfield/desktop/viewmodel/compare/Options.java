@@ -133,7 +133,8 @@ public final class Options {
 
     /** One range that holds both predictions of a pair. */
     public static Range shared(Pair pair, Sense sense, double unit) {
-        Range one = VacuumScale.rangeOf(pair.one().field(), sense, unit), other = VacuumScale.rangeOf(pair.other().field(), sense, unit);
+        Range one = VacuumScale.rangeOf(pair.one().field(), sense, unit),
+                other = VacuumScale.rangeOf(pair.other().field(), sense, unit);
         return new Range(Math.min(one.low(), other.low()), Math.max(one.high(), other.high()));
     }
 
@@ -142,14 +143,18 @@ public final class Options {
         List<Variants.Row> all = variants.rows();
         if (all.size() < 2) return;
         int shown = variants.current().get();
-        boolean stands = variants.row(before.get()).isPresent() && variants.row(after.get()).isPresent() && before.get() != after.get();
+        boolean stands = variants.row(before.get()).isPresent()
+                && variants.row(after.get()).isPresent()
+                && before.get() != after.get();
         if (stands) return;
         before.set(all.get(0).id());
         after.set(shown != all.get(0).id() ? shown : all.get(all.size() - 1).id());
     }
 
     private void update() {
-        solved.keySet().removeIf(s -> solved.size() > MOST_KEPT && variants.rows().stream().noneMatch(r -> r.scenario().equals(s)));
+        solved.keySet()
+                .removeIf(s -> solved.size() > MOST_KEPT
+                        && variants.rows().stream().noneMatch(r -> r.scenario().equals(s)));
         rows.setAll(variants.rows().stream().map(this::row).toList());
         pair.set(found());
         if (watched.get()) next();
@@ -158,15 +163,17 @@ public final class Options {
     private Optional<Pair> found() {
         Optional<Variants.Row> one = variants.row(before.get()), other = variants.row(after.get());
         if (one.isEmpty() || other.isEmpty() || one.get().id() == other.get().id()) return Optional.empty();
-        if (!(solved.get(one.get().scenario()) instanceof Result.Solved a) || !(solved.get(other.get().scenario()) instanceof Result.Solved b))
-            return Optional.empty();
+        if (!(solved.get(one.get().scenario()) instanceof Result.Solved a)
+                || !(solved.get(other.get().scenario()) instanceof Result.Solved b)) return Optional.empty();
         return Optional.of(new Pair(one.get(), other.get(), a, b));
     }
 
     private void next() {
         if (underWay.isPresent()) return;
-        Optional<Scenario> waits = variants.rows().stream().map(Variants.Row::scenario)
-                .filter(s -> !solved.containsKey(s) && !failed.containsKey(s)).findFirst();
+        Optional<Scenario> waits = variants.rows().stream()
+                .map(Variants.Row::scenario)
+                .filter(s -> !solved.containsKey(s) && !failed.containsKey(s))
+                .findFirst();
         if (waits.isEmpty()) return;
         Scenario scenario = waits.get();
         underWay = waits;
@@ -194,15 +201,25 @@ public final class Options {
             return new Row(variant.id(), variant.name(), List.of(NONE, NONE, NONE, NONE, NONE, NONE), reason);
         Option o = Option.of(s);
         List<String> cells = List.of(
-                units.pressure(-o.weakest()), percent(o.meeting()), units.flow(o.exhaust()),
+                units.pressure(-o.weakest()),
+                percent(o.meeting()),
+                units.flow(o.exhaust()),
                 o.exhaust() > 0 ? units.flow(o.roomAir()) + " (" + percent(o.roomAir() / o.exhaust()) + ")" : NONE,
-                o.watts().isPresent() ? Math.round(o.watts().getAsDouble()) + " W" : NONE, cost(s.scenario(), o.cost()));
-        return new Row(variant.id(), variant.name(), cells, differs(variants.rows().get(0).scenario(), variant.scenario()));
+                o.watts().isPresent() ? Math.round(o.watts().getAsDouble()) + " W" : NONE,
+                cost(s.scenario(), o.cost()));
+        return new Row(
+                variant.id(),
+                variant.name(),
+                cells,
+                differs(variants.rows().get(0).scenario(), variant.scenario()));
     }
 
     private static String cost(Scenario scenario, OptionalDouble cost) {
-        return scenario.house().tariff().filter(t -> cost.isPresent())
-                .map(t -> Math.round(cost.getAsDouble()) + " " + t.currency()).orElse(NONE);
+        return scenario.house()
+                .tariff()
+                .filter(t -> cost.isPresent())
+                .map(t -> Math.round(cost.getAsDouble()) + " " + t.currency())
+                .orElse(NONE);
     }
 
     private static String percent(double part) {

@@ -86,7 +86,11 @@ public final class Variants {
     /** Branches from the variant that is shown, and shows the branch. Its name is made unique. */
     public void branch(String name) {
         Node from = node(current.get());
-        Node branch = new Node(++last, from.id, free(name), Document.Line.of(document.scenario().get()));
+        Node branch = new Node(
+                ++last,
+                from.id,
+                free(name),
+                Document.Line.of(document.scenario().get()));
         nodes.add(branch);
         document.changedBeside();
         show(branch);
@@ -153,7 +157,8 @@ public final class Variants {
 
     private void under(Node node, int depth, List<Row> out) {
         boolean shown = node.id == current.get();
-        out.add(new Row(node.id, node.name, depth, shown, shown ? document.scenario().get() : node.line.scenario()));
+        out.add(new Row(
+                node.id, node.name, depth, shown, shown ? document.scenario().get() : node.line.scenario()));
         for (Node n : nodes) if (n.parent == node.id) under(n, depth + 1, out);
     }
 
@@ -166,7 +171,8 @@ public final class Variants {
             try {
                 take(VariantsFile.read(beside.get()));
             } catch (ScenarioProblems problems) {
-                trouble.accept(new Workbench.Trouble("The variants of this house cannot be read", problems.getMessage()));
+                trouble.accept(
+                        new Workbench.Trouble("The variants of this house cannot be read", problems.getMessage()));
                 nodes.clear();
             }
         if (nodes.isEmpty()) {
@@ -178,7 +184,13 @@ public final class Variants {
 
     private void take(VariantsFile.Variants variants) {
         for (VariantsFile.Variant v : variants.all()) {
-            int parent = v.parent().map(p -> nodes.stream().filter(n -> n.name.equals(p)).findFirst().orElseThrow().id).orElse(NONE);
+            int parent = v.parent()
+                    .map(p -> nodes.stream()
+                            .filter(n -> n.name.equals(p))
+                            .findFirst()
+                            .orElseThrow()
+                            .id)
+                    .orElse(NONE);
             nodes.add(new Node(last, parent, v.name(), Document.Line.of(v.scenario())));
             if (v.name().equals(variants.current())) current.set(last);
             last++;
@@ -189,7 +201,8 @@ public final class Variants {
         Path beside = VariantsFile.beside(document.file().get().orElseThrow());
         if (nodes.size() == 1 && !Files.exists(beside)) return;
         List<VariantsFile.Variant> all = rows.stream()
-                .map(r -> new VariantsFile.Variant(r.name(), parentOf(r.id()), r.scenario())).toList();
+                .map(r -> new VariantsFile.Variant(r.name(), parentOf(r.id()), r.scenario()))
+                .toList();
         try {
             VariantsFile.write(beside, new VariantsFile.Variants(all, node(current.get()).name));
         } catch (IOException reason) {

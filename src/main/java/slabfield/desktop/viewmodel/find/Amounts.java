@@ -45,7 +45,8 @@ record Amounts(Units units) {
 
     /** So many decimals. */
     static String decimals(double value, int decimals) {
-        return String.format(java.util.Locale.ROOT, "%." + decimals + "f", value).replace('-', '\u2212');
+        return String.format(java.util.Locale.ROOT, "%." + decimals + "f", value)
+                .replace('-', '\u2212');
     }
 
     /** A reading or what was predicted for it. */

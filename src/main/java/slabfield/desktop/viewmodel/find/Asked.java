@@ -26,7 +26,11 @@ abstract class Asked<T> implements Page {
     private final Names names;
 
     Asked(
-            Workbench bench, TaskRunner runner, Names names, HouseSearch.Work<T> work, HouseSearch.Phrases phrases,
+            Workbench bench,
+            TaskRunner runner,
+            Names names,
+            HouseSearch.Work<T> work,
+            HouseSearch.Phrases phrases,
             Function<T, String> summary) {
         this.bench = bench;
         this.plans = new Plans(bench);
@@ -50,7 +54,8 @@ abstract class Asked<T> implements Page {
     }
 
     final Job job() {
-        return new Job(names.job(), search, () -> search.start("There is no suction point yet, so " + names.without() + "."));
+        return new Job(
+                names.job(), search, () -> search.start("There is no suction point yet, so " + names.without() + "."));
     }
 
     @Override

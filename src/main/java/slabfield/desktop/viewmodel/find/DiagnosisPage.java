@@ -21,13 +21,19 @@ final class DiagnosisPage extends Asked<Diagnosis> {
 
     DiagnosisPage(Workbench bench, TaskRunner runner) {
         super(
-                bench, runner, new Names(
-                        "Diagnosis", "What could be wrong with the house, by the readings of all stages, and the next check that would tell.", "Diagnose",
+                bench,
+                runner,
+                new Names(
+                        "Diagnosis",
+                        "What could be wrong with the house, by the readings of all stages, and the next check that would tell.",
+                        "Diagnose",
                         "there is nothing to diagnose"),
                 Diagnoser::diagnose,
                 new HouseSearch.Phrases(
                         "Each cause is a changed house, fitted to the readings of all stages together; nothing is changed.",
-                        "Weighing causes against the readings", "diagnosis", "Diagnose again."),
+                        "Weighing causes against the readings",
+                        "diagnosis",
+                        "Diagnose again."),
                 d -> Words.count(d.causes().size(), "cause", "causes") + " weighed.");
     }
 
@@ -42,27 +48,34 @@ final class DiagnosisPage extends Asked<Diagnosis> {
         d.next().ifPresent(c -> words.add(next(d, c)));
         d.first().speaks().ifPresent(s -> words.add("What speaks most for it: " + speaks(s) + "."));
         words.addAll(d.notes());
-        words.add("The odds hold among these causes alone; half of them is given to the house as drawn beforehand (an assumption). Misfit about 1 is what"
-                + " to expect. " + Amounts.SIGN);
+        words.add(
+                "The odds hold among these causes alone; half of them is given to the house as drawn beforehand (an assumption). Misfit about 1 is what"
+                        + " to expect. " + Amounts.SIGN);
         return new Sheet(answer(d), words, List.of(table(d)), List.of());
     }
 
     private static String answer(Diagnosis d) {
         Diagnosis.Weighed first = d.first();
         return switch (d.answer()) {
-            case TOLD -> "Most likely: " + first.cause().words() + " (" + Words.percent(first.probability()) + "). "
-                    + Amounts.capital(first.explanation().words()) + ": " + first.cause().sign() + ".";
-            case AS_DRAWN -> "The house as drawn explains the readings. A cause too weak to show in them is not excluded.";
-            case CANNOT_TELL -> "Can't tell: no cause reaches " + Words.percent(Diagnoser.TOLD)
-                    + ", or none fits. Do the next check before anything is built on this.";
+            case TOLD ->
+                "Most likely: " + first.cause().words() + " (" + Words.percent(first.probability()) + "). "
+                        + Amounts.capital(first.explanation().words()) + ": "
+                        + first.cause().sign() + ".";
+            case AS_DRAWN ->
+                "The house as drawn explains the readings. A cause too weak to show in them is not excluded.";
+            case CANNOT_TELL ->
+                "Can't tell: no cause reaches " + Words.percent(Diagnoser.TOLD)
+                        + ", or none fits. Do the next check before anything is built on this.";
         };
     }
 
     private String next(Diagnosis d, NextCheck c) {
         if (c.separation() < WORTH_DOING) return "Next check: none of those tried would tell the first two apart.";
         String intro = c.clear() ? "Next check: " : "No single check would tell the first two apart; the best one: ";
-        return intro + c.words() + " " + Amounts.capital(c.reading()) + ": " + amount(c.first(), c.flow()) + " if it is "
-                + d.causes().get(0).cause().words() + ", " + amount(c.second(), c.flow()) + " if it is " + d.causes().get(1).cause().words()
+        return intro + c.words() + " " + Amounts.capital(c.reading()) + ": " + amount(c.first(), c.flow())
+                + " if it is "
+                + d.causes().get(0).cause().words() + ", " + amount(c.second(), c.flow()) + " if it is "
+                + d.causes().get(1).cause().words()
                 + " (" + Amounts.decimals(c.separation(), 1) + " standard errors apart).";
     }
 
@@ -72,13 +85,17 @@ final class DiagnosisPage extends Asked<Diagnosis> {
 
     private String speaks(Diagnosis.Speaks s) {
         Observation o = s.observation();
-        return o.what().words() + " at " + o.place() + " in \u201c" + o.stage() + "\u201d, " + amounts().reading(o, o.measured()) + " read, "
-                + amounts().reading(o, s.explained()) + " with the cause, " + amounts().reading(o, s.drawn()) + " at best without it";
+        return o.what().words() + " at " + o.place() + " in \u201c" + o.stage() + "\u201d, "
+                + amounts().reading(o, o.measured()) + " read, " + amounts().reading(o, s.explained())
+                + " with the cause, " + amounts().reading(o, s.drawn()) + " at best without it";
     }
 
     private Sheet.Table table(Diagnosis d) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Cause", 240), Sheet.Column.number("Odds", 65), Sheet.Column.number("Misfit", 62), Sheet.Column.words("How", 450),
+                Sheet.Column.words("Cause", 240),
+                Sheet.Column.number("Odds", 65),
+                Sheet.Column.number("Misfit", 62),
+                Sheet.Column.words("How", 450),
                 Sheet.Column.words("The reading that speaks most for it", 420));
         double cell = bench.document().scenario().get().cellSize();
         List<Sheet.Row> rows = d.causes().stream()
@@ -92,13 +109,23 @@ final class DiagnosisPage extends Asked<Diagnosis> {
         Scenario house = w.fitted().house().withCellSize(cell);
         double misfit = w.fitted().chiSquare() / w.fitted().observations().size();
         return new Sheet.Row(
-                List.of(Amounts.capital(w.cause().words()), Words.percent(w.probability()), Amounts.decimals(misfit, 1), w.explanation().words(),
+                List.of(
+                        Amounts.capital(w.cause().words()),
+                        Words.percent(w.probability()),
+                        Amounts.decimals(misfit, 1),
+                        w.explanation().words(),
                         w.speaks().map(this::speaks).orElse(Amounts.NONE)),
-                false, Optional.of(new Sheet.Subject(w.cause().words() + " (" + w.explanation().words() + ")", Optional.of(house), Optional.empty())), List.of());
+                false,
+                Optional.of(new Sheet.Subject(
+                        w.cause().words() + " (" + w.explanation().words() + ")",
+                        Optional.of(house),
+                        Optional.empty())),
+                List.of());
     }
 
     @Override
     public Optional<Picture> picture(String view, Optional<Glances.Glance> glance) {
-        return plans.glance(view, glance, search.found().get().isEmpty() ? "" : "Choose a cause to see the house with it.");
+        return plans.glance(
+                view, glance, search.found().get().isEmpty() ? "" : "Choose a cause to see the house with it.");
     }
 }

@@ -21,7 +21,8 @@ final class Explained {
 
     /** True where a stage holds readings. */
     static boolean hasReadings(Scenario scenario) {
-        return scenario.stages().stream().anyMatch(s -> !s.holes().isEmpty() || !s.systems().isEmpty());
+        return scenario.stages().stream()
+                .anyMatch(s -> !s.holes().isEmpty() || !s.systems().isEmpty());
     }
 
     /** The house fitted to its readings. */

@@ -43,8 +43,15 @@ public final class Findings {
         this.bench = bench;
         Explained explained = new Explained();
         pages = List.of(
-                new ComparePage(bench), new DiagnosisPage(bench, finds), new FitPage(bench, explained, finds), new NextHolePage(bench, explained, finds),
-                new LeakPage(bench, explained, finds), new PlacementPage(bench, finds), new MeasuresPage(bench, explained, finds), new PlansPage(bench, finds), new CoversPage(bench, finds));
+                new ComparePage(bench),
+                new DiagnosisPage(bench, finds),
+                new FitPage(bench, explained, finds),
+                new NextHolePage(bench, explained, finds),
+                new LeakPage(bench, explained, finds),
+                new PlacementPage(bench, finds),
+                new MeasuresPage(bench, explained, finds),
+                new PlansPage(bench, finds),
+                new CoversPage(bench, finds));
         glances = new Glances(bench.document(), solver, looks);
         page = new SimpleObjectProperty<>(pages.get(0));
         view = new SimpleObjectProperty<>(pages.get(0).views().get(0));

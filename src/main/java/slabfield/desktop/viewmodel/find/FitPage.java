@@ -37,15 +37,21 @@ final class FitPage extends Asked<FitPage.Found> {
 
     FitPage(Workbench bench, Explained explained, TaskRunner runner) {
         super(
-                bench, runner, new Names(
-                        "Fit", "Values of fill and leaks that explain the readings, with their ranges, and what the readings cannot tell apart.", "Fit to the readings",
+                bench,
+                runner,
+                new Names(
+                        "Fit",
+                        "Values of fill and leaks that explain the readings, with their ranges, and what the readings cannot tell apart.",
+                        "Fit to the readings",
                         "there is nothing to fit"),
                 (house, progress) -> find(explained, house, progress),
                 new HouseSearch.Phrases(
                         "Searches for the fill and the leaks that explain the readings of all stages together; nothing is changed.",
-                        "Fitting, then solving houses that explain the readings", "fit", "Fit again."),
-                f -> Words.count(f.fit().observations().size(), "number", "numbers") + " read, " + f.outlook().forecasts().size()
-                        + " houses that explain them.");
+                        "Fitting, then solving houses that explain the readings",
+                        "fit",
+                        "Fit again."),
+                f -> Words.count(f.fit().observations().size(), "number", "numbers") + " read, "
+                        + f.outlook().forecasts().size() + " houses that explain them.");
     }
 
     private static Found find(Explained explained, Scenario house, Progress progress) throws NotFitted {
@@ -65,10 +71,16 @@ final class FitPage extends Asked<FitPage.Found> {
         if (!f.fit().converged()) words.add("The search did not settle: the values are the best so far.");
         words.addAll(f.known().measure());
         words.addAll(together(f));
-        words.add("A number is given only where the readings fix it to a factor of " + Amounts.plain(Identifiability.NUMBER)
-                + " either way; elsewhere the range alone counts. Leaks are multiples of what is drawn. " + Amounts.SIGN);
-        List<Sheet.Act> acts = stale() ? List.of()
-                : List.of(new Sheet.Act("Use these values in the drawing", "Use the fitted values in the drawing; one step that can be undone", () -> use(f.fit())));
+        words.add("A number is given only where the readings fix it to a factor of "
+                + Amounts.plain(Identifiability.NUMBER)
+                + " either way; elsewhere the range alone counts. Leaks are multiples of what is drawn. "
+                + Amounts.SIGN);
+        List<Sheet.Act> acts = stale()
+                ? List.of()
+                : List.of(new Sheet.Act(
+                        "Use these values in the drawing",
+                        "Use the fitted values in the drawing; one step that can be undone",
+                        () -> use(f.fit())));
         return new Sheet(headline(f), words, List.of(unknowns(f), residuals(f.fit())), acts);
     }
 
@@ -76,9 +88,12 @@ final class FitPage extends Asked<FitPage.Found> {
         Outlook o = f.outlook();
         Interval weakest = o.weakest().interval(Identifiability.PROBABILITY);
         double target = f.fit().drawn().target().vacuum();
-        return "Weakest place " + bench.units().pressure(-o.weakest().median()) + ", nine times of ten " + bench.units().pressure(-weakest.low()) + " to "
-                + bench.units().pressure(-weakest.high()) + ". It meets " + bench.units().exactPressure(-target) + " in "
-                + Math.round(o.chanceThatAllMeet(target) * o.forecasts().size()) + " of " + o.forecasts().size() + " houses that explain the readings.";
+        return "Weakest place " + bench.units().pressure(-o.weakest().median()) + ", nine times of ten "
+                + bench.units().pressure(-weakest.low()) + " to "
+                + bench.units().pressure(-weakest.high()) + ". It meets "
+                + bench.units().exactPressure(-target) + " in "
+                + Math.round(o.chanceThatAllMeet(target) * o.forecasts().size()) + " of "
+                + o.forecasts().size() + " houses that explain the readings.";
     }
 
     private void use(Fitted fit) {
@@ -91,25 +106,38 @@ final class FitPage extends Asked<FitPage.Found> {
         for (Identifiability.Ratio r : f.known().ratios()) {
             Parameter a = p.get(r.first()), b = p.get(r.second());
             double drawn = a.prior().median() / b.prior().median();
-            out.add("Known only together: " + a.words() + " over " + b.words() + " is " + Amounts.plain(r.value() / drawn) + " ("
-                    + Amounts.plain(r.range().low() / drawn) + " to " + Amounts.plain(r.range().high() / drawn) + ") times what is drawn.");
+            out.add("Known only together: " + a.words() + " over " + b.words() + " is "
+                    + Amounts.plain(r.value() / drawn) + " ("
+                    + Amounts.plain(r.range().low() / drawn) + " to "
+                    + Amounts.plain(r.range().high() / drawn) + ") times what is drawn.");
         }
         for (Identifiability.Group g : f.known().exchangeable())
             out.add("Explain the same readings, so that more of one means less of another: "
-                    + String.join("; ", g.members().stream().map(j -> p.get(j).words()).toList()) + ".");
+                    + String.join(
+                            "; ",
+                            g.members().stream().map(j -> p.get(j).words()).toList()) + ".");
         return out;
     }
 
     private Sheet.Table unknowns(Found f) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Unknown", 260), Sheet.Column.words("How it is known", 200), Sheet.Column.number("Found", 120),
-                Sheet.Column.number("90 % range", 225), Sheet.Column.number("As drawn", 120), Sheet.Column.number("90 % range before\nany reading", 225));
+                Sheet.Column.words("Unknown", 260),
+                Sheet.Column.words("How it is known", 200),
+                Sheet.Column.number("Found", 120),
+                Sheet.Column.number("90 % range", 225),
+                Sheet.Column.number("As drawn", 120),
+                Sheet.Column.number("90 % range before\nany reading", 225));
         List<Identifiability.Finding> sought = f.known().findings().stream()
                 .filter(x -> f.fit().parameters().get(x.parameter()).kind().sought())
                 .toList();
-        List<String> sources = sought.stream().map(x -> f.fit().parameters().get(x.parameter()).prior().source()).distinct().toList();
+        List<String> sources = sought.stream()
+                .map(x -> f.fit().parameters().get(x.parameter()).prior().source())
+                .distinct()
+                .toList();
         return new Sheet.Table(
-                "What the readings say of each unknown", columns, sought.stream().map(x -> unknown(f.fit(), x)).toList(),
+                "What the readings say of each unknown",
+                columns,
+                sought.stream().map(x -> unknown(f.fit(), x)).toList(),
                 List.of("Ranges before any reading come from: " + String.join("; ", sources) + "."));
     }
 
@@ -117,26 +145,47 @@ final class FitPage extends Asked<FitPage.Found> {
         Parameter p = fit.parameters().get(x.parameter());
         boolean found = x.standing() == Identifiability.Standing.FOUND;
         return Sheet.Row.of(
-                Amounts.capital(p.words()), x.standing().words(), found ? amounts().of(p, fit.value(x.parameter())) : Amounts.NONE,
-                amounts().of(p, x.range()), amounts().of(p, p.prior().median()),
+                Amounts.capital(p.words()),
+                x.standing().words(),
+                found ? amounts().of(p, fit.value(x.parameter())) : Amounts.NONE,
+                amounts().of(p, x.range()),
+                amounts().of(p, p.prior().median()),
                 amounts().of(p, new Interval(p.prior().value(-OUTER), p.prior().value(OUTER))));
     }
 
     private Sheet.Table residuals(Fitted fit) {
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Place", 70), Sheet.Column.words("What", 180), Sheet.Column.number("Measured", 110), Sheet.Column.number("Fitted", 110),
-                Sheet.Column.number("Off by\n[std. errors]", 100), Sheet.Column.words("Stage", 220));
-        List<Sheet.Row> rows = fit.residuals().stream().map(r -> {
-            Observation o = r.observation();
-            return new Sheet.Row(
-                    List.of(o.place(), o.what().words(), amounts().reading(o, o.measured()), amounts().reading(o, r.predicted()),
-                            Amounts.decimals(r.deviations(), 1), o.stage()),
-                    Math.abs(r.deviations()) > FAR, Optional.empty(), List.of());
-        }).toList();
+                Sheet.Column.words("Place", 70),
+                Sheet.Column.words("What", 180),
+                Sheet.Column.number("Measured", 110),
+                Sheet.Column.number("Fitted", 110),
+                Sheet.Column.number("Off by\n[std. errors]", 100),
+                Sheet.Column.words("Stage", 220));
+        List<Sheet.Row> rows = fit.residuals().stream()
+                .map(r -> {
+                    Observation o = r.observation();
+                    return new Sheet.Row(
+                            List.of(
+                                    o.place(),
+                                    o.what().words(),
+                                    amounts().reading(o, o.measured()),
+                                    amounts().reading(o, r.predicted()),
+                                    Amounts.decimals(r.deviations(), 1),
+                                    o.stage()),
+                            Math.abs(r.deviations()) > FAR,
+                            Optional.empty(),
+                            List.of());
+                })
+                .toList();
         boolean far = rows.stream().anyMatch(Sheet.Row::off);
-        return new Sheet.Table("Readings and the fitted house", columns, rows, far
-                ? List.of("Coloured readings are not explained by any values of the unknowns: look at these holes again, or for something that is not drawn.")
-                : List.of());
+        return new Sheet.Table(
+                "Readings and the fitted house",
+                columns,
+                rows,
+                far
+                        ? List.of(
+                                "Coloured readings are not explained by any values of the unknowns: look at these holes again, or for something that is not drawn.")
+                        : List.of());
     }
 
     @Override
@@ -146,7 +195,11 @@ final class FitPage extends Asked<FitPage.Found> {
         return switch (view) {
             case ODDS -> odds(found.get().outlook(), found.get().fit().drawn());
             case WIDTH -> width(found.get().outlook());
-            default -> Optional.of(new Picture.Drawn(parity(found.get().fit()), "MEASURED AND FITTED: each reading over the fitted house. Above the line: less vacuum than the fit."));
+            default ->
+                Optional.of(
+                        new Picture.Drawn(
+                                parity(found.get().fit()),
+                                "MEASURED AND FITTED: each reading over the fitted house. Above the line: less vacuum than the fit."));
         };
     }
 
@@ -154,7 +207,10 @@ final class FitPage extends Asked<FitPage.Found> {
         List<Charts.Pair> pairs = fit.residuals().stream()
                 .filter(r -> r.observation().isPressureAtHole())
                 .map(r -> new Charts.Pair(
-                        r.observation().place(), r.predicted(), r.observation().measured(), OUTER * r.observation().deviation()))
+                        r.observation().place(),
+                        r.predicted(),
+                        r.observation().measured(),
+                        OUTER * r.observation().deviation()))
                 .toList();
         return Charts.parity(fit.drawn().name(), "all stages", pairs, plans.style());
     }
@@ -162,10 +218,26 @@ final class FitPage extends Asked<FitPage.Found> {
     private Optional<Picture> odds(Outlook o, Scenario drawn) {
         double target = drawn.target().vacuum();
         String what = "Probability that the vacuum is at least " + bench.units().exactPressure(target);
-        ValueLayer layer = new ValueLayer(o.grid(), o.chanceOf(target), new ValueLayer.Subject(
-                what.toLowerCase(java.util.Locale.ROOT), List.of(what + ". The darker the likelier.", "From " + o.forecasts().size() + " houses that explain the readings, each with a draw"
-                        + " of the model's own error."), 0, 1, List.of(0.1, 0.5, 0.9), p -> Math.round(100 * p) + " %"), plans.style().monochrome());
-        return plans.plan(what + ", place by place", what + ": " + Words.percent(o.chanceThatAllMeet(target)) + " everywhere.", List.of(layer), List.of(), stale());
+        ValueLayer layer = new ValueLayer(
+                o.grid(),
+                o.chanceOf(target),
+                new ValueLayer.Subject(
+                        what.toLowerCase(java.util.Locale.ROOT),
+                        List.of(
+                                what + ". The darker the likelier.",
+                                "From " + o.forecasts().size() + " houses that explain the readings, each with a draw"
+                                        + " of the model's own error."),
+                        0,
+                        1,
+                        List.of(0.1, 0.5, 0.9),
+                        p -> Math.round(100 * p) + " %"),
+                plans.style().monochrome());
+        return plans.plan(
+                what + ", place by place",
+                what + ": " + Words.percent(o.chanceThatAllMeet(target)) + " everywhere.",
+                List.of(layer),
+                List.of(),
+                stale());
     }
 
     private Optional<Picture> width(Outlook o) {
@@ -176,11 +248,20 @@ final class FitPage extends Asked<FitPage.Found> {
             if (!Double.isNaN(high[c])) most = Math.max(most, high[c]);
         }
         String symbol = bench.units().pressure().get().symbol();
-        ValueLayer layer = new ValueLayer(o.grid(), high, ValueLayer.Subject.round(
-                "width of the 90 % range of the pressure", List.of("Width of the range that holds the pressure nine times of ten, " + symbol
-                        + ". The darker the less sure; a hole there tells more."), 0, most, bench.units().pressure().get().toSi(1),
-                bench.units().shown().get()::round), plans.style().monochrome());
-        String words = "Width of the 90 % range of the pressure, at most " + bench.units().pressure(most);
+        ValueLayer layer = new ValueLayer(
+                o.grid(),
+                high,
+                ValueLayer.Subject.round(
+                        "width of the 90 % range of the pressure",
+                        List.of("Width of the range that holds the pressure nine times of ten, " + symbol
+                                + ". The darker the less sure; a hole there tells more."),
+                        0,
+                        most,
+                        bench.units().pressure().get().toSi(1),
+                        bench.units().shown().get()::round),
+                plans.style().monochrome());
+        String words = "Width of the 90 % range of the pressure, at most "
+                + bench.units().pressure(most);
         return plans.plan(words, words, List.of(layer), List.of(), stale());
     }
 }

@@ -53,23 +53,28 @@ public final class Glances {
         asked++;
         Optional<Scenario> house = subject.flatMap(Sheet.Subject::house);
         Optional<Optional<Result.Solved>> known = house.map(kept::get);
-        shown.set(subject.map(s -> new Glance(s, known.orElse(Optional.empty()), known.filter(Optional::isEmpty).isPresent())));
+        shown.set(subject.map(s -> new Glance(
+                s,
+                known.orElse(Optional.empty()),
+                known.filter(Optional::isEmpty).isPresent())));
         if (house.isPresent() && known.isEmpty()) solve(house.get());
     }
 
     private void solve(Scenario house) {
         long number = asked;
-        running = Optional.of(runner.run(progress -> solver.solve(house, Extent.FAN_ON_ONLY, progress), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(Result result) {
-                if (number == asked) landed(house, result instanceof Result.Solved s ? Optional.of(s) : Optional.empty());
-            }
+        running = Optional.of(runner.run(
+                progress -> solver.solve(house, Extent.FAN_ON_ONLY, progress), new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(Result result) {
+                        if (number == asked)
+                            landed(house, result instanceof Result.Solved s ? Optional.of(s) : Optional.empty());
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (number == asked) landed(house, Optional.empty());
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (number == asked) landed(house, Optional.empty());
+                    }
+                }));
     }
 
     private void landed(Scenario house, Optional<Result.Solved> solved) {

@@ -24,13 +24,19 @@ final class MeasuresPage extends Asked<List<Suggestion>> {
 
     MeasuresPage(Workbench bench, Explained explained, TaskRunner runner) {
         super(
-                bench, runner, new Names(
-                        "Measures", "What each measure would change, with its range and the odds of meeting the target; apply one with one press.", "Try measures",
+                bench,
+                runner,
+                new Names(
+                        "Measures",
+                        "What each measure would change, with its range and the odds of meeting the target; apply one with one press.",
+                        "Try measures",
                         "there is nothing to improve on"),
                 (house, progress) -> find(explained, house, progress),
                 new HouseSearch.Phrases(
                         "Tries each measure by solving the house with it, and the best in plausible houses; nothing is changed.",
-                        "Trying measures in plausible houses", "search", "Search again."),
+                        "Trying measures in plausible houses",
+                        "search",
+                        "Search again."),
                 all -> Words.count(all.size(), "measure", "measures") + " tried, best first, each by itself.");
     }
 
@@ -47,36 +53,53 @@ final class MeasuresPage extends Asked<List<Suggestion>> {
     @Override
     Sheet sheet(List<Suggestion> all) {
         return new Sheet(
-                headline(all), List.of(
-                        basis(all),
-                        "Sealed is taken to close " + Words.percent(SealState.SEALED.assumedFraction()) + " of an opening, an assumption. Gains of measures"
-                                + " do not add up. Whether a place can be cored is for you to judge. " + Amounts.SIGN),
+                headline(all),
+                        List.of(
+                                basis(all),
+                                "Sealed is taken to close " + Words.percent(SealState.SEALED.assumedFraction())
+                                        + " of an opening, an assumption. Gains of measures"
+                                        + " do not add up. Whether a place can be cored is for you to judge. "
+                                        + Amounts.SIGN),
                 List.of(measures(all)), List.of());
     }
 
     private String headline(List<Suggestion> all) {
         if (all.isEmpty()) return "Nothing was found to try: nothing is open, and there is no room for another point.";
         Suggestion best = all.get(0);
-        return "Best by itself: " + Advising.words(best.measure(), bench.units()) + " \u2013 weakest place " + bench.units().pressure(-best.before().weakest())
-                + " \u2192 " + bench.units().pressure(-best.after().weakest()) + best.odds()
-                        .map(o -> ", odds of meeting the target " + Amounts.percents(o.meetsBefore(), o.meetsAfter())).orElse("") + ".";
+        return "Best by itself: " + Advising.words(best.measure(), bench.units()) + " \u2013 weakest place "
+                + bench.units().pressure(-best.before().weakest())
+                + " \u2192 " + bench.units().pressure(-best.after().weakest())
+                + best.odds()
+                        .map(o -> ", odds of meeting the target " + Amounts.percents(o.meetsBefore(), o.meetsAfter()))
+                        .orElse("")
+                + ".";
     }
 
     private static String basis(List<Suggestion> all) {
-        return all.stream().flatMap(s -> s.odds().stream()).findFirst()
-                .map(o -> (o.basis() == Houses.Basis.READINGS ? "Numbers are of the house fitted to the readings; the map shows the measure in the house as drawn. " : "")
-                        + "Ranges hold nine times of ten, " + o.basis().words() + " (" + o.houses() + " plausible houses); they stand for the best " + BANDED + ".")
+        return all.stream()
+                .flatMap(s -> s.odds().stream())
+                .findFirst()
+                .map(o -> (o.basis() == Houses.Basis.READINGS
+                                ? "Numbers are of the house fitted to the readings; the map shows the measure in the house as drawn. "
+                                : "")
+                        + "Ranges hold nine times of ten, " + o.basis().words() + " (" + o.houses()
+                        + " plausible houses); they stand for the best " + BANDED + ".")
                 .orElse("Without ranges: these are numbers of one house.");
     }
 
     private Sheet.Table measures(List<Suggestion> all) {
         Amounts a = amounts();
         List<Sheet.Column> columns = List.of(
-                Sheet.Column.words("Measure", 262), Sheet.Column.words("Outcome", 200), Sheet.Column.number(a.inPressure("Weakest\nplace"), 85),
-                Sheet.Column.number(a.inPressure("The same,\n9 of 10"), 150), Sheet.Column.number("Odds of\ntarget", 80),
-                Sheet.Column.number("Area on\ntarget", 80), Sheet.Column.number(a.inFlow("Exhaust"), 80),
+                Sheet.Column.words("Measure", 262),
+                Sheet.Column.words("Outcome", 200),
+                Sheet.Column.number(a.inPressure("Weakest\nplace"), 85),
+                Sheet.Column.number(a.inPressure("The same,\n9 of 10"), 150),
+                Sheet.Column.number("Odds of\ntarget", 80),
+                Sheet.Column.number("Area on\ntarget", 80),
+                Sheet.Column.number(a.inFlow("Exhaust"), 80),
                 Sheet.Column.number(a.inFlow("Room air saved\n(9 of 10)"), 195));
-        List<Sheet.Row> rows = new ArrayList<>(all.stream().limit(1).map(this::now).toList());
+        List<Sheet.Row> rows =
+                new ArrayList<>(all.stream().limit(1).map(this::now).toList());
         all.forEach(s -> rows.add(row(s)));
         return new Sheet.Table("Measures, best first, each by itself", columns, rows, List.of());
     }
@@ -85,9 +108,14 @@ final class MeasuresPage extends Asked<List<Suggestion>> {
     private Sheet.Row now(Suggestion s) {
         Amounts a = amounts();
         return Sheet.Row.of(
-                "Now, without any", "", a.weakest(s.before().weakest()), s.odds().map(o -> a.weakest(o.weakestBefore())).orElse(Amounts.NONE),
-                s.odds().map(o -> Words.percent(o.meetsBefore())).orElse(Amounts.NONE), Words.percent(s.before().meeting()),
-                a.flow(s.flowsBefore().exhaust()), Amounts.NONE);
+                "Now, without any",
+                "",
+                a.weakest(s.before().weakest()),
+                s.odds().map(o -> a.weakest(o.weakestBefore())).orElse(Amounts.NONE),
+                s.odds().map(o -> Words.percent(o.meetsBefore())).orElse(Amounts.NONE),
+                Words.percent(s.before().meeting()),
+                a.flow(s.flowsBefore().exhaust()),
+                Amounts.NONE);
     }
 
     private Sheet.Row row(Suggestion s) {
@@ -95,22 +123,41 @@ final class MeasuresPage extends Asked<List<Suggestion>> {
         Optional<Suggestion.Odds> odds = s.odds();
         String words = Advising.words(s.measure(), bench.units());
         return new Sheet.Row(
-                List.of(words, outcome(s), a.weakest(s.after().weakest()), odds.map(o -> a.weakest(o.weakestAfter())).orElse(Amounts.NONE),
-                        odds.map(o -> Words.percent(o.meetsAfter())).orElse(Amounts.NONE), Words.percent(s.after().meeting()),
-                        a.flow(s.flowsAfter().exhaust()), a.flow(s.roomAirSaved()) + odds.map(o -> " (" + a.flow(o.roomAirSaved()) + ")").orElse("")),
-                false, Optional.of(new Sheet.Subject(words, Optional.of(s.measure().apply(bench.document().scenario().get())), s.measure().where())),
-                List.of(new Sheet.Act("Apply", "Apply: " + words, () -> bench.advising().apply(s.measure()))));
+                List.of(
+                        words,
+                        outcome(s),
+                        a.weakest(s.after().weakest()),
+                        odds.map(o -> a.weakest(o.weakestAfter())).orElse(Amounts.NONE),
+                        odds.map(o -> Words.percent(o.meetsAfter())).orElse(Amounts.NONE),
+                        Words.percent(s.after().meeting()),
+                        a.flow(s.flowsAfter().exhaust()),
+                        a.flow(s.roomAirSaved())
+                                + odds.map(o -> " (" + a.flow(o.roomAirSaved()) + ")")
+                                        .orElse("")),
+                false,
+                Optional.of(new Sheet.Subject(
+                        words,
+                        Optional.of(
+                                s.measure().apply(bench.document().scenario().get())),
+                        s.measure().where())),
+                List.of(new Sheet.Act(
+                        "Apply", "Apply: " + words, () -> bench.advising().apply(s.measure()))));
     }
 
     /** What a measure comes to, plainly. */
     static String outcome(Suggestion s) {
-        if (s.doesNothing()) return s.measure().kind() == Measure.Kind.SEAL ? "sealing this does nothing here" : "does nothing here";
+        if (s.doesNothing())
+            return s.measure().kind() == Measure.Kind.SEAL ? "sealing this does nothing here" : "does nothing here";
         if (s.after().meeting() >= 1 && s.before().meeting() < 1) return "all on target";
-        return s.gain() >= Suggestion.NOTICEABLE || s.after().meeting() > s.before().meeting() ? "helps" : "worse";
+        return s.gain() >= Suggestion.NOTICEABLE
+                        || s.after().meeting() > s.before().meeting()
+                ? "helps"
+                : "worse";
     }
 
     @Override
     public Optional<Picture> picture(String view, Optional<Glances.Glance> glance) {
-        return plans.glance(view, glance, search.found().get().isEmpty() ? "" : "Point at a measure to see the house with it.");
+        return plans.glance(
+                view, glance, search.found().get().isEmpty() ? "" : "Point at a measure to see the house with it.");
     }
 }

@@ -20,7 +20,8 @@ public sealed interface Picture {
      * @param layers laid over it
      * @param layered true where the layers say something of their own, which the map of the house can show too
      */
-    record Plan(Result result, List<PlanLayer> layers, boolean layered, String caption, String description) implements Picture {
+    record Plan(Result result, List<PlanLayer> layers, boolean layered, String caption, String description)
+            implements Picture {
         public Plan {
             layers = List.copyOf(layers);
         }

@@ -42,14 +42,19 @@ final class Plans {
     }
 
     /** The plan of the house as it is predicted, with layers and marks. */
-    Optional<Picture> plan(String caption, String description, List<PlanLayer> layers, List<Point> marks, boolean stale) {
-        return now().map(s -> new Picture.Plan(s, laid(layers, marks, s.scenario(), stale), !layers.isEmpty(), caption, description));
+    Optional<Picture> plan(
+            String caption, String description, List<PlanLayer> layers, List<Point> marks, boolean stale) {
+        return now().map(s ->
+                new Picture.Plan(s, laid(layers, marks, s.scenario(), stale), !layers.isEmpty(), caption, description));
     }
 
     private List<PlanLayer> laid(List<PlanLayer> layers, List<Point> marks, Scenario house, boolean stale) {
         List<PlanLayer> out = new ArrayList<>(layers);
         if (!marks.isEmpty()) out.add(numbered(marks));
-        out.add(new MapFoot(stale ? "PREDICTED, OUT OF DATE" : "PREDICTED", style().units(), house.plan().north()));
+        out.add(new MapFoot(
+                stale ? "PREDICTED, OUT OF DATE" : "PREDICTED",
+                style().units(),
+                house.plan().north()));
         return out;
     }
 
@@ -63,11 +68,24 @@ final class Plans {
     /** What somebody points at, or the house as it is. */
     Optional<Picture> glance(String view, Optional<Glances.Glance> glance, String hint) {
         if (now().isEmpty()) return Optional.empty();
-        if (glance.isEmpty()) return plan("The house as drawn. " + hint, Headline.summary(bench.solving().picture().get(), bench.units()), List.of(), List.of(), false);
+        if (glance.isEmpty())
+            return plan(
+                    "The house as drawn. " + hint,
+                    Headline.summary(bench.solving().picture().get(), bench.units()),
+                    List.of(),
+                    List.of(),
+                    false);
         String words = glance.get().subject().words();
         if (glance.get().result().isEmpty()) {
-            String state = glance.get().failed() ? "No solution: " : glance.get().subject().house().isPresent() ? "Solving: " : "";
-            return plan(state + words, state + words, List.of(), glance.get().subject().at().stream().toList(), false);
+            String state = glance.get().failed()
+                    ? "No solution: "
+                    : glance.get().subject().house().isPresent() ? "Solving: " : "";
+            return plan(
+                    state + words,
+                    state + words,
+                    List.of(),
+                    glance.get().subject().at().stream().toList(),
+                    false);
         }
         return Optional.of(glanced(view, words, glance.get().result().get(), now().get()));
     }
@@ -76,11 +94,13 @@ final class Plans {
         boolean change = view.equals(CHANGE);
         List<PlanLayer> layers = change ? List.of(new ChangeLayer(now, with, style())) : List.of();
         Amounts amounts = new Amounts(bench.units());
-        String weakest = "weakest place " + amounts.change(now.coverage().weakest(), with.coverage().weakest()) + " "
+        String weakest = "weakest place "
+                + amounts.change(now.coverage().weakest(), with.coverage().weakest()) + " "
                 + bench.units().pressure().get().symbol() + ", on target "
                 + Amounts.percents(now.coverage().meeting(), with.coverage().meeting());
         String caption = (change ? "Change by: " : "With: ") + words + " \u2013 " + weakest;
-        return new Picture.Plan(with, laid(layers, List.of(), with.scenario(), false), false, caption, "Map of the house. " + caption);
+        return new Picture.Plan(
+                with, laid(layers, List.of(), with.scenario(), false), false, caption, "Map of the house. " + caption);
     }
 
     /** Cells of a plan where something may not be drilled. */
@@ -95,7 +115,8 @@ final class Plans {
                     top = Math.max(top, p.y());
                 }
             double side = Math.max(MASK, Math.sqrt((right - left) * (top - bottom) / MOST_CELLS));
-            Grid grid = new Grid(left, bottom, side, side, (int) Math.ceil((right - left) / side), (int) Math.ceil((top - bottom) / side));
+            Grid grid = new Grid(left, bottom, side, side, (int) Math.ceil((right - left) / side), (int)
+                    Math.ceil((top - bottom) / side));
             boolean[] masked = new boolean[grid.cells()];
             for (int c = 0; c < masked.length; c++)
                 masked[c] = !allowed.allows(new Point(grid.x(c % grid.columns()), grid.y(c / grid.columns())));

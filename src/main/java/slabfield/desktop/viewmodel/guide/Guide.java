@@ -78,11 +78,19 @@ public final class Guide {
         stages = new JobStages(bench, LocalDateTime::now);
         entry = new ReadingEntry(bench, LocalDateTime::now);
         previews = new Previews(bench.document(), inSession(), runners.options());
-        course = new Course(Lessons.all(), ExampleScenarios::lesson, bench.units(), scores, inSession(), runners.lessons());
+        course = new Course(
+                Lessons.all(), ExampleScenarios::lesson, bench.units(), scores, inSession(), runners.lessons());
         practice = new Practice(
-                ExampleScenarios.lesson(PRACTICE_HOUSE).withName("Practice house"), bench.units(), scores, inSession(), runners.lessons(), new Random());
+                ExampleScenarios.lesson(PRACTICE_HOUSE).withName("Practice house"),
+                bench.units(),
+                scores,
+                inSession(),
+                runners.lessons(),
+                new Random());
         findings = new Findings(bench, inSession(), runners.finds(), runners.options());
-        findings.layer().addListener((o, was, is) -> sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
+        findings.layer()
+                .addListener((o, was, is) ->
+                        sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
         mode.addListener((o, was, is) -> {
             findings.watched().set(is == Mode.FINDINGS);
             options.watched().set(is == Mode.COMPARE);

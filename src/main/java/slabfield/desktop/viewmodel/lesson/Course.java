@@ -47,7 +47,8 @@ public final class Course {
     public record Solved(Result.Solved before, Result.Solved after) {
         /** One range that holds both [Pa]. */
         public Range range(Sense sense, double unit) {
-            Range a = VacuumScale.rangeOf(before.field(), sense, unit), b = VacuumScale.rangeOf(after.field(), sense, unit);
+            Range a = VacuumScale.rangeOf(before.field(), sense, unit),
+                    b = VacuumScale.rangeOf(after.field(), sense, unit);
             return new Range(Math.min(a.low(), b.low()), Math.max(a.high(), b.high()));
         }
     }
@@ -69,7 +70,12 @@ public final class Course {
 
     /** @param houses finds a lesson's house by its file name */
     public Course(
-            List<Lesson> lessons, Function<String, Scenario> houses, Units units, ScoreBook scores, Solving.Solver solver, TaskRunner runner) {
+            List<Lesson> lessons,
+            Function<String, Scenario> houses,
+            Units units,
+            ScoreBook scores,
+            Solving.Solver solver,
+            TaskRunner runner) {
         this.lessons = List.copyOf(lessons);
         this.houses = houses;
         this.units = units;
@@ -128,22 +134,26 @@ public final class Course {
         solved.set(Optional.ofNullable(kept.get(now.id())));
         review();
         if (solved.get().isPresent()) return;
-        runner.run(progress -> {
-            Scenario house = houses.apply(now.file());
-            Result before = solver.solve(now.before().apply(house), Extent.FAN_ON_ONLY, progress);
-            return List.of(before, solver.solve(now.after().apply(house), Extent.FAN_ON_ONLY, progress));
-        }, new TaskRunner.Outcome<>() {
-            @Override
-            public void done(List<Result> both) {
-                if (both.get(0) instanceof Result.Solved a && both.get(1) instanceof Result.Solved b) landed(now, new Solved(a, b));
-                else failed(new IllegalStateException("no solution"));
-            }
+        runner.run(
+                progress -> {
+                    Scenario house = houses.apply(now.file());
+                    Result before = solver.solve(now.before().apply(house), Extent.FAN_ON_ONLY, progress);
+                    return List.of(before, solver.solve(now.after().apply(house), Extent.FAN_ON_ONLY, progress));
+                },
+                new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(List<Result> both) {
+                        if (both.get(0) instanceof Result.Solved a && both.get(1) instanceof Result.Solved b)
+                            landed(now, new Solved(a, b));
+                        else failed(new IllegalStateException("no solution"));
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (now == lesson.get()) trouble = "This lesson's houses could not be solved: " + reason.getMessage();
-            }
-        });
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (now == lesson.get())
+                            trouble = "This lesson's houses could not be solved: " + reason.getMessage();
+                    }
+                });
     }
 
     private void landed(Lesson of, Solved both) {
@@ -166,7 +176,8 @@ public final class Course {
     }
 
     private void review() {
-        ready.set(solved.get().isPresent() && answers.keySet().containsAll(lesson.get().questions()));
+        ready.set(solved.get().isPresent()
+                && answers.keySet().containsAll(lesson.get().questions()));
     }
 
     /** Shows the outcome and counts it; does nothing before every question is answered. */
@@ -174,7 +185,9 @@ public final class Course {
         if (!ready.get() || revealed.get()) return;
         revealed.set(true);
         long right = verdicts().stream().filter(Verdict::isRight).count();
-        scores.keep(lesson.get().id(), score(lesson.get()).plus((int) right, lesson.get().questions().size()));
+        scores.keep(
+                lesson.get().id(),
+                score(lesson.get()).plus((int) right, lesson.get().questions().size()));
         scored.set(scored.get() + 1);
     }
 
@@ -184,7 +197,8 @@ public final class Course {
         Solved both = solved.get().orElseThrow();
         List<Verdict> out = new ArrayList<>();
         for (Question q : lesson.get().questions()) {
-            String words = Quantities.words(both.before(), q.quantity(), units) + " before, " + Quantities.words(both.after(), q.quantity(), units) + " after";
+            String words = Quantities.words(both.before(), q.quantity(), units) + " before, "
+                    + Quantities.words(both.after(), q.quantity(), units) + " after";
             out.add(new Verdict(q, answers.get(q), truth(q, both), words));
         }
         return out;
@@ -205,10 +219,19 @@ public final class Course {
     public Optional<Worksheet> worksheet(boolean withKey) {
         Lesson of = lesson.get();
         return solved.get().map(both -> {
-            List<Worksheet.Item> items = of.questions().stream().map(q -> new Worksheet.Item(
-                    q.text(), truth(q, both).words() + " (" + Quantities.words(both.before(), q.quantity(), units) + " before, "
-                            + Quantities.words(both.after(), q.quantity(), units) + " after)")).toList();
-            return new Worksheet(of, both, items, Quantities.filled(of.explanation(), both.before(), both.after(), units), withKey, units.shown().get());
+            List<Worksheet.Item> items = of.questions().stream()
+                    .map(q -> new Worksheet.Item(
+                            q.text(),
+                            truth(q, both).words() + " (" + Quantities.words(both.before(), q.quantity(), units)
+                                    + " before, " + Quantities.words(both.after(), q.quantity(), units) + " after)"))
+                    .toList();
+            return new Worksheet(
+                    of,
+                    both,
+                    items,
+                    Quantities.filled(of.explanation(), both.before(), both.after(), units),
+                    withKey,
+                    units.shown().get());
         });
     }
 }

@@ -29,10 +29,15 @@ public final class Lessons {
 
     private static Lesson sealing() {
         return new Lesson(
-                "sealing", "Why sealing matters",
+                "sealing",
+                "Why sealing matters",
                 "A fan draws at S1 from a gravelly fill, and the joint between slab and wall is open all round. The joint is going to be"
                         + " caulked. The fan, its pipe and the pit stay as they are.",
-                "open-joint.json", AS_DRAWN, sealed("perimeter joint"), "joint open", "joint sealed",
+                "open-joint.json",
+                AS_DRAWN,
+                sealed("perimeter joint"),
+                "joint open",
+                "joint sealed",
                 List.of(
                         new Question("What happens to the vacuum at the far hole T4?", "hole T4"),
                         new Question("What happens to the flow that the fan draws?", "exhaust"),
@@ -46,10 +51,15 @@ public final class Lessons {
 
     private static Lesson footing() {
         return new Lesson(
-                "footing", "A footing across the slab",
+                "footing",
+                "A footing across the slab",
                 "The same kind of house with its joint sealed. What if a footing that nobody had on a drawing runs across the slab between S1"
                         + " and the far side, without any gap?",
-                "bearing-wall.json", s -> s.withBarriers(List.of()), AS_DRAWN, "no footing", "footing without a gap",
+                "bearing-wall.json",
+                s -> s.withBarriers(List.of()),
+                AS_DRAWN,
+                "no footing",
+                "footing without a gap",
                 List.of(
                         new Question("What happens to the vacuum at T4, beyond the footing?", "hole T4"),
                         new Question("What happens to the vacuum at T1, on the near side?", "hole T1"),
@@ -62,9 +72,14 @@ public final class Lessons {
 
     private static Lesson doorway() {
         return new Lesson(
-                "doorway", "What a gap in the footing lets through",
+                "doorway",
+                "What a gap in the footing lets through",
                 "The footing is there, but a doorway leaves it open over the width of a door, with the same fill in the gap.",
-                "bearing-wall.json", AS_DRAWN, s -> withGaps(s, List.of(new Gap(new Point(7, 4.2), 0.9))), "footing without a gap", "with a doorway",
+                "bearing-wall.json",
+                AS_DRAWN,
+                s -> withGaps(s, List.of(new Gap(new Point(7, 4.2), 0.9))),
+                "footing without a gap",
+                "with a doorway",
                 List.of(
                         new Question("What happens to the vacuum at T4, beyond the footing?", "hole T4"),
                         new Question("What happens to the vacuum at T1, on the near side?", "hole T1")),
@@ -75,15 +90,21 @@ public final class Lessons {
 
     private static Scenario withGaps(Scenario s, List<Gap> gaps) {
         return s.withBarriers(s.barriers().stream()
-                .map(b -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), gaps)).toList());
+                .map(b -> new Barrier(b.id(), b.path(), b.width(), b.permeability(), b.known(), gaps))
+                .toList());
     }
 
     private static Lesson pit() {
         return new Lesson(
-                "pit", "Tight fill and the size of the pit",
+                "pit",
+                "Tight fill and the size of the pit",
                 "Tight, silty sand lies under the slab, and the pipe ends in a pit no larger than a fist. The pit is going to be dug out to a"
                         + " bucket's size, about three times the radius. The fan holds the same vacuum in the pit either way.",
-                "tight-fill.json", s -> pit(s, 0.1), s -> pit(s, 0.3), "small pit", "large pit",
+                "tight-fill.json",
+                s -> pit(s, 0.1),
+                s -> pit(s, 0.3),
+                "small pit",
+                "large pit",
                 List.of(
                         new Question("What happens to the vacuum at T1?", "hole T1"),
                         new Question("What happens to the flow?", "exhaust")),
@@ -94,17 +115,32 @@ public final class Lessons {
     }
 
     private static Scenario pit(Scenario s, double radius) {
-        return s.withSuctionPoint("S1", p -> new SuctionPoint(p.id(), p.at(), p.tile(), new SuctionPoint.Pit(radius), p.source(), p.openWhenOff()));
+        return s.withSuctionPoint(
+                "S1",
+                p -> new SuctionPoint(
+                        p.id(), p.at(), p.tile(), new SuctionPoint.Pit(radius), p.source(), p.openWhenOff()));
     }
 
     private static Lesson tile() {
         return new Lesson(
-                "tile", "Suction on a drain tile loop",
+                "tile",
+                "Suction on a drain tile loop",
                 "The same tight sand, now with a drain tile all round inside the footing. The suction goes from a pit at S1 to the tile: the same"
                         + " fan, teed in beside the same place.",
-                "tile-loop.json", s -> s.withDrainTiles(List.of()).withSuctionPoint("S1", p -> new SuctionPoint(
-                        p.id(), p.at(), java.util.Optional.empty(), new SuctionPoint.Pit(0.15), p.source(), p.openWhenOff())),
-                AS_DRAWN, "pit, no tile", "on the tile loop",
+                "tile-loop.json",
+                s -> s.withDrainTiles(List.of())
+                        .withSuctionPoint(
+                                "S1",
+                                p -> new SuctionPoint(
+                                        p.id(),
+                                        p.at(),
+                                        java.util.Optional.empty(),
+                                        new SuctionPoint.Pit(0.15),
+                                        p.source(),
+                                        p.openWhenOff())),
+                AS_DRAWN,
+                "pit, no tile",
+                "on the tile loop",
                 List.of(
                         new Question("What happens to the vacuum at the far hole T4?", "hole T4"),
                         new Question("What happens to the flow?", "exhaust")),
@@ -115,9 +151,15 @@ public final class Lessons {
 
     private static Lesson brokenTile() {
         return new Lesson(
-                "broken tile", "The same loop, broken",
+                "broken tile",
+                "The same loop, broken",
                 "The tile is broken at both ends of the far side: long ago it was cut for a sewer, and nobody mended it.",
-                "tile-loop.json", AS_DRAWN, s -> s.withDrainTiles(s.drainTiles().stream().map(Lessons::broken).toList()), "loop whole", "far side cut off",
+                "tile-loop.json",
+                AS_DRAWN,
+                s -> s.withDrainTiles(
+                        s.drainTiles().stream().map(Lessons::broken).toList()),
+                "loop whole",
+                "far side cut off",
                 List.of(
                         new Question("What happens to the vacuum at T4, beside the part cut off?", "hole T4"),
                         new Question("What happens to the vacuum at T1, near S1?", "hole T1")),
@@ -128,15 +170,28 @@ public final class Lessons {
 
     private static DrainTile broken(DrainTile tile) {
         List<Gap> breaks = List.of(new Gap(new Point(9, 0.4), 0.5), new Gap(new Point(9, 6.6), 0.5));
-        return new DrainTile(tile.id(), tile.path(), tile.diameter(), tile.manning(), tile.slotArea(), breaks, tile.waterFilled(), tile.sump());
+        return new DrainTile(
+                tile.id(),
+                tile.path(),
+                tile.diameter(),
+                tile.manning(),
+                tile.slotArea(),
+                breaks,
+                tile.waterFilled(),
+                tile.sump());
     }
 
     private static Lesson biggerFan() {
         return new Lesson(
-                "bigger fan", "A bigger fan on a leaky slab",
+                "bigger fan",
+                "A bigger fan on a leaky slab",
                 "The leaky house of the first lesson. Instead of sealing the joint, somebody puts in two of the same fan, one behind the other: at"
                         + " every flow they make twice the vacuum.",
-                "open-joint.json", AS_DRAWN, Lessons::twice, "one fan", "two fans in series",
+                "open-joint.json",
+                AS_DRAWN,
+                Lessons::twice,
+                "one fan",
+                "two fans in series",
                 List.of(
                         new Question("What happens to the vacuum at the far hole T4?", "hole T4"),
                         new Question("What happens to the room air that is drawn out of the house?", "roomAir")),
@@ -149,15 +204,21 @@ public final class Lessons {
         return s.withSuctionPoint("S1", p -> {
             Source.Fan fan = (Source.Fan) p.source();
             List<Double> rises = fan.curve().rises().stream().map(r -> 2 * r).toList();
-            return p.drawnBy(new Source.Fan(new Source.FanCurve(fan.curve().flows(), rises), fan.run(), fan.discharge()));
+            return p.drawnBy(
+                    new Source.Fan(new Source.FanCurve(fan.curve().flows(), rises), fan.run(), fan.discharge()));
         });
     }
 
     private static Lesson farLeak() {
         return new Lesson(
-                "far leak", "One leak far away",
+                "far leak",
+                "One leak far away",
                 "A well sealed house on a gravelly fill; only a sump in the far corner stands open. Its lid is going to be closed.",
-                "far-sump.json", AS_DRAWN, sealed("sump"), "sump open", "sump sealed",
+                "far-sump.json",
+                AS_DRAWN,
+                sealed("sump"),
+                "sump open",
+                "sump sealed",
                 List.of(
                         new Question("What happens to the vacuum at T1, near the suction?", "hole T1"),
                         new Question("What happens to the vacuum at T4, near the sump?", "hole T4"),

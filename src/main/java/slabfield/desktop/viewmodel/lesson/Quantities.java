@@ -16,8 +16,10 @@ final class Quantities {
 
     /** Size of a quantity [Pa, m3/s or 1]; a vacuum counts above 0. */
     static double of(Result.Solved solved, String name) {
-        if (name.startsWith("hole ")) return -solved.hole(name.substring(5)).orElseThrow().fanOn().orElse(0);
-        if (name.startsWith("pit ")) return -solved.suction(name.substring(4)).orElseThrow().pressure();
+        if (name.startsWith("hole "))
+            return -solved.hole(name.substring(5)).orElseThrow().fanOn().orElse(0);
+        if (name.startsWith("pit "))
+            return -solved.suction(name.substring(4)).orElseThrow().pressure();
         if (name.startsWith("from ")) return solved.flows().bySource().get(name.substring(5));
         return switch (name) {
             case "weakest" -> solved.coverage().weakest();
@@ -38,7 +40,8 @@ final class Quantities {
 
     /** A text with its places filled in. */
     static String filled(String text, Result.Solved before, Result.Solved after, Units units) {
-        return PLACE.matcher(text).replaceAll(m -> Matcher.quoteReplacement(
-                words(m.group(1).equals("before") ? before : after, m.group(2), units)));
+        return PLACE.matcher(text)
+                .replaceAll(m -> Matcher.quoteReplacement(
+                        words(m.group(1).equals("before") ? before : after, m.group(2), units)));
     }
 }

@@ -22,7 +22,8 @@ import slabfield.figure.VacuumScale.Sense;
  * @param withKey whether the outcome is shown
  */
 public record Worksheet(
-        Lesson lesson, Course.Solved solved, List<Item> items, String explanation, boolean withKey, UnitsShown units) implements Figure {
+        Lesson lesson, Course.Solved solved, List<Item> items, String explanation, boolean withKey, UnitsShown units)
+        implements Figure {
     private static final double MARGIN = 36;
     private static final int DARK = 0xFF18222E;
     private static final double SIZE = 10;
@@ -81,7 +82,11 @@ public record Worksheet(
                 text(explanation, SIZE, false, 0);
             }
             y += 6;
-            text("Predicted by a model: steady flow in one layer, seen from above. Invented house. Negative = soil under vacuum relative to the room.", 8, false, 0);
+            text(
+                    "Predicted by a model: steady flow in one layer, seen from above. Invented house. Negative = soil under vacuum relative to the room.",
+                    8,
+                    false,
+                    0);
             return y;
         }
 
@@ -99,7 +104,9 @@ public record Worksheet(
         }
 
         private void box() {
-            if (draws) canvas.line(new Box(MARGIN + 14, y + 2.2, MARGIN + 23, y + 11.2).ring(), true, Canvas.Pen.solid(DARK, 0.8));
+            if (draws)
+                canvas.line(
+                        new Box(MARGIN + 14, y + 2.2, MARGIN + 23, y + 11.2).ring(), true, Canvas.Pen.solid(DARK, 0.8));
         }
 
         /** Before alone; on the key before and after beside each other, on one scale. */
@@ -113,7 +120,10 @@ public record Worksheet(
             if (withKey) map(lesson.afterName(), solved.after(), right, style);
             else if (draws) {
                 label(lesson.afterName() + ": sketch what you expect", right);
-                canvas.line(new Box(right.left() + 4, right.top() + LINE + 4, right.right() - 4, right.bottom() - 4).ring(), true, Canvas.Pen.dashed(DARK, 0.8, 4.0, 3.0));
+                canvas.line(
+                        new Box(right.left() + 4, right.top() + LINE + 4, right.right() - 4, right.bottom() - 4).ring(),
+                        true,
+                        Canvas.Pen.dashed(DARK, 0.8, 4.0, 3.0));
             }
             y += high + LINE + 10;
         }
@@ -126,7 +136,13 @@ public record Worksheet(
         }
 
         private void label(String name, Box box) {
-            canvas.text(name, box.left(), box.top() + SIZE, Canvas.Anchor.START, 0, new Canvas.Lettering(SIZE, true, DARK, 0));
+            canvas.text(
+                    name,
+                    box.left(),
+                    box.top() + SIZE,
+                    Canvas.Anchor.START,
+                    0,
+                    new Canvas.Lettering(SIZE, true, DARK, 0));
         }
 
         private void text(String words, double size, boolean bold, double indent) {

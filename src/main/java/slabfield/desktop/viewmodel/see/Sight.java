@@ -164,7 +164,8 @@ public final class Sight {
     /** The map as it is seen, as a figure to export; it has title, key and scale of its own. */
     public Figure figure() {
         return new MapFigure(
-                bench.solving().picture().get().result(), bench.look().style().get().withFontScale(1),
+                bench.solving().picture().get().result(),
+                bench.look().style().get().withFontScale(1),
                 layers.get().stream().filter(l -> !(l instanceof MapFoot)).toList());
     }
 
@@ -232,7 +233,9 @@ public final class Sight {
     private void update() {
         Solving.Picture picture = bench.solving().picture().get();
         if (needsPaths()) picture.solved().ifPresent(this::follow);
-        rows.setAll(bench.document().pins().get().all().stream().map(p -> row(p, picture.result())).toList());
+        rows.setAll(bench.document().pins().get().all().stream()
+                .map(p -> row(p, picture.result()))
+                .toList());
         layers.set(laid(picture.result()));
     }
 
@@ -246,24 +249,25 @@ public final class Sight {
         asked = Optional.of(solved);
         running.ifPresent(TaskRunner.Task::cancel);
         busy = true;
-        running = Optional.of(runner.run(progress -> tracer.trace(solved.scenario(), progress), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(Optional<AirPaths> found) {
-                if (asked.filter(a -> a == solved).isEmpty()) return;
-                busy = false;
-                if (found.isEmpty()) return;
-                traced = Optional.of(new Traced(solved, found.get()));
-                paths.set(found);
-                update();
-            }
+        running = Optional.of(runner.run(
+                progress -> tracer.trace(solved.scenario(), progress), new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(Optional<AirPaths> found) {
+                        if (asked.filter(a -> a == solved).isEmpty()) return;
+                        busy = false;
+                        if (found.isEmpty()) return;
+                        traced = Optional.of(new Traced(solved, found.get()));
+                        paths.set(found);
+                        update();
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (asked.filter(a -> a == solved).isEmpty()) return;
-                busy = false;
-                paths.set(Optional.empty());
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (asked.filter(a -> a == solved).isEmpty()) return;
+                        busy = false;
+                        paths.set(Optional.empty());
+                    }
+                }));
     }
 
     private List<PlanLayer> laid(Result result) {
@@ -275,14 +279,21 @@ public final class Sight {
         boolean measured = show.get() == Show.MEASURED && stage.isPresent() && solved.isPresent();
         if (show.get() == Show.ORIGIN && solved.isPresent())
             traced.ifPresent(t -> out.add(new OriginLayer(t.paths(), t.solved(), style)));
-        if (measured) out.add(new MeasuredLayer(result.scenario(), stage.get(), VacuumMap.scale(solved.get(), style), style.units()));
+        if (measured)
+            out.add(new MeasuredLayer(
+                    result.scenario(), stage.get(), VacuumMap.scale(solved.get(), style), style.units()));
         if (solved.isPresent() && !measured) {
             if (doubts.get()) out.add(new DoubtLayer(solved.get(), SlabSolver.DARCY_DOUBTFUL, style));
             traced.filter(t -> flow.get() == Flow.ARROWS).ifPresent(t -> out.add(new FlowArrows(t.paths())));
             traced.filter(t -> flow.get() == Flow.PATHS).ifPresent(t -> out.add(new Streamlines(t.paths())));
         }
-        if (!rows.isEmpty() || cut.get().isPresent()) out.add(new MarksLayer(
-                rows.stream().map(r -> new MarksLayer.Mark(r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value()))).toList(), cut.get()));
+        if (!rows.isEmpty() || cut.get().isPresent())
+            out.add(new MarksLayer(
+                    rows.stream()
+                            .map(r -> new MarksLayer.Mark(
+                                    r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value())))
+                            .toList(),
+                    cut.get()));
         String stamp = measured ? "MEASURED" : solved.isPresent() ? "PREDICTED" : "NOT SOLVED";
         out.add(new MapFoot(stamp, style.units(), result.scenario().plan().north()));
         return List.copyOf(out);
@@ -291,7 +302,8 @@ public final class Sight {
     private PinRow row(Pin pin, Result result) {
         Units units = bench.units();
         Probe probe = Probe.at(result, pin.at(), NEAR);
-        String value = probe.pressure().isPresent() ? units.pressure(probe.pressure().getAsDouble()) : "no pressure";
+        String value =
+                probe.pressure().isPresent() ? units.pressure(probe.pressure().getAsDouble()) : "no pressure";
         return new PinRow(pin, value, units.place(pin.at()), String.join(", ", probe.what()));
     }
 }

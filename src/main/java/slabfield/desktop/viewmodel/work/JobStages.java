@@ -52,7 +52,8 @@ public final class JobStages {
             if (!bench.solving().dragging().get()) update();
         });
         bench.solving().picture().addListener((o, was, is) -> {
-            if (is.state() != Solving.State.SOLVING && !bench.solving().dragging().get()) update();
+            if (is.state() != Solving.State.SOLVING
+                    && !bench.solving().dragging().get()) update();
         });
         bench.checklist().record().addListener((o, was, is) -> update());
         bench.document().file().addListener((o, was, is) -> update());
@@ -73,7 +74,13 @@ public final class JobStages {
         Scenario scenario = bench.document().scenario().get();
         Optional<JobRecord> record = bench.checklist().record().get();
         stages.set(List.of(
-                inspect(scenario, record), plan(scenario), test(scenario), design(scenario), startUp(scenario, record), record(record), retest(record)));
+                inspect(scenario, record),
+                plan(scenario),
+                test(scenario),
+                design(scenario),
+                startUp(scenario, record),
+                record(record),
+                retest(record)));
     }
 
     private static JobStage stage(Step step, List<Open> open) {
@@ -83,31 +90,42 @@ public final class JobStages {
     private static JobStage inspect(Scenario scenario, Optional<JobRecord> record) {
         List<Open> open = new ArrayList<>();
         if (record.isEmpty()) open.add(new Open("Save the house: the answers are kept beside its file", Place.FILE));
-        List<Gate> no = BEFORE_DRILLING.stream().filter(g -> answered(record, g, Answer.NO)).toList();
-        no.forEach(g -> open.add(new Open("\u201c" + g.word() + "\u201d was answered with no: do not drill", Place.CHECKLIST)));
-        record.ifPresent(r -> BEFORE_DRILLING.stream().filter(g -> r.answer(g).isEmpty())
-                .forEach(g -> open.add(new Open("Answer \u201c" + g.word() + "\u201d before anybody drills", Place.CHECKLIST))));
+        List<Gate> no = BEFORE_DRILLING.stream()
+                .filter(g -> answered(record, g, Answer.NO))
+                .toList();
+        no.forEach(g ->
+                open.add(new Open("\u201c" + g.word() + "\u201d was answered with no: do not drill", Place.CHECKLIST)));
+        record.ifPresent(r -> BEFORE_DRILLING.stream()
+                .filter(g -> r.answer(g).isEmpty())
+                .forEach(g -> open.add(
+                        new Open("Answer \u201c" + g.word() + "\u201d before anybody drills", Place.CHECKLIST))));
         if (scenario.openings().isEmpty() && scenario.blockWalls().isEmpty())
             open.add(new Open("Draw the openings: joint, sump, penetrations, block tops", Place.DRAWING));
         return new JobStage(Step.INSPECT, open, !no.isEmpty());
     }
 
     private static boolean answered(Optional<JobRecord> record, Gate gate, Answer answer) {
-        return record.flatMap(r -> r.answer(gate)).filter(a -> a.answer() == answer).isPresent();
+        return record.flatMap(r -> r.answer(gate))
+                .filter(a -> a.answer() == answer)
+                .isPresent();
     }
 
     private static JobStage plan(Scenario scenario) {
         List<Open> open = new ArrayList<>();
         if (scenario.suctionPoints().isEmpty()) open.add(new Open("Place a suction point", Place.DRAWING));
         int holes = scenario.testHoles().size();
-        if (holes < LEAST_HOLES) open.add(new Open("Plan at least " + LEAST_HOLES + " test holes; there are " + holes, Place.DRAWING));
+        if (holes < LEAST_HOLES)
+            open.add(new Open("Plan at least " + LEAST_HOLES + " test holes; there are " + holes, Place.DRAWING));
         for (Slab slab : scenario.slabs())
-            if (Shapes.area(slab).getArea() > LARGE_SECTION && scenario.testHoles().stream().noneMatch(h -> under(slab, h.at())))
+            if (Shapes.area(slab).getArea() > LARGE_SECTION
+                    && scenario.testHoles().stream().noneMatch(h -> under(slab, h.at())))
                 open.add(new Open("\u201c" + slab.id() + "\u201d has no test hole", Place.DRAWING));
         for (Barrier b : scenario.barriers())
-            if (!b.known() && oneSided(scenario, b)) open.add(new Open("No hole beyond the suspected \u201c" + b.id() + "\u201d", Place.DRAWING));
+            if (!b.known() && oneSided(scenario, b))
+                open.add(new Open("No hole beyond the suspected \u201c" + b.id() + "\u201d", Place.DRAWING));
         for (TestHole hole : scenario.testHoles())
-            if (!scenario.plan().mayDrill(hole.at())) open.add(new Open("\u201c" + hole.id() + "\u201d lies where nothing may be drilled", Place.DRAWING));
+            if (!scenario.plan().mayDrill(hole.at()))
+                open.add(new Open("\u201c" + hole.id() + "\u201d lies where nothing may be drilled", Place.DRAWING));
         return stage(Step.PLAN, open);
     }
 
@@ -120,7 +138,8 @@ public final class JobStages {
         List<Point> path = barrier.path().points();
         Point a = path.get(0), b = path.get(path.size() - 1);
         long left = scenario.testHoles().stream()
-                .filter(h -> (b.x() - a.x()) * (h.at().y() - a.y()) - (b.y() - a.y()) * (h.at().x() - a.x()) > 0).count();
+                .filter(h -> (b.x() - a.x()) * (h.at().y() - a.y()) - (b.y() - a.y()) * (h.at().x() - a.x()) > 0)
+                .count();
         return left == 0 || left == scenario.testHoles().size();
     }
 
@@ -139,31 +158,50 @@ public final class JobStages {
     private static void missingReadings(Scenario scenario, Stage stage, boolean withOff, List<Open> open) {
         List<String> on = new ArrayList<>(), off = new ArrayList<>();
         for (TestHole hole : scenario.testHoles()) {
-            Optional<Stage.HoleReading> read = stage.holes().stream().filter(r -> r.hole().equals(hole.id())).findFirst();
+            Optional<Stage.HoleReading> read = stage.holes().stream()
+                    .filter(r -> r.hole().equals(hole.id()))
+                    .findFirst();
             if (read.filter(r -> r.fanOn().isPresent()).isEmpty()) on.add(hole.id());
             if (read.filter(r -> r.fanOff().isPresent()).isEmpty()) off.add(hole.id());
         }
         if (!on.isEmpty()) open.add(new Open("Read with the suction on: " + String.join(", ", on), Place.READINGS));
-        if (withOff && !off.isEmpty()) open.add(new Open("Read with the suction off: " + String.join(", ", off), Place.READINGS));
+        if (withOff && !off.isEmpty())
+            open.add(new Open("Read with the suction off: " + String.join(", ", off), Place.READINGS));
         for (SuctionPoint s : scenario.suctionPoints()) {
-            Optional<Stage.SystemReading> read = stage.systems().stream().filter(r -> r.suctionPoint().equals(s.id())).findFirst();
-            if (read.filter(r -> r.riser().isPresent()).isEmpty()) open.add(new Open("Measure the vacuum at " + s.id(), Place.READINGS));
+            Optional<Stage.SystemReading> read = stage.systems().stream()
+                    .filter(r -> r.suctionPoint().equals(s.id()))
+                    .findFirst();
+            if (read.filter(r -> r.riser().isPresent()).isEmpty())
+                open.add(new Open("Measure the vacuum at " + s.id(), Place.READINGS));
             if (withOff && read.filter(r -> r.flow().isPresent()).isEmpty())
-                open.add(new Open("Measure the flow at " + s.id() + ": without it leaky and tight look the same", Place.READINGS));
+                open.add(new Open(
+                        "Measure the flow at " + s.id() + ": without it leaky and tight look the same",
+                        Place.READINGS));
         }
     }
 
     private JobStage design(Scenario scenario) {
         List<Open> open = new ArrayList<>();
         Solving.Picture picture = bench.solving().picture().get();
-        if (picture.state() == Solving.State.FAILED) open.add(new Open("There is no prediction: " + picture.reason(), Place.DRAWING));
-        picture.current().map(Result.Solved::coverage).filter(c -> c.meeting() < 1).ifPresent(c -> open.add(new Open(
-                "The target is predicted to be missed under " + Math.max(1, Math.round(100 * (1 - c.meeting()))) + " % of the area", Place.MEASURES)));
-        boolean fan = scenario.suctionPoints().stream().allMatch(s -> s.source() instanceof slabfield.model.Source.Fan
-                || s.source() instanceof slabfield.model.Source.Branch);
+        if (picture.state() == Solving.State.FAILED)
+            open.add(new Open("There is no prediction: " + picture.reason(), Place.DRAWING));
+        picture.current()
+                .map(Result.Solved::coverage)
+                .filter(c -> c.meeting() < 1)
+                .ifPresent(c -> open.add(new Open(
+                        "The target is predicted to be missed under " + Math.max(1, Math.round(100 * (1 - c.meeting())))
+                                + " % of the area",
+                        Place.MEASURES)));
+        boolean fan = scenario.suctionPoints().stream()
+                .allMatch(s -> s.source() instanceof slabfield.model.Source.Fan
+                        || s.source() instanceof slabfield.model.Source.Branch);
         if (!scenario.suctionPoints().isEmpty() && !fan) open.add(new Open("Choose fan and pipe", Place.SYSTEM));
-        List<String> states = scenario.openings().stream().filter(o -> o.seal().assumed() && o.seal().fraction() > 0).map(Opening::id).toList();
-        if (!states.isEmpty()) open.add(new Open("How well it is closed is assumed: " + String.join(", ", states), Place.DRAWING));
+        List<String> states = scenario.openings().stream()
+                .filter(o -> o.seal().assumed() && o.seal().fraction() > 0)
+                .map(Opening::id)
+                .toList();
+        if (!states.isEmpty())
+            open.add(new Open("How well it is closed is assumed: " + String.join(", ", states), Place.DRAWING));
         return stage(Step.DESIGN, open);
     }
 
@@ -172,11 +210,14 @@ public final class JobStages {
         List<String> forbidding = record.map(JobRecord::openBeforeStartUp).orElse(List.of());
         forbidding.forEach(words -> open.add(new Open(words, Place.CHECKLIST)));
         record.filter(r -> r.draftTests().isEmpty() && !answered(record, Gate.COMBUSTION, Answer.NOT_PRESENT))
-                .ifPresent(r -> open.add(new Open("Test the draft of every fuel-burning appliance, before and after start-up", Place.CHECKLIST)));
+                .ifPresent(r -> open.add(new Open(
+                        "Test the draft of every fuel-burning appliance, before and after start-up", Place.CHECKLIST)));
         Optional<Stage> stage = last(scenario, StageKind.START_UP);
-        if (stage.isEmpty()) open.add(new Open("Enter the readings at start-up: every hole and every riser", Place.READINGS));
+        if (stage.isEmpty())
+            open.add(new Open("Enter the readings at start-up: every hole and every riser", Place.READINGS));
         else missingReadings(scenario, stage.get(), false, open);
-        if (record.flatMap(JobRecord::startUp).isEmpty()) open.add(new Open("Record when the fan was started", Place.CHECKLIST));
+        if (record.flatMap(JobRecord::startUp).isEmpty())
+            open.add(new Open("Record when the fan was started", Place.CHECKLIST));
         return new JobStage(Step.START_UP, open, !forbidding.isEmpty());
     }
 
@@ -192,9 +233,14 @@ public final class JobStages {
     private JobStage retest(Optional<JobRecord> record) {
         List<Open> open = new ArrayList<>();
         Optional<LocalDateTime> earliest = record.flatMap(JobRecord::earliestRadonTest);
-        if (earliest.isEmpty()) open.add(new Open("A radon test follows 24 h after start-up at the earliest; only it shows success", Place.CHECKLIST));
+        if (earliest.isEmpty())
+            open.add(new Open(
+                    "A radon test follows 24 h after start-up at the earliest; only it shows success",
+                    Place.CHECKLIST));
         else if (record.orElseThrow().radonTests().isEmpty()) {
-            String when = earliest.get().isAfter(clock.get()) ? "A radon test may start from " + earliest.get().toString().replace('T', ' ') : "Start the radon test";
+            String when = earliest.get().isAfter(clock.get())
+                    ? "A radon test may start from " + earliest.get().toString().replace('T', ' ')
+                    : "Start the radon test";
             open.add(new Open(when + "; only it shows success", Place.CHECKLIST));
         }
         return stage(Step.RETEST, open);

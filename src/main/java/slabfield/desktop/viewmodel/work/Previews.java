@@ -63,19 +63,24 @@ public final class Previews {
 
     private void solve(Measure measure) {
         Scenario house = of;
-        running = Optional.of(runner.run(progress -> solver.solve(measure.apply(house), Extent.FAN_ON_ONLY, progress), new TaskRunner.Outcome<>() {
-            @Override
-            public void done(Result result) {
-                if (house != document.scenario().get()) return;
-                Optional<Result.Solved> solved = result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
-                if (solved.isPresent()) kept.put(measure, solved);
-                if (shown.get().filter(p -> p.measure().equals(measure)).isPresent()) shown.set(Optional.of(new Preview(measure, solved)));
-            }
+        running = Optional.of(runner.run(
+                progress -> solver.solve(measure.apply(house), Extent.FAN_ON_ONLY, progress),
+                new TaskRunner.Outcome<>() {
+                    @Override
+                    public void done(Result result) {
+                        if (house != document.scenario().get()) return;
+                        Optional<Result.Solved> solved =
+                                result instanceof Result.Solved s ? Optional.of(s) : Optional.empty();
+                        if (solved.isPresent()) kept.put(measure, solved);
+                        if (shown.get().filter(p -> p.measure().equals(measure)).isPresent())
+                            shown.set(Optional.of(new Preview(measure, solved)));
+                    }
 
-            @Override
-            public void failed(Throwable reason) {
-                if (shown.get().filter(p -> p.measure().equals(measure)).isPresent()) shown.set(Optional.of(new Preview(measure, Optional.empty())));
-            }
-        }));
+                    @Override
+                    public void failed(Throwable reason) {
+                        if (shown.get().filter(p -> p.measure().equals(measure)).isPresent())
+                            shown.set(Optional.of(new Preview(measure, Optional.empty())));
+                    }
+                }));
     }
 }

@@ -61,20 +61,28 @@ final class ReadingCheck {
         Unit unit = shown.orElseThrow();
         double si = unit.toSi(typed);
         if (unit == Unit.PASCAL && typed != 0 && Math.abs(typed) < WATER_LIKE && decimals >= WATER_DECIMALS)
-            return "This looks like inches of water: " + bench.units().bothPressures(Unit.INCH_OF_WATER.toSi(typed)) + ". The unit is Pa now.";
-        if (Math.abs(si) > TOO_DEEP) return "This is " + bench.units().bothPressures(si) + ", deeper than a fan for this job goes. Is the unit right?";
+            return "This looks like inches of water: " + bench.units().bothPressures(Unit.INCH_OF_WATER.toSi(typed))
+                    + ". The unit is Pa now.";
+        if (Math.abs(si) > TOO_DEEP)
+            return "This is " + bench.units().bothPressures(si)
+                    + ", deeper than a fan for this job goes. Is the unit right?";
         if (!VACUUMS.contains(slot.what())) return "";
-        if (si > 0) return "Above 0: the soil would push into the room with the suction on. Is the sign right, are the hoses in their ports?";
+        if (si > 0)
+            return "Above 0: the soil would push into the room with the suction on. Is the sign right, are the hoses in their ports?";
         return slot.what() == What.ON ? found(slot, stage) : "";
     }
 
     /** What the checks of a stage find at the hole, held against the prediction where that is of the house as at the stage. */
     private String found(Slot slot, Stage stage) {
         Scenario scenario = bench.document().scenario().get();
-        Optional<Result.Solved> solved = stage.asDrawn() ? bench.solving().picture().get().current() : Optional.empty();
+        Optional<Result.Solved> solved =
+                stage.asDrawn() ? bench.solving().picture().get().current() : Optional.empty();
         List<Stage> stages = new ArrayList<>(scenario.stages());
         stages.replaceAll(s -> s.id().equals(stage.id()) ? stage : s);
         return ReadingChecks.of(scenario.withStages(stages), stage, solved).stream()
-                .filter(f -> f.where().equals(slot.id())).map(Finding::sentence).findFirst().orElse("");
+                .filter(f -> f.where().equals(slot.id()))
+                .map(Finding::sentence)
+                .findFirst()
+                .orElse("");
     }
 }

@@ -195,7 +195,8 @@ public final class ReadingEntry {
     /** Goes to another number at the same hole or suction point, with the details in the round if need be; nothing where it is not read there. */
     public void goTo(What what) {
         Optional<Slot> wanted = slot().map(s -> new Slot(s.id(), what, s.atHole()));
-        if (wanted.filter(Round.of(bench.document().scenario().get(), pairs.get(), true)::contains).isEmpty()) return;
+        if (wanted.filter(Round.of(bench.document().scenario().get(), pairs.get(), true)::contains)
+                .isEmpty()) return;
         if (!order().contains(wanted.get())) details.set(true);
         goTo(wanted);
     }
@@ -264,9 +265,13 @@ public final class ReadingEntry {
             return false;
         }
         if (keypad.value().isEmpty() || slot().isEmpty()) return true;
-        Optional<String> refused = check.impossible(slot().get(), chosen().orElseThrow(), keypad.value().getAsDouble());
+        Optional<String> refused = check.impossible(
+                slot().get(), chosen().orElseThrow(), keypad.value().getAsDouble());
         refused.ifPresent(remark::set);
-        if (refused.isEmpty()) write(slot().get(), OptionalDouble.of(units.toSi(slot().get(), keypad.value().getAsDouble())));
+        if (refused.isEmpty())
+            write(
+                    slot().get(),
+                    OptionalDouble.of(units.toSi(slot().get(), keypad.value().getAsDouble())));
         return refused.isEmpty();
     }
 
@@ -307,13 +312,18 @@ public final class ReadingEntry {
     }
 
     private Row row(Slot slot, boolean active) {
-        String number = chosen().map(s -> units.number(slot, StageChange.value(s, slot))).orElse("");
+        String number = chosen().map(s -> units.number(slot, StageChange.value(s, slot)))
+                .orElse("");
         return new Row(slot, number, units.symbol(slot), active);
     }
 
     private void write(Slot slot, OptionalDouble value) {
         String id = stage.get().orElseThrow();
-        bench.document().edit(Edit.of("reading of " + slot.id() + ", " + slot.what().words(), s -> s.withStages(s.stages().stream()
-                .map(each -> each.id().equals(id) ? StageChange.with(each, slot, value, now()) : each).toList())));
+        bench.document()
+                .edit(Edit.of(
+                        "reading of " + slot.id() + ", " + slot.what().words(),
+                        s -> s.withStages(s.stages().stream()
+                                .map(each -> each.id().equals(id) ? StageChange.with(each, slot, value, now()) : each)
+                                .toList())));
     }
 }

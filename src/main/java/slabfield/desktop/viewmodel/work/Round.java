@@ -29,8 +29,10 @@ final class Round {
             out.add(new Slot(h, What.ON, true));
             if (details) ABOUT_A_HOLE.forEach(what -> out.add(new Slot(h, what, true)));
         }
-        List<What> atSuction = details ? List.of(What.RISER, What.PIT, What.FLOW, What.SPREAD) : List.of(What.RISER, What.FLOW);
-        for (SuctionPoint s : scenario.suctionPoints()) atSuction.forEach(what -> out.add(new Slot(s.id(), what, false)));
+        List<What> atSuction =
+                details ? List.of(What.RISER, What.PIT, What.FLOW, What.SPREAD) : List.of(What.RISER, What.FLOW);
+        for (SuctionPoint s : scenario.suctionPoints())
+            atSuction.forEach(what -> out.add(new Slot(s.id(), what, false)));
         return out;
     }
 }

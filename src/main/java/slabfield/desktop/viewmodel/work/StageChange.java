@@ -18,7 +18,9 @@ final class StageChange {
 
     /** A number of a stage in SI; empty where it was not read. */
     static OptionalDouble value(Stage stage, Slot slot) {
-        return slot.atHole() ? ofHole(hole(stage, slot.id()), slot.what()) : ofSystem(system(stage, slot.id()), slot.what());
+        return slot.atHole()
+                ? ofHole(hole(stage, slot.id()), slot.what())
+                : ofSystem(system(stage, slot.id()), slot.what());
     }
 
     private static OptionalDouble ofHole(Stage.HoleReading r, What what) {
@@ -43,11 +45,17 @@ final class StageChange {
     }
 
     private static Stage.HoleReading hole(Stage stage, String id) {
-        return stage.holes().stream().filter(r -> r.hole().equals(id)).findFirst().orElse(new Stage.HoleReading(id, NONE, NONE, NONE, NONE, ""));
+        return stage.holes().stream()
+                .filter(r -> r.hole().equals(id))
+                .findFirst()
+                .orElse(new Stage.HoleReading(id, NONE, NONE, NONE, NONE, ""));
     }
 
     private static Stage.SystemReading system(Stage stage, String id) {
-        return stage.systems().stream().filter(r -> r.suctionPoint().equals(id)).findFirst().orElse(new Stage.SystemReading(id, NONE, NONE, ""));
+        return stage.systems().stream()
+                .filter(r -> r.suctionPoint().equals(id))
+                .findFirst()
+                .orElse(new Stage.SystemReading(id, NONE, NONE, ""));
     }
 
     /** True where anything was read at the place of a slot, so that its spread or waiting time has something to belong to. */
@@ -74,18 +82,31 @@ final class StageChange {
     }
 
     private static Stage.HoleReading exchanged(Stage.HoleReading was, What what, OptionalDouble value, String time) {
-        OptionalInt count = value.isPresent() ? OptionalInt.of((int) Math.rint(value.getAsDouble())) : OptionalInt.empty();
+        OptionalInt count =
+                value.isPresent() ? OptionalInt.of((int) Math.rint(value.getAsDouble())) : OptionalInt.empty();
         return new Stage.HoleReading(
-                was.hole(), what == What.OFF ? value : was.fanOff(), what == What.ON ? value : was.fanOn(),
-                what == What.SPREAD ? value : was.spread(), what == What.COUNT ? count : was.count(), was.meterStep(),
-                what == What.WAITED ? value : was.waited(), time);
+                was.hole(),
+                what == What.OFF ? value : was.fanOff(),
+                what == What.ON ? value : was.fanOn(),
+                what == What.SPREAD ? value : was.spread(),
+                what == What.COUNT ? count : was.count(),
+                was.meterStep(),
+                what == What.WAITED ? value : was.waited(),
+                time);
     }
 
-    private static Stage.SystemReading exchanged(Stage.SystemReading was, What what, OptionalDouble value, String time) {
-        Optional<FlowReading> stated = value.isPresent() ? Optional.of(new FlowReading.Stated(value.getAsDouble(), NONE)) : Optional.empty();
+    private static Stage.SystemReading exchanged(
+            Stage.SystemReading was, What what, OptionalDouble value, String time) {
+        Optional<FlowReading> stated =
+                value.isPresent() ? Optional.of(new FlowReading.Stated(value.getAsDouble(), NONE)) : Optional.empty();
         return new Stage.SystemReading(
-                was.suctionPoint(), what == What.FLOW ? stated : was.flowReading(), what == What.RISER ? value : was.riser(),
-                what == What.PIT ? value : was.pit(), what == What.SPREAD ? value : was.spread(), was.meterStep(), time);
+                was.suctionPoint(),
+                what == What.FLOW ? stated : was.flowReading(),
+                what == What.RISER ? value : was.riser(),
+                what == What.PIT ? value : was.pit(),
+                what == What.SPREAD ? value : was.spread(),
+                was.meterStep(),
+                time);
     }
 
     private static <T> List<T> put(List<T> list, T was, T is, boolean empty) {

@@ -23,7 +23,13 @@ class VariantsTest {
     private final Variants variants = new Variants(bench.document(), troubles::add);
 
     private SealState sump(int row) {
-        return variants.rows().get(row).scenario().opening("sump").orElseThrow().seal().state();
+        return variants.rows()
+                .get(row)
+                .scenario()
+                .opening("sump")
+                .orElseThrow()
+                .seal()
+                .state();
     }
 
     @Test
@@ -36,7 +42,14 @@ class VariantsTest {
         assertThat(sump(0)).isEqualTo(SealState.OPEN);
         assertThat(sump(1)).isEqualTo(SealState.SEALED);
         variants.switchTo(variants.rows().get(0).id());
-        assertThat(bench.document().scenario().get().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.OPEN);
+        assertThat(bench.document()
+                        .scenario()
+                        .get()
+                        .opening("sump")
+                        .orElseThrow()
+                        .seal()
+                        .state())
+                .isEqualTo(SealState.OPEN);
         assertThat(sump(1)).isEqualTo(SealState.SEALED);
     }
 
@@ -66,7 +79,10 @@ class VariantsTest {
         variants.delete(shown);
         assertThat(variants.rows()).hasSize(3);
         variants.delete(variants.rows().get(1).id());
-        assertThat(variants.rows()).extracting(Variants.Row::depth).as("the child goes up").containsExactly(0, 1);
+        assertThat(variants.rows())
+                .extracting(Variants.Row::depth)
+                .as("the child goes up")
+                .containsExactly(0, 1);
         assertThat(variants.current().get()).isEqualTo(shown);
     }
 
@@ -80,7 +96,9 @@ class VariantsTest {
         assertThat(bench.save(file)).isTrue();
         assertThat(bench.document().dirty().get()).isFalse();
         variants.switchTo(variants.rows().get(1).id());
-        assertThat(bench.document().dirty().get()).as("the file holds another variant").isTrue();
+        assertThat(bench.document().dirty().get())
+                .as("the file holds another variant")
+                .isTrue();
 
         Workbench again = Bench.workbench(Bench.house());
         Variants read = new Variants(again.document(), troubles::add);
@@ -88,10 +106,13 @@ class VariantsTest {
         assertThat(troubles).isEmpty();
         assertThat(read.rows()).extracting(Variants.Row::name).containsExactly(Variants.FIRST, "sealed");
         assertThat(read.rows()).extracting(Variants.Row::current).containsExactly(true, false);
-        assertThat(read.rows().get(1).scenario()).isEqualTo(variants.rows().get(1).scenario());
+        assertThat(read.rows().get(1).scenario())
+                .isEqualTo(variants.rows().get(1).scenario());
         assertThat(again.document().dirty().get()).isFalse();
         read.switchTo(read.rows().get(1).id());
-        assertThat(again.document().dirty().get()).as("the file holds the first variant").isTrue();
+        assertThat(again.document().dirty().get())
+                .as("the file holds the first variant")
+                .isTrue();
     }
 
     @Test
@@ -105,9 +126,12 @@ class VariantsTest {
     void aBrokenFileOfVariantsIsToldAndLeavesTheHouse() throws IOException {
         Path file = folder.resolve("house.json");
         bench.save(file);
-        Files.writeString(VariantsFile.beside(file), "{ \"slabfieldVariants\": 1, \"current\": \"x\", \"variants\": [] }");
+        Files.writeString(
+                VariantsFile.beside(file), "{ \"slabfieldVariants\": 1, \"current\": \"x\", \"variants\": [] }");
         bench.open(file);
-        assertThat(troubles).singleElement().satisfies(t -> assertThat(t.text()).contains("\"current\" names no variant"));
+        assertThat(troubles)
+                .singleElement()
+                .satisfies(t -> assertThat(t.text()).contains("\"current\" names no variant"));
         assertThat(variants.rows()).hasSize(1);
     }
 }

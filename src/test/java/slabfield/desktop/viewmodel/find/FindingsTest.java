@@ -31,10 +31,14 @@ class FindingsTest {
 
     private final Workbench bench = Bench.workbench(READ);
     private final AtomicInteger solves = new AtomicInteger();
-    private final Findings findings = new Findings(bench, (s, e, p) -> {
-        solves.incrementAndGet();
-        return SlabSolver.solve(s, e, p);
-    }, new InLineRunner(), new InLineRunner());
+    private final Findings findings = new Findings(
+            bench,
+            (s, e, p) -> {
+                solves.incrementAndGet();
+                return SlabSolver.solve(s, e, p);
+            },
+            new InLineRunner(),
+            new InLineRunner());
 
     @BeforeEach
     void look() {
@@ -43,7 +47,10 @@ class FindingsTest {
     }
 
     private Page turnTo(String title) {
-        Page page = findings.pages().stream().filter(p -> p.title().equals(title)).findFirst().orElseThrow();
+        Page page = findings.pages().stream()
+                .filter(p -> p.title().equals(title))
+                .findFirst()
+                .orElseThrow();
         findings.page().set(page);
         return page;
     }
@@ -62,18 +69,27 @@ class FindingsTest {
     }
 
     private <T> T layer(Class<T> kind) {
-        return plan().layers().stream().filter(kind::isInstance).map(kind::cast).findFirst().orElseThrow();
+        return plan().layers().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Sheet.Row row(Sheet sheet, int table, String first) {
-        return sheet.tables().get(table).rows().stream().filter(r -> r.cells().get(0).contains(first)).findFirst().orElseThrow();
+        return sheet.tables().get(table).rows().stream()
+                .filter(r -> r.cells().get(0).contains(first))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void comparingSaysWhichHolesDifferAndFollowsTheHouse() {
         Sheet before = findings.sheet().get();
         assertThat(before.headline()).contains("test");
-        assertThat(before.tables().get(0).rows()).extracting(r -> r.cells().get(0)).containsExactly("T1", "T2", "T3", "T4");
+        assertThat(before.tables().get(0).rows())
+                .extracting(r -> r.cells().get(0))
+                .containsExactly("T1", "T2", "T3", "T4");
         assertThat(findings.picture().get().orElseThrow()).isInstanceOf(Picture.Drawn.class);
         String predicted = before.tables().get(0).rows().get(0).cells().get(1);
         bench.document().edit(slabfield.desktop.viewmodel.Edit.of("truth", ReadHouse::truth));
@@ -101,17 +117,23 @@ class FindingsTest {
         assertThat(house().layer().fill().permeability()).isCloseTo(ReadHouse.TIGHTER * drawn, within(0.1 * drawn));
         assertThat(bench.document().undoLabel().get()).contains("use fitted values");
         assertThat(findings.stale().get()).isTrue();
-        assertThat(findings.sheet().get().acts()).as("values of an earlier house are not put in").isEmpty();
+        assertThat(findings.sheet().get().acts())
+                .as("values of an earlier house are not put in")
+                .isEmpty();
         bench.document().undo();
         assertThat(house()).isEqualTo(READ);
-        assertThat(findings.stale().get()).as("undone, it is the house that was fitted").isFalse();
+        assertThat(findings.stale().get())
+                .as("undone, it is the house that was fitted")
+                .isFalse();
         assertThat(findings.sheet().get().acts()).hasSize(1);
     }
 
     @Test
     void aFitSaysWhatToMeasureWhereTheReadingsCannotTell() {
         Scenario noFlow = READ.withStages(READ.stages().stream()
-                .map(s -> new slabfield.model.Stage(s.id(), s.kind(), s.seals(), s.sources(), s.holes(), List.of(), s.time(), s.notes())).toList());
+                .map(s -> new slabfield.model.Stage(
+                        s.id(), s.kind(), s.seals(), s.sources(), s.holes(), List.of(), s.time(), s.notes()))
+                .toList());
         bench.document().open(noFlow, Optional.empty());
         Sheet sheet = run("Fit");
         assertThat(sheet.words()).anyMatch(w -> w.startsWith("Measure the flow"));
@@ -126,12 +148,16 @@ class FindingsTest {
         ValueLayer odds = layer(ValueLayer.class);
         assertThat(odds.subject().low()).isZero();
         assertThat(odds.subject().high()).isEqualTo(1);
-        assertThat(odds.at(1, 2)).as("beside the pit").isGreaterThan(odds.at(5.6, 3.6)).isBetween(0.0, 1.0);
+        assertThat(odds.at(1, 2))
+                .as("beside the pit")
+                .isGreaterThan(odds.at(5.6, 3.6))
+                .isBetween(0.0, 1.0);
         findings.view().set("Uncertainty");
         ValueLayer width = layer(ValueLayer.class);
         assertThat(width.at(5, 1)).isPositive();
         assertThat(width.subject().sentences().get(0)).contains("Pa");
-        assertThat(findings.layer().get().orElseThrow().layers().get(0).heading()).isEqualTo(width.heading());
+        assertThat(findings.layer().get().orElseThrow().layers().get(0).heading())
+                .isEqualTo(width.heading());
     }
 
     @Test
@@ -139,7 +165,9 @@ class FindingsTest {
         bench.document().open(ReadHouse.drawn(), Optional.empty());
         Page page = turnTo("Fit");
         page.jobs().get(0).start().run();
-        assertThat(page.jobs().get(0).search().message().get()).contains("too little to fit").contains("measure the flow");
+        assertThat(page.jobs().get(0).search().message().get())
+                .contains("too little to fit")
+                .contains("measure the flow");
         assertThat(findings.sheet().get()).isEqualTo(Sheet.EMPTY);
     }
 
@@ -154,7 +182,8 @@ class FindingsTest {
         assertThat(causes.get(0).cells().get(1)).endsWith("%");
         Sheet.Row cause = causes.get(causes.size() - 1);
         findings.point(Optional.of(cause));
-        assertThat(plan().result().scenario()).isEqualTo(cause.subject().orElseThrow().house().orElseThrow());
+        assertThat(plan().result().scenario())
+                .isEqualTo(cause.subject().orElseThrow().house().orElseThrow());
         assertThat(plan().result().scenario().cellSize()).isEqualTo(fine.cellSize());
         findings.view().set("Change");
         assertThat(layer(ChangeLayer.class).at(new Point(1, 1))).isFinite();
@@ -199,13 +228,21 @@ class FindingsTest {
         Sheet sheet = run("Placement");
         ValueLayer weakest = layer(ValueLayer.class);
         assertThat(layer(MaskLayer.class).at(3.7, 3)).isTrue();
-        assertThat(weakest.subject().text().apply(5.0)).as("a vacuum is a negative pressure").isEqualTo("\u22125");
+        assertThat(weakest.subject().text().apply(5.0))
+                .as("a vacuum is a negative pressure")
+                .isEqualTo("\u22125");
         Sheet.Row best = sheet.tables().get(0).rows().get(0);
         findings.view().set("With it");
         findings.point(Optional.of(best));
         Result.Solved with = (Result.Solved) plan().result();
         assertThat(with.scenario().suctionPoints()).hasSize(2);
-        double said = bench.solving().picture().get().solved().orElseThrow().coverage().weakest();
+        double said = bench.solving()
+                .picture()
+                .get()
+                .solved()
+                .orElseThrow()
+                .coverage()
+                .weakest();
         assertThat(with.coverage().weakest()).isGreaterThan(said);
         assertThat(plan().caption()).contains("weakest place");
         best.acts().get(0).run().run();
@@ -221,7 +258,13 @@ class FindingsTest {
         assertThat(sheet.words().get(0)).contains("from the readings").contains("39");
         Sheet.Row seal = row(sheet, 0, "Seal \"sump\"");
         findings.point(Optional.of(seal));
-        assertThat(plan().result().scenario().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.SEALED);
+        assertThat(plan().result()
+                        .scenario()
+                        .opening("sump")
+                        .orElseThrow()
+                        .seal()
+                        .state())
+                .isEqualTo(SealState.SEALED);
         int once = solves.get();
         findings.point(Optional.empty());
         findings.point(Optional.of(seal));
@@ -245,7 +288,13 @@ class FindingsTest {
         assertThat(sump.cells().get(3)).isEqualTo("yes: no change means no leak");
         assertThat(sheet.headline()).startsWith("Cover sump first");
         findings.point(Optional.of(sump));
-        assertThat(plan().result().scenario().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.COVERED);
+        assertThat(plan().result()
+                        .scenario()
+                        .opening("sump")
+                        .orElseThrow()
+                        .seal()
+                        .state())
+                .isEqualTo(SealState.COVERED);
         assertThat(house()).isEqualTo(tighter);
     }
 
@@ -253,20 +302,28 @@ class FindingsTest {
     void aSealThatDoesNothingIsSaidPlainly() {
         Result.Coverage coverage = new Result.Coverage(5, 0.5, 1, new Point(0, 0), 0.1);
         Result.Flows flows = new Result.Flows(1, 1, 0, 0, Map.of());
-        assertThat(MeasuresPage.outcome(new Suggestion(new Measure.SealOpening("sump"), coverage, coverage, flows, flows)))
+        assertThat(MeasuresPage.outcome(
+                        new Suggestion(new Measure.SealOpening("sump"), coverage, coverage, flows, flows)))
                 .isEqualTo("sealing this does nothing here");
         Result.Coverage all = new Result.Coverage(5, 1, 6, new Point(0, 0), 0.1);
-        assertThat(MeasuresPage.outcome(new Suggestion(new Measure.SealOpening("sump"), coverage, all, flows, flows))).isEqualTo("all on target");
+        assertThat(MeasuresPage.outcome(new Suggestion(new Measure.SealOpening("sump"), coverage, all, flows, flows)))
+                .isEqualTo("all on target");
     }
 
     @Test
     void aPlanIsOneStep() {
         Sheet sheet = run("Plans");
-        Sheet.Row plan = sheet.tables().get(0).rows().stream().filter(r -> r.cells().get(1).contains(";")).findFirst().orElseThrow();
+        Sheet.Row plan = sheet.tables().get(0).rows().stream()
+                .filter(r -> r.cells().get(1).contains(";"))
+                .findFirst()
+                .orElseThrow();
         assertThat(findings.picture().get().orElseThrow()).isInstanceOf(Picture.Drawn.class);
         plan.acts().get(0).run().run();
-        assertThat(house()).isEqualTo(plan.subject().orElseThrow().house().orElseThrow()).isNotEqualTo(READ);
-        assertThat(findings.sheet().get().tables().get(0).rows()).allMatch(r -> r.acts().isEmpty());
+        assertThat(house())
+                .isEqualTo(plan.subject().orElseThrow().house().orElseThrow())
+                .isNotEqualTo(READ);
+        assertThat(findings.sheet().get().tables().get(0).rows())
+                .allMatch(r -> r.acts().isEmpty());
         bench.document().undo();
         assertThat(house()).isEqualTo(READ);
     }
@@ -274,9 +331,11 @@ class FindingsTest {
     @Test
     void anotherUnitChangesTextAlone() {
         run("Placement");
-        String before = findings.sheet().get().tables().get(0).rows().get(0).cells().get(2);
+        String before =
+                findings.sheet().get().tables().get(0).rows().get(0).cells().get(2);
         bench.units().pressure().set(Unit.INCH_OF_WATER);
-        assertThat(findings.sheet().get().tables().get(0).rows().get(0).cells().get(2)).isNotEqualTo(before);
+        assertThat(findings.sheet().get().tables().get(0).rows().get(0).cells().get(2))
+                .isNotEqualTo(before);
         assertThat(house()).isEqualTo(READ);
     }
 
@@ -284,7 +343,10 @@ class FindingsTest {
     void whatWasFoundLastStaysThroughANewSearchAndACancelledOne() {
         Bench.Held held = new Bench.Held();
         Findings slow = new Findings(bench, SlabSolver::solve, held, new InLineRunner());
-        Page page = slow.pages().stream().filter(p -> p.title().equals("Placement")).findFirst().orElseThrow();
+        Page page = slow.pages().stream()
+                .filter(p -> p.title().equals("Placement"))
+                .findFirst()
+                .orElseThrow();
         HouseSearch<?> search = page.jobs().get(0).search();
         page.jobs().get(0).start().run();
         held.finishOne();
@@ -292,13 +354,17 @@ class FindingsTest {
         bench.seal("sump", SealState.SEALED);
         assertThat(search.outOfDate().get()).isTrue();
         page.jobs().get(0).start().run();
-        assertThat(search.found().get()).as("still there while the new one is sought").isPresent();
+        assertThat(search.found().get())
+                .as("still there while the new one is sought")
+                .isPresent();
         int before = held.cancelled;
         search.cancel();
         assertThat(held.cancelled).isEqualTo(before + 1);
         assertThat(search.found().get()).isPresent();
         assertThat(search.message().get()).contains("cancelled").contains("out of date");
         held.finishOne();
-        assertThat(search.outOfDate().get()).as("a cancelled search brings nothing").isTrue();
+        assertThat(search.outOfDate().get())
+                .as("a cancelled search brings nothing")
+                .isTrue();
     }
 }

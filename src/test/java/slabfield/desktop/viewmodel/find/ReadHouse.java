@@ -30,12 +30,14 @@ public final class ReadHouse {
         Scenario drawn = drawn();
         Result.Solved truth = (Result.Solved) SlabSolver.solve(truth(drawn), Progress.NONE);
         List<Stage.HoleReading> holes = truth.holes().stream()
-                .map(h -> new Stage.HoleReading(h.id(), OptionalDouble.empty(), h.fanOn(), OptionalDouble.empty(), OptionalDouble.empty(), ""))
+                .map(h -> new Stage.HoleReading(
+                        h.id(), OptionalDouble.empty(), h.fanOn(), OptionalDouble.empty(), OptionalDouble.empty(), ""))
                 .toList();
         Result.Suction suction = truth.suctions().get(0);
-        Stage.SystemReading system = new Stage.SystemReading("S1", OptionalDouble.of(suction.flow()), OptionalDouble.of(suction.pressure()), "");
-        return drawn.withStages(List.of(new Stage(
-                "test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "")));
+        Stage.SystemReading system = new Stage.SystemReading(
+                "S1", OptionalDouble.of(suction.flow()), OptionalDouble.of(suction.pressure()), "");
+        return drawn.withStages(List.of(
+                new Stage("test", StageKind.COMMUNICATION_TEST, Map.of(), Map.of(), holes, List.of(system), "", "")));
     }
 
     /** As drawn, without a reading. */
@@ -44,12 +46,16 @@ public final class ReadHouse {
         List<TestHole> holes = new ArrayList<>(bench.testHoles());
         holes.add(new TestHole("T3", new Point(1.5, 3.5), ""));
         holes.add(new TestHole("T4", new Point(3, 0.5), ""));
-        NoDrillArea kept = new NoDrillArea("duct", List.of(new Point(3.2, 2.6), new Point(4.2, 2.6), new Point(4.2, 3.4), new Point(3.2, 3.4)), "duct");
+        NoDrillArea kept = new NoDrillArea(
+                "duct",
+                List.of(new Point(3.2, 2.6), new Point(4.2, 2.6), new Point(4.2, 3.4), new Point(3.2, 3.4)),
+                "duct");
         return bench.withTestHoles(holes).withPlan(bench.plan().withNoDrillAreas(List.of(kept)));
     }
 
     public static Scenario truth(Scenario drawn) {
-        Scenario tighter = Unknowns.fill(drawn).with(drawn, TIGHTER * drawn.layer().fill().permeability());
+        Scenario tighter =
+                Unknowns.fill(drawn).with(drawn, TIGHTER * drawn.layer().fill().permeability());
         return Unknowns.leak(drawn, "sump").with(tighter, LEAKIER);
     }
 }

@@ -40,7 +40,12 @@ class CourseTest {
     private final Book book = new Book();
     private final Units units = new Units();
     private final Course course = new Course(
-            Lessons.all(), f -> ExampleScenarios.lesson(f).withCellSize(0.2), units, book, SlabSolver::solve, new InLineRunner());
+            Lessons.all(),
+            f -> ExampleScenarios.lesson(f).withCellSize(0.2),
+            units,
+            book,
+            SlabSolver::solve,
+            new InLineRunner());
 
     private void answerAll(Change change) {
         for (Question q : course.lesson().get().questions()) course.answer(q, change);
@@ -91,16 +96,30 @@ class CourseTest {
     @Test
     void theWorksheetHidesWhatTheKeyTells() {
         course.begin();
-        Worksheet sheet = course.worksheet(false).orElseThrow(), key = course.worksheet(true).orElseThrow();
+        Worksheet sheet = course.worksheet(false).orElseThrow(),
+                key = course.worksheet(true).orElseThrow();
         assertThat(sheet.withKey()).isFalse();
-        assertThat(key.items()).allSatisfy(i -> assertThat(i.answer()).contains("before").contains("after"));
+        assertThat(key.items())
+                .allSatisfy(i -> assertThat(i.answer()).contains("before").contains("after"));
         assertThat(key.title()).endsWith("key");
         assertThat(Figures.png(sheet, 900, 110)).hasSizeGreaterThan(10_000);
-        assertThat(new String(Figures.pdf(key, 595), 0, 5, java.nio.charset.StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(new String(Figures.pdf(key, 595), 0, 5, java.nio.charset.StandardCharsets.ISO_8859_1))
+                .isEqualTo("%PDF-");
     }
 
     @ParameterizedTest
-    @CsvSource({"100, 5, GONE", "100, 10, MUCH_LESS", "100, 50, LESS", "100, 97, SAME", "100, 105, MORE", "100, 199, MORE", "100, 200, MUCH_MORE", "0, 1, MUCH_MORE", "0, 0, SAME", "5, -1, GONE"})
+    @CsvSource({
+        "100, 5, GONE",
+        "100, 10, MUCH_LESS",
+        "100, 50, LESS",
+        "100, 97, SAME",
+        "100, 105, MORE",
+        "100, 199, MORE",
+        "100, 200, MUCH_MORE",
+        "0, 1, MUCH_MORE",
+        "0, 0, SAME",
+        "5, -1, GONE"
+    })
     void aChangeIsSortedByItsRatio(double before, double after, Change change) {
         assertThat(Change.of(before, after)).isEqualTo(change);
     }

@@ -17,7 +17,8 @@ import slabfield.model.Scenario;
 import slabfield.network.SlabSolver;
 
 class PracticeTest {
-    private static final Scenario HOUSE = ExampleScenarios.lesson("far-sump.json").withCellSize(0.2);
+    private static final Scenario HOUSE =
+            ExampleScenarios.lesson("far-sump.json").withCellSize(0.2);
     private static final Result.Solved DRAWN = solve(HOUSE);
 
     private final CourseTest.Book book = new CourseTest.Book();
@@ -36,7 +37,9 @@ class PracticeTest {
     void aCauseShowsAsItsWordsSay(Cause cause) {
         for (int seed = 0; seed < 4; seed++) {
             Result.Solved real = solve(cause.hidden(new Random(seed)).apply(HOUSE));
-            double flow = real.flows().exhaust() / DRAWN.flows().exhaust(), near = ratio(real, "T1"), far = ratio(real, "T4");
+            double flow = real.flows().exhaust() / DRAWN.flows().exhaust(),
+                    near = ratio(real, "T1"),
+                    far = ratio(real, "T4");
             switch (cause) {
                 case LEAK -> {
                     assertThat(flow).isGreaterThan(1.02);
@@ -45,11 +48,13 @@ class PracticeTest {
                 case TIGHT -> {
                     assertThat(flow).isLessThan(0.9);
                     assertThat(far).isLessThan(near).isLessThan(0.9);
-                    assertThat(-real.suctions().get(0).pressure()).isGreaterThanOrEqualTo(-DRAWN.suctions().get(0).pressure());
+                    assertThat(-real.suctions().get(0).pressure())
+                            .isGreaterThanOrEqualTo(-DRAWN.suctions().get(0).pressure());
                 }
                 case LOOSE -> {
                     assertThat(flow).isGreaterThan(1.5);
-                    assertThat(-real.suctions().get(0).pressure()).isLessThan(-DRAWN.suctions().get(0).pressure());
+                    assertThat(-real.suctions().get(0).pressure())
+                            .isLessThan(-DRAWN.suctions().get(0).pressure());
                     assertThat(far).isGreaterThan(near).isGreaterThan(1.02);
                 }
                 case FOOTING -> {
@@ -68,7 +73,8 @@ class PracticeTest {
     }
 
     private static double ratio(Result.Solved real, String hole) {
-        return real.hole(hole).orElseThrow().fanOn().orElseThrow() / DRAWN.hole(hole).orElseThrow().fanOn().orElseThrow();
+        return real.hole(hole).orElseThrow().fanOn().orElseThrow()
+                / DRAWN.hole(hole).orElseThrow().fanOn().orElseThrow();
     }
 
     @Test
@@ -90,7 +96,8 @@ class PracticeTest {
 
     @Test
     void everyCauseComesUp() {
-        assertThat(IntStream.range(0, 60).mapToObj(seed -> Cause.values()[new Random(seed * 7919L).nextInt(Cause.values().length)]))
+        assertThat(IntStream.range(0, 60)
+                        .mapToObj(seed -> Cause.values()[new Random(seed * 7919L).nextInt(Cause.values().length)]))
                 .contains(Cause.values());
     }
 
@@ -100,6 +107,7 @@ class PracticeTest {
         practice.next();
         Practice.Case c = practice.now().get().orElseThrow();
         assertThat(c.readings()).hasSize(6);
-        assertThat(c.readings().get(0).expected()).isNotEqualTo(c.readings().get(0).read());
+        assertThat(c.readings().get(0).expected())
+                .isNotEqualTo(c.readings().get(0).read());
     }
 }

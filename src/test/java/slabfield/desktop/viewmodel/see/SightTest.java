@@ -33,12 +33,16 @@ import slabfield.network.AirTracing;
 import slabfield.network.SlabSolver;
 
 class SightTest {
-    private final Workbench bench = Bench.workbench(Bench.withStages(Bench.house(), List.of(Bench.stage("first", Map.of(), -30))));
+    private final Workbench bench =
+            Bench.workbench(Bench.withStages(Bench.house(), List.of(Bench.stage("first", Map.of(), -30))));
     private int traced;
-    private final Sight sight = new Sight(bench, (s, p) -> {
-        traced++;
-        return AirTracing.of(s, p);
-    }, new InLineRunner());
+    private final Sight sight = new Sight(
+            bench,
+            (s, p) -> {
+                traced++;
+                return AirTracing.of(s, p);
+            },
+            new InLineRunner());
 
     private List<Class<?>> kinds() {
         return sight.layers().get().stream().<Class<?>>map(PlanLayer::getClass).toList();
@@ -60,10 +64,17 @@ class SightTest {
         sight.flow().set(Flow.ARROWS);
         assertThat(kinds()).containsExactly(OriginLayer.class, FlowArrows.class, MapFoot.class);
         assertThat(traced).isEqualTo(1);
-        double open = sight.paths().get().orElseThrow().exhaustShare()[sight.paths().get().orElseThrow().origins().indexOf("sump")];
+        double open = sight.paths()
+                .get()
+                .orElseThrow()
+                .exhaustShare()[sight.paths().get().orElseThrow().origins().indexOf("sump")];
         bench.seal("sump", SealState.SEALED);
         assertThat(traced).isEqualTo(2);
-        assertThat(sight.paths().get().orElseThrow().exhaustShare()[sight.paths().get().orElseThrow().origins().indexOf("sump")])
+        assertThat(sight.paths()
+                        .get()
+                        .orElseThrow()
+                        .exhaustShare()[
+                        sight.paths().get().orElseThrow().origins().indexOf("sump")])
                 .isLessThan(open);
     }
 
@@ -75,7 +86,9 @@ class SightTest {
         sight.show().set(Show.MEASURED);
         assertThat(kinds()).containsExactly(MeasuredLayer.class, MapFoot.class);
         bench.readings().stage().set(Optional.empty());
-        assertThat(kinds()).as("without a stage there is nothing measured").containsExactly(DoubtLayer.class, MapFoot.class);
+        assertThat(kinds())
+                .as("without a stage there is nothing measured")
+                .containsExactly(DoubtLayer.class, MapFoot.class);
     }
 
     @Test
@@ -94,7 +107,9 @@ class SightTest {
     }
 
     private List<String> pins() {
-        return sight.rows().stream().map(r -> r.pin().number() + " at " + r.pin().at().x()).toList();
+        return sight.rows().stream()
+                .map(r -> r.pin().number() + " at " + r.pin().at().x())
+                .toList();
     }
 
     @Test
@@ -112,7 +127,14 @@ class SightTest {
         assertThat(pins()).containsExactly("1 at 5.0");
         bench.document().undo();
         assertThat(pins()).as("a whole drag is one step").containsExactly("1 at 3.0");
-        assertThat(bench.document().scenario().get().opening("sump").orElseThrow().seal().state()).isEqualTo(SealState.SEALED);
+        assertThat(bench.document()
+                        .scenario()
+                        .get()
+                        .opening("sump")
+                        .orElseThrow()
+                        .seal()
+                        .state())
+                .isEqualTo(SealState.SEALED);
         bench.document().undo();
         bench.document().undo();
         assertThat(pins()).isEmpty();
@@ -140,7 +162,9 @@ class SightTest {
         bench.document().redo();
         bench.document().resume(first);
         assertThat(pins()).containsExactly("1 at 3.0", "2 at 4.0");
-        assertThat(bench.document().undoLabel().get()).as("its own pin step is forgotten").isEmpty();
+        assertThat(bench.document().undoLabel().get())
+                .as("its own pin step is forgotten")
+                .isEmpty();
     }
 
     @Test
@@ -160,9 +184,15 @@ class SightTest {
     void aFindingLiesOverTheMapWithItsStampAndGoesWithItsHouse() {
         bench.solving().start();
         Findings findings = new Findings(bench, SlabSolver::solve, new InLineRunner(), new InLineRunner());
-        findings.layer().addListener((o, was, is) -> sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
+        findings.layer()
+                .addListener((o, was, is) ->
+                        sight.finding().set(is.map(Picture.Plan::layers).orElse(List.of())));
         findings.watched().set(true);
-        findings.page().set(findings.pages().stream().filter(p -> p.title().equals("Placement")).findFirst().orElseThrow());
+        findings.page()
+                .set(findings.pages().stream()
+                        .filter(p -> p.title().equals("Placement"))
+                        .findFirst()
+                        .orElseThrow());
         sight.show().set(Show.FINDING);
         assertThat(kinds()).as("nothing found yet").containsExactly(MapFoot.class);
         findings.page().get().jobs().get(0).start().run();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,54 +34,92 @@ class JobStagesTest {
     }
 
     private JobStage stage(Step step) {
-        return stages.stages().get().stream().filter(s -> s.step() == step).findFirst().orElseThrow();
+        return stages.stages().get().stream()
+                .filter(s -> s.step() == step)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void anUnsavedHouseSaysThatItMustBeSavedFirst() {
-        assertThat(stage(Step.INSPECT).open()).contains(new Open("Save the house: the answers are kept beside its file", Place.FILE));
+        assertThat(stage(Step.INSPECT).open())
+                .contains(new Open("Save the house: the answers are kept beside its file", Place.FILE));
         assertThat(stages.next().orElseThrow().step()).isEqualTo(Step.INSPECT);
     }
 
     @Test
     void holesAreCountedAgainstTheStandardsMinimum() {
         assertThat(open(Step.PLAN)).containsExactly("Plan at least 3 test holes; there are 2");
-        bench.document().edit(Edit.of("hole", s -> s.withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 5, 3)))));
+        bench.document()
+                .edit(Edit.of(
+                        "hole", s -> s.withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 5, 3)))));
         assertThat(open(Step.PLAN)).isEmpty();
-        bench.document().edit(Edit.of("slab", s -> s.withTestHoles(List.of(hole("T1", 9, 1), hole("T2", 9, 2), hole("T3", 9, 3)))));
+        bench.document()
+                .edit(Edit.of(
+                        "slab", s -> s.withTestHoles(List.of(hole("T1", 9, 1), hole("T2", 9, 2), hole("T3", 9, 3)))));
         assertThat(open(Step.PLAN)).containsExactly("\u201cslab\u201d has no test hole");
     }
 
     @Test
     void aSuspectedFootingAsksForHolesOnBothItsSides() {
-        Barrier footing = new Barrier("old wall", new slabfield.model.Path(List.of(new Point(4, 0), new Point(4, 4))), 0.3, 0, false, List.of());
-        bench.document().edit(Edit.of("footing", s -> s.withBarriers(List.of(footing)).withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 2, 3)))));
+        Barrier footing = new Barrier(
+                "old wall",
+                new slabfield.model.Path(List.of(new Point(4, 0), new Point(4, 4))),
+                0.3,
+                0,
+                false,
+                List.of());
+        bench.document()
+                .edit(Edit.of(
+                        "footing",
+                        s -> s.withBarriers(List.of(footing))
+                                .withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 2, 3)))));
         assertThat(open(Step.PLAN)).containsExactly("No hole beyond the suspected \u201cold wall\u201d");
-        bench.document().edit(Edit.of("hole", s -> s.withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 5, 3)))));
+        bench.document()
+                .edit(Edit.of(
+                        "hole", s -> s.withTestHoles(List.of(hole("T1", 1, 1), hole("T2", 3, 2), hole("T3", 5, 3)))));
         assertThat(open(Step.PLAN)).isEmpty();
     }
 
     @Test
     void aHoleWhereNothingMayBeDrilledIsNamed() {
-        bench.document().edit(Edit.of("area", s -> s.withPlan(s.plan().withNoDrillAreas(List.of(new NoDrillArea("pipes", List.of(
-                new Point(2.5, 1.5), new Point(3.5, 1.5), new Point(3.5, 2.5), new Point(2.5, 2.5)), ""))))));
+        bench.document()
+                .edit(Edit.of(
+                        "area",
+                        s -> s.withPlan(s.plan()
+                                .withNoDrillAreas(List.of(new NoDrillArea(
+                                        "pipes",
+                                        List.of(
+                                                new Point(2.5, 1.5),
+                                                new Point(3.5, 1.5),
+                                                new Point(3.5, 2.5),
+                                                new Point(2.5, 2.5)),
+                                        ""))))));
         assertThat(open(Step.PLAN)).contains("\u201cT1\u201d lies where nothing may be drilled");
     }
 
     @Test
     void readingsThatAreMissingAreListedHoleByHole() {
         assertThat(open(Step.COMMUNICATION_TEST)).containsExactly("Enter the readings of a communication test");
-        bench.document().edit(Edit.of("stage", s -> s.withStages(List.of(Bench.stage("first", java.util.Map.of(), -30)))));
-        assertThat(open(Step.COMMUNICATION_TEST)).containsExactly(
-                "Read with the suction on: T2", "Read with the suction off: T2", "Measure the vacuum at S1",
-                "Measure the flow at S1: without it leaky and tight look the same");
-        assertThat(stage(Step.COMMUNICATION_TEST).open()).extracting(Open::place).containsOnly(Place.READINGS);
+        bench.document()
+                .edit(Edit.of("stage", s -> s.withStages(List.of(Bench.stage("first", java.util.Map.of(), -30)))));
+        assertThat(open(Step.COMMUNICATION_TEST))
+                .containsExactly(
+                        "Read with the suction on: T2",
+                        "Read with the suction off: T2",
+                        "Measure the vacuum at S1",
+                        "Measure the flow at S1: without it leaky and tight look the same");
+        assertThat(stage(Step.COMMUNICATION_TEST).open())
+                .extracting(Open::place)
+                .containsOnly(Place.READINGS);
     }
 
     @Test
     void aMissedTargetLeadsToMeasures() {
         bench.solving().start();
-        assertThat(stage(Step.DESIGN).open()).filteredOn(o -> o.place() == Place.MEASURES).singleElement()
+        assertThat(stage(Step.DESIGN).open())
+                .filteredOn(o -> o.place() == Place.MEASURES)
+                .singleElement()
                 .satisfies(o -> assertThat(o.words()).contains("predicted to be missed"));
     }
 
@@ -94,7 +131,8 @@ class JobStagesTest {
         bench.checklist().answer(Gate.UTILITIES, Answer.NO, "");
         assertThat(stage(Step.INSPECT).blocked()).isTrue();
         assertThat(open(Step.INSPECT).get(0)).contains("do not drill");
-        for (Gate g : List.of(Gate.UTILITIES, Gate.STRUCTURAL_SLAB, Gate.GAS_ON_SITE)) bench.checklist().answer(g, Answer.YES, "");
+        for (Gate g : List.of(Gate.UTILITIES, Gate.STRUCTURAL_SLAB, Gate.GAS_ON_SITE))
+            bench.checklist().answer(g, Answer.YES, "");
         assertThat(open(Step.INSPECT)).isEmpty();
         assertThat(stage(Step.INSPECT).blocked()).isFalse();
     }
@@ -113,10 +151,25 @@ class JobStagesTest {
 
     @Test
     void startUpWantsRiserAndHolesButNoBaseline() {
-        Stage start = new Stage("start-up", slabfield.model.StageKind.START_UP, java.util.Map.of(), java.util.Map.of(),
-                List.of(new Stage.HoleReading("T1", OptionalDouble.empty(), OptionalDouble.of(-9), OptionalDouble.empty(), OptionalDouble.empty(), "")), List.of(), "", "");
+        Stage start = new Stage(
+                "start-up",
+                slabfield.model.StageKind.START_UP,
+                java.util.Map.of(),
+                java.util.Map.of(),
+                List.of(new Stage.HoleReading(
+                        "T1",
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(-9),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        "")),
+                List.of(),
+                "",
+                "");
         bench.document().edit(Edit.of("stage", s -> s.withStages(List.of(start))));
-        assertThat(open(Step.START_UP)).contains("Read with the suction on: T2", "Measure the vacuum at S1").noneMatch(w -> w.contains("off"));
+        assertThat(open(Step.START_UP))
+                .contains("Read with the suction on: T2", "Measure the vacuum at S1")
+                .noneMatch(w -> w.contains("off"));
     }
 
     private static TestHole hole(String id, double x, double y) {

@@ -8,7 +8,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class KeypadTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"4.2|4.2|1", "-4,2|-4.2|1", "4-2|-42|0", ",5|0.5|1", "1.2.5|1.25|2", "-0.0|0|1", "\u22127|-7|0", "12abc|12|0"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "4.2|4.2|1",
+                "-4,2|-4.2|1",
+                "4-2|-42|0",
+                ",5|0.5|1",
+                "1.2.5|1.25|2",
+                "-0.0|0|1",
+                "\u22127|-7|0",
+                "12abc|12|0"
+            })
     void keysMakeANumber(String typed, double value, int decimals) {
         Keypad keypad = new Keypad();
         for (char c : typed.toCharArray()) keypad.type(c);

@@ -16,10 +16,13 @@ class PreviewsTest {
     private final Workbench bench = Bench.workbench(Bench.house());
     private final AtomicInteger solves = new AtomicInteger();
     private final Bench.Held held = new Bench.Held();
-    private final Previews previews = new Previews(bench.document(), (s, e, p) -> {
-        solves.incrementAndGet();
-        return SlabSolver.solve(s, e, p);
-    }, held);
+    private final Previews previews = new Previews(
+            bench.document(),
+            (s, e, p) -> {
+                solves.incrementAndGet();
+                return SlabSolver.solve(s, e, p);
+            },
+            held);
 
     private Suggestion first() {
         bench.solving().start();
@@ -34,7 +37,8 @@ class PreviewsTest {
         assertThat(previews.shown().get().orElseThrow().result()).isEmpty();
         held.finishOne();
         Result.Solved with = previews.shown().get().orElseThrow().result().orElseThrow();
-        assertThat(with.scenario()).isEqualTo(first.measure().apply(bench.document().scenario().get()));
+        assertThat(with.scenario())
+                .isEqualTo(first.measure().apply(bench.document().scenario().get()));
         previews.point(Optional.empty());
         assertThat(previews.shown().get()).isEmpty();
         previews.point(Optional.of(first));

@@ -30,19 +30,32 @@ class ReadingEntryTest {
     }
 
     private Stage stage() {
-        return bench.document().scenario().get().stage(entry.stage().get().orElseThrow()).orElseThrow();
+        return bench.document()
+                .scenario()
+                .get()
+                .stage(entry.stage().get().orElseThrow())
+                .orElseThrow();
     }
 
     @Test
     void aRoundGoesFromHoleToHoleAndWritesEachNumber() {
         entry.begin(StageKind.COMMUNICATION_TEST);
-        assertThat(entry.rows()).extracting(ReadingEntry.Row::slot).containsExactly(
-                new Slot("T1", What.OFF, true), new Slot("T2", What.OFF, true), new Slot("T1", What.ON, true), new Slot("T2", What.ON, true), new Slot("S1", What.RISER, false), new Slot("S1", What.FLOW, false));
+        assertThat(entry.rows())
+                .extracting(ReadingEntry.Row::slot)
+                .containsExactly(
+                        new Slot("T1", What.OFF, true),
+                        new Slot("T2", What.OFF, true),
+                        new Slot("T1", What.ON, true),
+                        new Slot("T2", What.ON, true),
+                        new Slot("S1", What.RISER, false),
+                        new Slot("S1", What.FLOW, false));
         type("0.4");
         entry.next();
         entry.next();
         assertThat(entry.slot()).contains(new Slot("T1", What.ON, true));
-        assertThat(entry.shown().get()).as("with the suction on a minus stands there").isEqualTo("\u2212");
+        assertThat(entry.shown().get())
+                .as("with the suction on a minus stands there")
+                .isEqualTo("\u2212");
         type("31,5");
         entry.next();
         assertThat(stage().holes()).singleElement().satisfies(r -> {
@@ -58,12 +71,16 @@ class ReadingEntryTest {
     @Test
     void holeByHoleIsAnotherOrder() {
         entry.pairs().set(true);
-        assertThat(entry.rows()).extracting(r -> r.slot().id() + r.slot().what()).startsWith("T1OFF", "T1ON", "T2OFF");
+        assertThat(entry.rows())
+                .extracting(r -> r.slot().id() + r.slot().what())
+                .startsWith("T1OFF", "T1ON", "T2OFF");
     }
 
     @Test
     void numbersAreInTheUnitShownAndSwitchingItChangesNoneOfThem() {
-        bench.document().edit(slabfield.desktop.viewmodel.Edit.of("stage", s -> s.withStages(List.of(Bench.stage("first", java.util.Map.of(), -30)))));
+        bench.document()
+                .edit(slabfield.desktop.viewmodel.Edit.of(
+                        "stage", s -> s.withStages(List.of(Bench.stage("first", java.util.Map.of(), -30)))));
         entry.stage().set(Optional.of("first"));
         bench.units().pressure().set(Unit.INCH_OF_WATER);
         entry.go(2);
@@ -152,7 +169,9 @@ class ReadingEntryTest {
             assertThat(r.count()).hasValue(12);
             assertThat(r.waited()).hasValue(300);
         });
-        assertThat(entry.rows()).filteredOn(r -> r.slot().id().equals("T1")).extracting(ReadingEntry.Row::value)
+        assertThat(entry.rows())
+                .filteredOn(r -> r.slot().id().equals("T1"))
+                .extracting(ReadingEntry.Row::value)
                 .containsExactly("0.40 Pa", "", "0.25 Pa", "12", "300 s");
         bench.document().undo();
         assertThat(stage().holes().get(0).waited()).isEmpty();
@@ -176,7 +195,9 @@ class ReadingEntryTest {
         });
         int at = entry.at().get();
         entry.goTo(What.WAITED);
-        assertThat(entry.at().get()).as("no waiting time is kept for a suction point").isEqualTo(at);
+        assertThat(entry.at().get())
+                .as("no waiting time is kept for a suction point")
+                .isEqualTo(at);
     }
 
     @Test
