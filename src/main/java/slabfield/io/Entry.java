@@ -162,7 +162,7 @@ final class Entry {
     double number(String key, double fallback) {
         if (!node.has(key)) return fallback;
         if (node.get(key).isNumber() && Double.isFinite(node.get(key).asDouble()))
-            return node.get(key).asDouble();
+            return node.get(key).asDouble() + 0.0;
         problem(key, shown(node.get(key)) + " must be a plain number, without quotes");
         return fallback;
     }

@@ -33,7 +33,7 @@ public final class Quantity {
     /**
      * Reads a quantity of one kind, such as "12 ft 6 1/2 in" or "-5 Pa".
      *
-     * @return its value in SI, finite
+     * @return its value in SI, finite; what is too small for a double is 0, never -0
      * @throws NotAQuantity where there is no unit, one of another kind or an unknown one, or no clear number
      */
     public static double parse(String text, Dimension wanted) {
@@ -45,7 +45,7 @@ public final class Quantity {
                         ? feetAndInches(plain, text)
                         : single(plain, text, wanted);
         if (!Double.isFinite(value)) throw new NotAQuantity(text, "is too large a number");
-        return value;
+        return value + 0.0;
     }
 
     private static double single(String plain, String text, Dimension wanted) {

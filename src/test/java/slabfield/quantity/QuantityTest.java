@@ -192,4 +192,11 @@ class QuantityTest {
         assertThat(dimension.examples()).allSatisfy(e -> Quantity.parse(e, dimension));
         assertThat(Unit.of(dimension)).isNotEmpty();
     }
+
+    @Test
+    void whatIsTooSmallForADoubleIsZeroWithoutASign() {
+        assertThat(Quantity.parse("-21e-400 Pa", Dimension.PRESSURE)).isEqualTo(0.0);
+        assertThat(Double.doubleToRawLongBits(Quantity.parse("-21e-400 Pa", Dimension.PRESSURE)))
+                .isZero();
+    }
 }
