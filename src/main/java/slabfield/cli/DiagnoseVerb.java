@@ -1,5 +1,6 @@
 package slabfield.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import slabfield.diagnosis.Diagnoser;
 import slabfield.diagnosis.Diagnosis;
+import slabfield.diagnosis.Explanation;
 import slabfield.field.Progress;
 import slabfield.fit.NotFitted;
 import slabfield.model.Scenario;
@@ -39,6 +41,9 @@ final class DiagnoseVerb implements Callable<Integer> {
     @Option(names = "--force", description = "Replace a file even if this program did not write it.")
     private boolean force;
 
+    @Option(names = "--progress", description = "Show how far it is, also where no terminal seems to watch.")
+    private boolean progress;
+
     @Override
     public Integer call() throws Refusal {
         new Outputs().add("--json", json).check(file, force);
@@ -53,11 +58,47 @@ final class DiagnoseVerb implements Callable<Integer> {
         return Exit.FINE.code();
     }
 
-    private static Diagnosis diagnose(Scenario drawn) throws Refusal {
+    private Diagnosis diagnose(Scenario drawn) throws Refusal {
+        boolean watched = progress || face.onTerminal();
         try {
-            return Diagnoser.diagnose(drawn, Progress.NONE);
+            return Diagnoser.diagnose(drawn, watched ? new Counter(face.err()) : Progress.NONE);
         } catch (NotFitted e) {
             throw new Refusal(Exit.WRONG_INPUT, e.getMessage());
+        } finally {
+            if (watched) {
+                face.err().print("\n");
+                face.err().flush();
+            }
+        }
+    }
+
+    /** Percent and explanation on one line. */
+    private static final class Counter implements Diagnoser.Watch {
+        private final PrintWriter err;
+        private String fitting = "";
+        private int percent;
+
+        Counter(PrintWriter err) {
+            this.err = err;
+        }
+
+        @Override
+        public synchronized void fitting(int number, int of, Explanation explanation) {
+            fitting = "fit " + number + " of " + of + ": " + explanation.cause().words();
+            show();
+        }
+
+        @Override
+        public synchronized void step(int done, int total, double residual) {
+            int now = 100 * done / total;
+            if (now == percent) return;
+            percent = now;
+            show();
+        }
+
+        private void show() {
+            err.print(String.format("\r%3d %%  %-60s", percent, fitting));
+            err.flush();
         }
     }
 }

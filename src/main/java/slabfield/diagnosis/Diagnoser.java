@@ -1,14 +1,16 @@
 package slabfield.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import slabfield.field.Progress;
 import slabfield.fit.Fitted;
 import slabfield.fit.HouseFit;
@@ -39,18 +41,37 @@ public final class Diagnoser {
     private static final double LOOKED_AT = -0.3;
 
     private final Scenario house;
-    private final Progress progress;
+    private final List<Explanation> all;
+    private final Steps steps;
 
     private Diagnoser(Scenario house, Progress progress) {
         this.house = house;
-        this.progress = progress;
+        all = Explanations.of(house);
+        Collection<List<Explanation>> causes = byCause().values();
+        steps = new Steps(
+                progress,
+                causes.stream().mapToInt(this::looks).sum(),
+                causes.stream().mapToInt(this::fits).sum());
+    }
+
+    /** A progress that is also told which explanation is fitted now. */
+    public interface Watch extends Progress {
+        /**
+         * A fit begins.
+         *
+         * @param number from 1
+         * @param of number of fits in all
+         * @param explanation that is fitted
+         */
+        void fitting(int number, int of, Explanation explanation);
     }
 
     /**
      * Diagnoses.
      *
      * @param drawn the house with its stages and readings
-     * @param progress asked whether to go on
+     * @param progress told of each explanation that is looked at or fitted, asked whether to go on; a {@link Watch} is also told
+     *     which one is fitted
      * @throws NotFitted where there are too few readings, or the house as drawn has no solution
      * @throws CancellationException where somebody asked to stop
      */
@@ -72,11 +93,10 @@ public final class Diagnoser {
     private record Tried(Explanation explanation, Fitted fitted, double logWeight) {}
 
     private Diagnosis weigh() throws NotFitted {
-        List<Explanation> all = Explanations.of(house);
-        Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), progress);
-        Map<Cause, List<Explanation>> byCause = new EnumMap<>(Cause.class);
-        for (Explanation e : all)
-            byCause.computeIfAbsent(e.cause(), c -> new ArrayList<>()).add(e);
+        steps.fitting(all.get(0));
+        Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), steps.stopOnly());
+        steps.fitted();
+        Map<Cause, List<Explanation>> byCause = byCause();
         Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
         int causes = byCause.size() - 1;
         for (Map.Entry<Cause, List<Explanation>> entry : byCause.entrySet()) {
@@ -95,12 +115,22 @@ public final class Diagnoser {
         return answer(tried, drawn);
     }
 
+    private Map<Cause, List<Explanation>> byCause() {
+        Map<Cause, List<Explanation>> out = new EnumMap<>(Cause.class);
+        for (Explanation e : all)
+            out.computeIfAbsent(e.cause(), c -> new ArrayList<>()).add(e);
+        return out;
+    }
+
     private Optional<Fitted> fit(Explanation e) {
-        if (progress.isCancelled()) throw new CancellationException();
+        steps.check();
+        steps.fitting(e);
         try {
-            return Optional.of(HouseFit.fit(e.house(), e.unknowns(), progress));
+            return Optional.of(HouseFit.fit(e.house(), e.unknowns(), steps.stopOnly()));
         } catch (NotFitted unsolved) {
             return Optional.empty();
+        } finally {
+            steps.fitted();
         }
     }
 
@@ -111,12 +141,32 @@ public final class Diagnoser {
      */
     private List<Explanation> promising(List<Explanation> same, Fitted drawn) {
         if (same.size() <= FITTED_PER_CAUSE) return same;
-        List<Explanation> changing =
-                same.stream().filter(e -> e.house() == house).toList();
-        List<Explanation> adding = same.stream().filter(e -> e.house() != house).toList();
-        List<Explanation> out = new ArrayList<>(nearest(changing, drawn, true));
-        out.addAll(nearest(adding, drawn, false));
+        List<Explanation> out = new ArrayList<>(nearest(changing(same, true), drawn, true));
+        out.addAll(nearest(changing(same, false), drawn, false));
         return out;
+    }
+
+    /** Those of one cause that change something drawn, or else add something. */
+    private List<Explanation> changing(List<Explanation> same, boolean drawn) {
+        return same.stream().filter(e -> (e.house() == house) == drawn).toList();
+    }
+
+    /** How many of one cause are looked at without a fit. */
+    private int looks(List<Explanation> same) {
+        if (same.size() <= FITTED_PER_CAUSE) return 0;
+        return Stream.of(true, false)
+                .mapToInt(drawn -> changing(same, drawn).size())
+                .filter(n -> n > FITTED_PER_CAUSE)
+                .sum();
+    }
+
+    /** How many of one cause are fitted, at most. */
+    private int fits(List<Explanation> same) {
+        if (same.size() <= FITTED_PER_CAUSE) return same.size();
+        return Stream.of(true, false)
+                .mapToInt(drawn ->
+                        Math.min(FITTED_PER_CAUSE, changing(same, drawn).size()))
+                .sum();
     }
 
     private List<Explanation> nearest(List<Explanation> some, Fitted drawn, boolean leaksAsDrawn) {
@@ -124,15 +174,16 @@ public final class Diagnoser {
         List<Observation> observations = drawn.observations().stream()
                 .filter(o -> o.what() != Observation.What.FAN_OFF)
                 .toList();
-        Map<Explanation, Double> misfits = new HashMap<>();
-        for (Explanation e : some) {
-            if (progress.isCancelled()) throw new CancellationException();
+        Map<Explanation, Double> misfits = new ConcurrentHashMap<>();
+        some.stream().parallel().forEach(e -> {
+            steps.check();
             misfits.put(
                     e,
                     Forecast.of(placed(e, drawn, leaksAsDrawn), observations)
                             .map(p -> Forecast.misfit(p, observations))
                             .orElse(Double.POSITIVE_INFINITY));
-        }
+            steps.looked();
+        });
         return some.stream()
                 .sorted(Comparator.comparingDouble(misfits::get))
                 .filter(e -> misfits.get(e) < Double.POSITIVE_INFINITY)

@@ -14,9 +14,15 @@ public record Band(double[] sorted) {
         return new Band(s);
     }
 
-    /** Value below which a part of them lies, 0 to 1, straight between neighbours. */
+    /**
+     * Value below which a further, equally likely value lies with a probability: of n values the one at rank i, from 1, stands
+     * for i/(n + 1) (Weibull 1939, from memory), straight between neighbours. Beyond 1/(n + 1) and n/(n + 1) it is the least
+     * and the largest.
+     *
+     * @param part the probability, 0 to 1
+     */
     public double quantile(double part) {
-        double place = part * sorted.length - 0.5;
+        double place = part * (sorted.length + 1) - 1;
         int i = (int) Math.floor(place);
         if (i < 0) return sorted[0];
         if (i >= sorted.length - 1) return sorted[sorted.length - 1];
@@ -27,7 +33,7 @@ public record Band(double[] sorted) {
         return quantile(0.5);
     }
 
-    /** Range that holds a part of them, as much left out below as above. */
+    /** Range that holds a further value with a probability, as much left out below as above. */
     public Interval interval(double part) {
         return new Interval(quantile((1 - part) / 2), quantile((1 + part) / 2));
     }

@@ -23,7 +23,7 @@ import slabfield.network.SlabSolver;
  * <p>Randomised maximum likelihood (Kitanidis 1995, Oliver, He and Reynolds 1996, both from memory): each member fits
  * readings to which a draw of their error was added, from priors whose medians were moved by a draw of their spread. Where
  * the model is linear in the unknowns' scales that samples the posterior exactly. Each member also carries one draw of the
- * model's own error, by which all its pressures and flows are multiplied.
+ * model's own error, by which all its pressures are multiplied.
  *
  * <p>Members are fitted on coarse cells, with what the cells change at the best values added to their predictions. The same
  * seed gives the same members.
@@ -49,7 +49,7 @@ public final class Ensemble {
      *
      * @param deviations values of the unknowns, as standard deviations of the priors from their medians
      * @param house as drawn, with these values
-     * @param modelFactor by which the truth may differ from this house's pressures and flows: 1 plus a draw of the model's error
+     * @param modelFactor by which the truth may differ from this house's pressures: 1 plus a draw of the model's error
      */
     public record Member(double[] deviations, Scenario house, double modelFactor) {}
 

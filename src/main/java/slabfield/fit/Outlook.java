@@ -10,8 +10,9 @@ import slabfield.field.Result;
 import slabfield.model.Point;
 
 /**
- * What all members of an ensemble expect of one and the same arrangement. Vacuums and flows are those of each member times its draw
- * of the model's own error. All fields lie on the same grid.
+ * What all members of an ensemble expect of one and the same arrangement. Vacuums are those of each member times its draw of the
+ * model's own error. Flows are those of the members alone: they are sums over leaks whose sizes are unknowns themselves, and what
+ * the model misses of them is in these already. All fields lie on the same grid.
  *
  * @param forecasts of the members whose house has a solution, at least one
  */
@@ -47,12 +48,12 @@ public record Outlook(List<Forecast> forecasts) {
 
     /** Flow drawn by all suction points [m3/s]. */
     public Band exhaust() {
-        return band(f -> f.modelFactor() * f.solved().flows().exhaust());
+        return band(f -> f.solved().flows().exhaust());
     }
 
     /** Room air drawn [m3/s]. */
     public Band fromRoom() {
-        return band(f -> f.modelFactor() * f.solved().flows().fromRoom());
+        return band(f -> f.solved().flows().fromRoom());
     }
 
     /** Part of the area that meets the target. */

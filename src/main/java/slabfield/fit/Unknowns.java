@@ -52,8 +52,8 @@ public final class Unknowns {
     private Unknowns() {}
 
     /**
-     * What is usually unknown: every fill, the inertial coefficient where there is one, every opening's leak and
-     * exponent, wall tops and foot,
+     * What is usually unknown: every fill, the inertial coefficient where there is one and where coarse fill is drawn without
+     * one, every opening's leak and exponent, wall tops and foot,
      * native soil where it leaks as drawn, barriers that are only suspected, and the pressure outdoors where readings with
      * the fan off tell of it.
      */
@@ -62,6 +62,7 @@ public final class Unknowns {
         out.add(fill(house));
         for (Zone z : house.layer().zones()) out.add(zone(house, z.id()));
         if (house.layer().fill().inertial() > 0) out.add(inertial(house));
+        InertialNotDrawn.of(house).ifPresent(out::add);
         for (Opening o : house.openings()) {
             out.add(leak(house, o.id()));
             out.add(exponent(house, o.id()));

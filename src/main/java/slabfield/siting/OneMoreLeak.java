@@ -35,7 +35,8 @@ final class OneMoreLeak {
             boolean known = !Double.isNaN(information);
             double g = known && along > 0 && information > 0 ? Math.min(along / information, most[c]) : 0;
             conductance[c] = known ? g : Double.NaN;
-            gain[c] = known ? g * along - g * g * information / 2 : Double.NaN;
+            double gained = g > 0 ? g * along - g * g * information / 2 : 0;
+            gain[c] = known ? gained : Double.NaN;
         }
     }
 

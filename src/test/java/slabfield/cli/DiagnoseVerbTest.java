@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slabfield.diagnosis.Cause;
 
 class DiagnoseVerbTest {
     @TempDir
@@ -39,6 +40,16 @@ class DiagnoseVerbTest {
         assertThat(sum).isBetween(0.999999, 1.000001);
         assertThat(root.path("answer").asText()).isIn("told", "as drawn", "cannot tell");
         assertThat(root.path("checklist")).isNotEmpty();
+    }
+
+    @Test
+    void progressSaysWhichExplanationAndHowFar() throws IOException {
+        Ran ran = Ran.of("diagnose", SmallHouse.in(folder), "--progress");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err())
+                .contains("\r  0 %  fit 1 of ", Cause.AS_DRAWN.words(), Cause.LEAK.words(), "\r100 %")
+                .endsWith("\n");
+        assertThat(Ran.of("diagnose", SmallHouse.in(folder)).err()).isEmpty();
     }
 
     @Test

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
@@ -75,6 +78,56 @@ class DiagnoserTest {
                     }
                 }))
                 .isInstanceOf(CancellationException.class);
+    }
+
+    /** Counted to the end, never back; every fit is named, the house as drawn first. */
+    @Test
+    void itTellsHowFarItIs() throws NotFitted {
+        List<Integer> done = new ArrayList<>();
+        List<Integer> totals = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
+        List<Integer> of = new ArrayList<>();
+        List<Cause> causes = new ArrayList<>();
+        Diagnoser.diagnose(made.drawn(), new Diagnoser.Watch() {
+            @Override
+            public void fitting(int number, int count, Explanation explanation) {
+                numbers.add(number);
+                of.add(count);
+                causes.add(explanation.cause());
+            }
+
+            @Override
+            public void step(int now, int total, double residual) {
+                done.add(now);
+                totals.add(total);
+            }
+        });
+        assertThat(totals).containsOnly(totals.get(0));
+        assertThat(done).isSorted().doesNotHaveDuplicates().endsWith(totals.get(0));
+        assertThat(causes).startsWith(Cause.AS_DRAWN).contains(Cause.LEAK, Cause.TIGHT_FILL);
+        assertThat(numbers)
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, of.get(0)).boxed().toList());
+    }
+
+    /** Asked to stop in the midst of it, it begins no other fit. */
+    @Test
+    void itStopsBetweenTwoExplanations() {
+        int after = 3;
+        AtomicInteger begun = new AtomicInteger();
+        assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn(), new Diagnoser.Watch() {
+                    @Override
+                    public void fitting(int number, int of, Explanation explanation) {
+                        begun.set(number);
+                    }
+
+                    @Override
+                    public boolean isCancelled() {
+                        return begun.get() >= after;
+                    }
+                }))
+                .isInstanceOf(CancellationException.class);
+        assertThat(begun).hasValue(after);
     }
 
     @Test

@@ -47,8 +47,11 @@ class FittedTest {
 
     /** An unknown that the readings fix well has nearly normal doubt, where profile and Laplace agree. */
     @Test
-    void profileAgreesWithLaplaceWhereTheDoubtIsSmall() {
-        Interval profile = Profile.interval(fit, 0, 0.9, Progress.NONE), laplace = fit.interval(0, 0.9);
+    void profileAgreesWithLaplaceWhereTheDoubtIsSmall() throws NotFitted {
+        Scenario drawn = house.drawn();
+        Fitted sure = HouseFit.fit(drawn, Unknowns.of(drawn), new NoiseModel(0.02), Progress.NONE);
+        assertThat(sure.doubtLeft(0)).isLessThan(0.15);
+        Interval profile = Profile.interval(sure, 0, 0.9, Progress.NONE), laplace = sure.interval(0, 0.9);
         assertThat(profile.low()).isCloseTo(laplace.low(), Percentage.withPercentage(15));
         assertThat(profile.high()).isCloseTo(laplace.high(), Percentage.withPercentage(15));
     }
@@ -73,6 +76,18 @@ class FittedTest {
         Outlook drawn = e.outlook(UnaryOperator.identity(), Progress.NONE);
         Outlook sealed = e.outlook(SyntheticHouses::finished, Progress.NONE);
         assertThat(drawn.forecasts()).hasSize(20);
+        // vacuums with the draw of the model's error, flows without
+        assertThat(drawn.exhaust().sorted())
+                .containsExactly(drawn.forecasts().stream()
+                        .mapToDouble(f -> f.solved().flows().exhaust())
+                        .sorted()
+                        .toArray());
+        assertThat(drawn.weakest().sorted())
+                .containsExactly(drawn.forecasts().stream()
+                        .mapToDouble(f -> e.members().get(f.member()).modelFactor()
+                                * f.solved().coverage().weakest())
+                        .sorted()
+                        .toArray());
         double[] low = drawn.quantile(0.05), high = drawn.quantile(0.95), chance = drawn.chanceOf(5);
         for (int c = 0; c < low.length; c++) {
             if (Double.isNaN(low[c])) continue;

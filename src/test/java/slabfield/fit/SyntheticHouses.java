@@ -41,10 +41,35 @@ import slabfield.network.SlabSolver;
 record SyntheticHouses(Scenario drawn, Scenario truth) {
     static final double FINE = 0.1, COARSE = 0.2;
     private static final double FILL = 2e-8, SOIL = 1e-6, SUMP_AREA = 1.5e-3, JOINT_WIDTH = 0.6e-3, THICKNESS = 0.1;
-    private static final double NOISE = 0.5, FLOW_ERROR = 0.1, PATCHES = 0.3, INERTIAL = 1500;
+    private static final double NOISE = 0.5, FLOW_ERROR = 0.1, PATCHES = 0.55, INERTIAL = 1500;
     private static final int HOLES = 6;
 
     static SyntheticHouses of(long seed) {
+        return of(seed, PATCHES);
+    }
+
+    /**
+     * How far readings of the houses lie from those of the same houses without patches, as a part of them: the root of the mean
+     * square over all holes.
+     */
+    static double modelError(long from, int houses) {
+        double sum = 0;
+        for (long seed = from; seed < from + houses; seed++) {
+            List<Result.Hole> uneven =
+                    solved(of(seed, PATCHES).truth().withCellSize(COARSE)).holes();
+            List<Result.Hole> even =
+                    solved(of(seed, 0).truth().withCellSize(COARSE)).holes();
+            for (int i = 0; i < HOLES; i++) {
+                double off = uneven.get(i).fanOn().orElseThrow()
+                                / even.get(i).fanOn().orElseThrow()
+                        - 1;
+                sum += off * off;
+            }
+        }
+        return Math.sqrt(sum / (houses * HOLES));
+    }
+
+    private static SyntheticHouses of(long seed, double unevenness) {
         Random random = new Random(seed);
         double width = 7 + 3 * random.nextDouble(), height = 5 + 2 * random.nextDouble();
         List<TestHole> holes = IntStream.rangeClosed(1, HOLES)
@@ -73,7 +98,7 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
                 List.of(),
                 Target.COMMON_PRACTICE,
                 COARSE);
-        Scenario truth = truth(plain, random, width, height, sump);
+        Scenario truth = truth(plain, random, width, height, sump, unevenness);
         List<Stage> stages = List.of(
                 read(truth, "open", Map.of(), random), read(truth, "sump closed", Map.of("sump", closed()), random));
         return new SyntheticHouses(plain.withStages(stages), truth);
@@ -88,7 +113,8 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
         return house.withSeal("sump", closed()).withSeal("joint", new Seal(SealState.SEALED, 0.9, false));
     }
 
-    private static Scenario truth(Scenario plain, Random random, double width, double height, Point sump) {
+    private static Scenario truth(
+            Scenario plain, Random random, double width, double height, Point sump, double unevenness) {
         double k = FILL * Math.exp(Math.log(3) * normal(random));
         List<Zone> patches = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
@@ -101,7 +127,7 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
                             new Point(c.x() + r, c.y() - r),
                             new Point(c.x() + r, c.y() + r),
                             new Point(c.x() - r, c.y() + r)),
-                    Fill.of(THICKNESS, k * Math.exp(PATCHES * random.nextGaussian()), INERTIAL)));
+                    Fill.of(THICKNESS, k * Math.exp(unevenness * random.nextGaussian()), INERTIAL)));
         }
         double leak = Math.exp(Math.log(4) * normal(random)), slit = Math.exp(Math.log(4) * normal(random));
         double atTen = 0.61 * SUMP_AREA * leak * Math.sqrt(2 * 10 / 1.204);

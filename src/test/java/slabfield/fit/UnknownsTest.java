@@ -15,6 +15,7 @@ import slabfield.model.Layer;
 import slabfield.model.Opening;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
+import slabfield.model.Zone;
 
 /** What each unknown changes, and what is believed of it. */
 class UnknownsTest {
@@ -24,7 +25,14 @@ class UnknownsTest {
     void aHousesUsualUnknowns() {
         assertThat(Unknowns.of(HOUSE))
                 .extracting(Parameter::id)
-                .containsExactly("fill", "opening sump", "exponent sump", "opening joint", "exponent joint", "soil");
+                .containsExactly(
+                        "fill",
+                        "inertial not drawn",
+                        "opening sump",
+                        "exponent sump",
+                        "opening joint",
+                        "exponent joint",
+                        "soil");
     }
 
     @Test
@@ -36,6 +44,32 @@ class UnknownsTest {
             assertThat(same.openings()).isEqualTo(HOUSE.openings());
             assertThat(same.layer().fill().permeability())
                     .isEqualTo(HOUSE.layer().fill().permeability());
+        }
+    }
+
+    /** 0.55/sqrt(k) by hand: 3889.1 1/m at 2e-8 m2; the multiple follows the permeability that the fit tries. */
+    @Test
+    void coarseFillDrawnWithoutInertiaMayHaveSome() {
+        Parameter p = InertialNotDrawn.of(HOUSE).orElseThrow();
+        assertThat(p.kind().sought()).isFalse();
+        assertThat(p.with(HOUSE, 2).layer().fill().inertial()).isCloseTo(2 * 3889.1, Percentage.withPercentage(0.01));
+        Scenario tighter = Unknowns.fill(HOUSE).with(HOUSE, 2e-10);
+        assertThat(p.with(tighter, 1).layer().fill().inertial()).isCloseTo(38891, Percentage.withPercentage(0.01));
+    }
+
+    @Test
+    void sandAndVoidAndFillDrawnWithInertiaHaveNoOther() {
+        Fill coarse = HOUSE.layer().fill();
+        for (Fill f : List.of(
+                Fill.of(FillWord.SAND, 0.1), Fill.of(FillWord.VOID, 0.02), Fill.of(FillWord.CLEAN_STONE, 0.1))) {
+            assertThat(InertialNotDrawn.of(HOUSE.withLayer(new Layer(f, List.of()))))
+                    .as(f.word().words())
+                    .isEmpty();
+            Zone part = new Zone("part", MadeHouses.rectangle(1, 1), f);
+            Scenario both = HOUSE.withLayer(new Layer(coarse, List.of(part)));
+            Layer with = InertialNotDrawn.of(both).orElseThrow().with(both, 1).layer();
+            assertThat(with.zones().get(0)).isEqualTo(part);
+            assertThat(with.fill().inertial()).isPositive();
         }
     }
 

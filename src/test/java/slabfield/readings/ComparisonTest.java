@@ -188,16 +188,22 @@ class ComparisonTest {
                 compare(stage(List.of(), List.of(s))).systems().get(0);
         assertThat(c.flowVerdict()).isEqualTo(Verdict.STRONGER);
         assertThat(c.pressureVerdict()).isEqualTo(Verdict.WEAKER);
+        assertThat(belowMeter(10 * s2.flow())).isEqualTo(Verdict.CANNOT_TELL);
+        // the bound itself counts, not its half: the prediction less its band of 0.51 is 0.49 of the flow
+        assertThat(belowMeter(0.55 * s2.flow())).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(belowMeter(0.3 * s2.flow())).isEqualTo(Verdict.WEAKER);
+    }
+
+    private static Verdict belowMeter(double bound) {
         Stage.SystemReading below = new Stage.SystemReading(
                 "S2",
-                java.util.Optional.of(new slabfield.model.FlowReading.Below(10 * s2.flow())),
+                java.util.Optional.of(new slabfield.model.FlowReading.Below(bound)),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 "");
-        assertThat(compare(stage(List.of(), List.of(below))).systems().get(0).flowVerdict())
-                .isEqualTo(Verdict.CANNOT_TELL);
+        return compare(stage(List.of(), List.of(below))).systems().get(0).flowVerdict();
     }
 
     @Test

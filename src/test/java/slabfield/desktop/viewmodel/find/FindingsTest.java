@@ -3,6 +3,7 @@ package slabfield.desktop.viewmodel.find;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -175,7 +176,17 @@ class FindingsTest {
     void aDiagnosisHasOddsThatAddUpAndShowsACauseOnTheMap() {
         Scenario fine = READ.withCellSize(0.15);
         bench.document().open(fine, Optional.empty());
+        List<String> said = new ArrayList<>();
+        List<Double> done = new ArrayList<>();
+        HouseSearch<?> search = turnTo("Diagnosis").jobs().get(0).search();
+        search.message().addListener((o, was, is) -> said.add(is));
+        search.progress().addListener((o, was, is) -> done.add(is.doubleValue()));
         Sheet sheet = run("Diagnosis");
+        assertThat(said).anyMatch(m -> m.matches("Weighing causes against the readings: [1-9]\\d? % done\\."));
+        assertThat(done.subList(1, done.size()))
+                .isSorted()
+                .hasSizeGreaterThan(5)
+                .endsWith(1.0);
         assertThat(sheet.headline()).isNotEmpty();
         assertThat(sheet.words()).anyMatch(w -> w.contains("half of them is given to the house as drawn"));
         List<Sheet.Row> causes = sheet.tables().get(0).rows();
