@@ -34,7 +34,8 @@ import slabfield.model.Scenario;
 
 /** The real window on a screen, with hands: mouse and keys as the toolkit gets them from the system. */
 final class Stand implements AutoCloseable {
-    private static final long PATIENCE = 60;
+    /** How long something may take [s]; longer where a machine may stand still meanwhile. */
+    private static final long PATIENCE = Long.getLong("slabfield.patience", 60);
 
     final Workbench bench;
     final Guide guide;
@@ -64,9 +65,14 @@ final class Stand implements AutoCloseable {
     }
 
     static Stand open(Scenario scenario, double width, double height) {
+        return open(List.of(new Example("house.json", scenario)), width, height);
+    }
+
+    /** @param examples the first is open at the start */
+    static Stand open(List<Example> examples, double width, double height) {
         return fx(() -> {
             Workbench bench = new Workbench(
-                    List.of(new Example("house.json", scenario)),
+                    examples,
                     new Forgetful(),
                     new Workbench.Runners(runner("solve"), runner("compare"), runner("advise"), runner("size")));
             Stage stage = new Stage();
