@@ -70,7 +70,7 @@ final class Stand implements AutoCloseable {
 
     /** @param examples the first is open at the start */
     static Stand open(List<Example> examples, double width, double height) {
-        return fx(() -> {
+        Stand stand = fx(() -> {
             Workbench bench = new Workbench(
                     examples,
                     new Forgetful(),
@@ -89,6 +89,8 @@ final class Stand implements AutoCloseable {
             bench.solving().start();
             return new Stand(guide, stage, view);
         });
+        stand.await("every part of the window stands", stand.view::isWhole);
+        return stand;
     }
 
     private static DaemonRunner runner(String name) {
