@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -23,7 +24,8 @@ public final class Window extends Application {
     private static final String TIMING = "slabfield.timing";
     private static final String END = "end";
 
-    private static FirstHouse first;
+    /** The toolkit makes the window itself, so what was begun before waits here. */
+    private static final AtomicReference<FirstHouse> BEGUN = new AtomicReference<>();
 
     /**
      * Begins with the house that is shown first, before there is a toolkit.
@@ -31,11 +33,12 @@ public final class Window extends Application {
      * @param shown false where a file will be shown
      */
     static void begin(boolean shown) {
-        first = new FirstHouse(shown, MainView::warm);
+        BEGUN.set(new FirstHouse(shown, MainView::warm));
     }
 
     @Override
     public void start(Stage stage) {
+        FirstHouse first = BEGUN.get();
         Workbench bench = new Workbench(
                 new Examples(first),
                 SettingsFile.ofUser(),

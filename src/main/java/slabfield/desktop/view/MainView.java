@@ -234,7 +234,7 @@ public final class MainView {
     private Node tabs() {
         Tab holes = tab("Test holes", () -> new HolesTab(bench)),
                 advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
-                system = tab("System", () -> new SystemTab(bench)),
+                system = tab("System", () -> new SystemTab(bench, painting)),
                 air = tab("Air by source", () -> new AirTab(bench)),
                 doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
                 safety = tab("Safety", () -> NotesTab.cautions(bench)),

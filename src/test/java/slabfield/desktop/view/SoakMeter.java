@@ -3,7 +3,6 @@ package slabfield.desktop.view;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -22,7 +21,7 @@ import slabfield.model.Scenario;
 final class SoakMeter {
     private static final int COLLECTIONS = 4;
     /** Between two collections: work that was cancelled ends meanwhile [ms]. */
-    private static final long UNTIL_WORK_ENDS = 400;
+    private static final long UNTIL_WORK_ENDS = 400 + 8 * Long.getLong("slabfield.soak.pause", 0);
 
     private static final String NODE = "javafx.scene.";
     private static final String OWN = "slabfield.desktop.";
@@ -33,7 +32,7 @@ final class SoakMeter {
     /**
      * What is held.
      *
-     * @param heap in use after a forced collection, the least of some [byte]
+     * @param heap size of the objects that are alive, after a collection, the least of some [byte]
      * @param shown nodes in the scenes of all windows
      * @param parts objects of the toolkit's scene packages that are alive, shown or not
      * @param closures listeners and other closures of the window's own code that are alive
@@ -54,7 +53,7 @@ final class SoakMeter {
             long resident,
             Map<String, Long> classes) {
         static final String HEAD =
-                "| after | rounds | heap after a collection | nodes shown | parts of scenes alive | closures alive | houses and predictions alive | threads"
+                "| after | rounds | objects alive | nodes shown | parts of scenes alive | closures alive | houses and predictions alive | threads"
                         + " | open files | memory of the process |\n| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |";
 
         String row(double minutes, int rounds) {
@@ -90,15 +89,16 @@ final class SoakMeter {
     }
 
     static Held held() {
-        MemoryMXBean memory = ManagementFactory.getMemoryMXBean();
+        Map<String, Long> classes = Map.of();
         long heap = Long.MAX_VALUE;
         for (int i = 0; i < COLLECTIONS; i++) {
-            memory.gc();
-            heap = Math.min(heap, memory.getHeapMemoryUsage().getUsed());
             Stand.pause(UNTIL_WORK_ENDS);
             Stand.run(() -> {});
+            String histogram = histogram();
+            long live = live(histogram);
+            if (live < heap) classes = classes(histogram);
+            heap = Math.min(heap, live);
         }
-        Map<String, Long> classes = histogram();
         return new Held(
                 heap,
                 Stand.fx(() -> Window.getWindows().stream()
@@ -127,24 +127,38 @@ final class SoakMeter {
                 .sum();
     }
 
-    /** Live objects of each class; closures of one place in the code count as one class. */
-    private static Map<String, Long> histogram() {
+    /** Number and size of the live objects of each class, after a collection. */
+    private static String histogram() {
         try {
-            String text = (String) ManagementFactory.getPlatformMBeanServer()
+            return (String) ManagementFactory.getPlatformMBeanServer()
                     .invoke(
                             new ObjectName("com.sun.management:type=DiagnosticCommand"),
                             "gcClassHistogram",
                             new Object[] {new String[0]},
                             new String[] {String[].class.getName()});
-            Map<String, Long> out = new HashMap<>();
-            text.lines()
-                    .map(line -> line.strip().split("\\s+"))
-                    .filter(f -> f.length >= 4 && f[0].endsWith(":"))
-                    .forEach(f -> out.merge(f[3].replaceFirst("/0x.*", ""), Long.parseLong(f[1]), Long::sum));
-            return out;
         } catch (JMException reason) {
             throw new IllegalStateException(reason);
         }
+    }
+
+    /** Size of all live objects: the last line is "Total objects bytes" [byte]. */
+    private static long live(String histogram) {
+        return histogram
+                .lines()
+                .filter(line -> line.startsWith("Total"))
+                .mapToLong(line -> Long.parseLong(line.strip().split("\\s+")[2]))
+                .sum();
+    }
+
+    /** Live objects of each class; closures of one place in the code count as one class. */
+    private static Map<String, Long> classes(String histogram) {
+        Map<String, Long> out = new HashMap<>();
+        histogram
+                .lines()
+                .map(line -> line.strip().split("\\s+"))
+                .filter(f -> f.length >= 4 && f[0].endsWith(":"))
+                .forEach(f -> out.merge(f[3].replaceFirst("/0x.*", ""), Long.parseLong(f[1]), Long::sum));
+        return out;
     }
 
     private static long files() {

@@ -193,12 +193,14 @@ final class SoakRound {
             for (String view : page.views())
                 act(() -> stand.guide.findings().view().set(view));
             for (Job job : page.jobs()) {
-                act(job.start());
+                Stand.run(job.start());
+                stand.pulses(1);
                 if (page.title().equals("Diagnosis"))
                     stand.await(
                             "the search is done",
                             () -> !job.search().searching().get());
-                else act(() -> job.search().cancel());
+                else Stand.run(() -> job.search().cancel());
+                rest();
             }
             act(() -> stand.guide
                     .findings()

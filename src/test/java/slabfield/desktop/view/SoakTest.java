@@ -24,7 +24,7 @@ class SoakTest {
     private static final boolean LONG = MINUTES > 0;
 
     /** Rounds before the first look: everything has been shown once, and caches are full. */
-    private static final int WARM = 2;
+    private static final int WARM = LONG ? 3 : 2;
 
     private static final int ROUNDS = 2;
     /** Minutes between two looks of a long run. */

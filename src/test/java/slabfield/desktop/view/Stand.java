@@ -265,6 +265,16 @@ final class Stand implements AutoCloseable {
         run(() -> robot.mousePress(MouseButton.PRIMARY));
     }
 
+    /** Moves the mouse on from where it is, in some steps [px]. */
+    void moveBy(double right, double down) {
+        Point2D from = fx(robot::getMousePosition);
+        for (int i = 1; i <= 4; i++) {
+            double part = i / 4.0;
+            run(() -> robot.mouseMove(from.getX() + part * right, from.getY() + part * down));
+            pulses(1);
+        }
+    }
+
     void release() {
         run(() -> robot.mouseRelease(MouseButton.PRIMARY));
     }
