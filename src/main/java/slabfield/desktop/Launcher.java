@@ -27,6 +27,7 @@ public final class Launcher {
     public static int open(List<String> args) {
         if (!hasScreen(System.getProperty("os.name"), System.getenv())) return refused();
         System.setProperty("java.awt.headless", "true");
+        Window.begin(args.isEmpty());
         Logger toolkit = Logger.getLogger("javafx");
         toolkit.setLevel(Level.SEVERE);
         try {

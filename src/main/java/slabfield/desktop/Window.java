@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -23,15 +24,21 @@ public final class Window extends Application {
     private static final String TIMING = "slabfield.timing";
     private static final String END = "end";
 
-    private FirstHouse first;
+    /** The toolkit makes the window itself, so what was begun before waits here. */
+    private static final AtomicReference<FirstHouse> BEGUN = new AtomicReference<>();
 
-    @Override
-    public void init() {
-        first = new FirstHouse(getParameters().getUnnamed().isEmpty(), MainView::warm);
+    /**
+     * Begins with the house that is shown first, before there is a toolkit.
+     *
+     * @param shown false where a file will be shown
+     */
+    static void begin(boolean shown) {
+        BEGUN.set(new FirstHouse(shown, MainView::warm));
     }
 
     @Override
     public void start(Stage stage) {
+        FirstHouse first = BEGUN.get();
         Workbench bench = new Workbench(
                 new Examples(first),
                 SettingsFile.ofUser(),
@@ -56,10 +63,11 @@ public final class Window extends Application {
                         new DaemonRunner("lessons", Platform::runLater), new DaemonRunner("find", Platform::runLater)));
         MainView view = new MainView(stage, guide, new DaemonRunner("paint", Platform::runLater));
         if (System.getProperty(TIMING) != null) view.onFirstMap(Window::time);
-        view.show();
         Optional<Path> file = getParameters().getUnnamed().stream().findFirst().map(Path::of);
+        boolean known = file.isEmpty() && first.startAtOnce(bench.solving());
+        view.show();
         file.ifPresentOrElse(bench::open, view::welcome);
-        if (bench.document().file().get().isEmpty()) bench.solving().start(first.solver());
+        if (!known && bench.document().file().get().isEmpty()) bench.solving().start(first.solver());
     }
 
     /** Writes how long the start took, from the start of the process to the first map; ends the program where "end" is asked for. */

@@ -2,12 +2,11 @@ package slabfield.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slabfield.advice.Suggestion;
-import slabfield.equipment.FanPlacement;
 import slabfield.equipment.FanRanking;
 import slabfield.equipment.Sizing;
+import slabfield.equipment.SystemCurve;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.figure.Charts;
@@ -15,16 +14,11 @@ import slabfield.figure.Figure;
 import slabfield.figure.MapStyle;
 import slabfield.model.House;
 import slabfield.model.Scenario;
-import slabfield.model.Source.FanCurve;
-import slabfield.network.SlabSolver;
 import slabfield.quantity.Unit;
 import slabfield.readings.Comparison;
 
 /** Charts made of what sizing, advice and comparison found. */
 public final class Curves {
-    /** Parts of the fan's pressure with which the house is solved to trace its system curve. */
-    private static final double[] SPEEDS = {0.15, 0.35, 0.6, 0.8, 1, 1.25};
-
     private Curves() {}
 
     /** Readings of a stage over their predictions; empty where no hole has both. */
@@ -40,47 +34,12 @@ public final class Curves {
     /** The chosen fan against pipe and slab in its first place; empty where no fan could be solved. */
     public static Optional<Figure> system(Sizing sizing, MapStyle look) {
         return sizing.chosen()
-                .flatMap(chosen -> systemCurve(chosen)
-                        .map(curve -> Charts.system(
-                                sizing.scenario().name(), chosen.fan().offer().id(), curve, look)));
-    }
-
-    /**
-     * Traces the system curve: the house is solved with the fan's pressures scaled, and each solve gives one flow and the
-     * rise that drives it.
-     */
-    static Optional<Charts.SystemCurve> systemCurve(FanRanking.Ranked chosen) {
-        Map<String, Double> flows = FanPlacement.flows(chosen.solved());
-        if (flows.isEmpty()) return Optional.empty();
-        String place = flows.keySet().iterator().next();
-        FanCurve curve = chosen.fan().curve();
-        List<double[]> system = new ArrayList<>(List.of(new double[] {0, 0})), slab = new ArrayList<>();
-        for (double speed : SPEEDS) {
-            Scenario tried = FanPlacement.with(chosen.solved().scenario(), scaled(curve, speed));
-            Result result = SlabSolver.solve(tried, SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
-            if (!(result instanceof Result.Solved solved)) continue;
-            double flow = FanPlacement.flows(solved).get(place);
-            system.add(new double[] {flow, speed * rise(curve, flow)});
-            solved.suction(place).ifPresent(s -> slab.add(new double[] {flow, -s.pressure()}));
-        }
-        List<double[]> fan = new ArrayList<>();
-        for (int i = 0; i < curve.flows().size(); i++)
-            fan.add(new double[] {curve.flows().get(i), curve.rises().get(i)});
-        double flow = flows.get(place);
-        return Optional.of(new Charts.SystemCurve(fan, system, slab, flow, rise(curve, flow)));
-    }
-
-    private static FanCurve scaled(FanCurve curve, double factor) {
-        return new FanCurve(
-                curve.flows(), curve.rises().stream().map(r -> factor * r).toList());
-    }
-
-    /** Rise on straight lines between the points, the last slopes beyond them [Pa]. */
-    static double rise(FanCurve curve, double flow) {
-        List<Double> q = curve.flows(), p = curve.rises();
-        int i = 0;
-        while (i < q.size() - 2 && flow > q.get(i + 1)) i++;
-        return p.get(i) + (p.get(i + 1) - p.get(i)) * (flow - q.get(i)) / (q.get(i + 1) - q.get(i));
+                .flatMap(chosen -> SystemCurve.of(chosen, Progress.NONE))
+                .map(c -> Charts.system(
+                        sizing.scenario().name(),
+                        c.name(),
+                        new Charts.SystemCurve(c.fan(), c.system(), c.slab(), c.flow(), c.rise()),
+                        look));
     }
 
     /** Options of fans and of advice: vacuum at the weakest place against the air drawn from the room. */

@@ -138,7 +138,10 @@ final class ChecklistTab extends BorderPane {
 
     private void update() {
         boolean there = checklist.record().get().isPresent();
-        for (Node node : List.of(side, entry, by, when)) node.setVisible(there);
+        for (Node node : List.of(side, entry, by, when)) {
+            node.setVisible(there);
+            node.setManaged(there);
+        }
         saveAs.setVisible(bench.document().file().get().isEmpty());
         saveAs.setManaged(saveAs.isVisible());
         checklist.record().get().ifPresent(record -> {

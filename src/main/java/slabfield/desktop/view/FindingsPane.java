@@ -22,7 +22,6 @@ import slabfield.figure.Bounds;
 import slabfield.figure.Box;
 import slabfield.figure.Figures;
 import slabfield.figure.MapStyle;
-import slabfield.figure.PlanView;
 import slabfield.figure.VacuumMap;
 
 /** What readings and drawing together tell: a page at a time, with its picture, its sentences and its tables. */
@@ -36,6 +35,7 @@ final class FindingsPane extends BorderPane {
     private final Guide guide;
     private final Findings findings;
     private final PlanPicture picture;
+    private final PlanRoom view;
     private final PlanPicture key;
     private final ScrollPane keyScroll;
     private final Label caption = Parts.paragraph("", "soft");
@@ -48,6 +48,7 @@ final class FindingsPane extends BorderPane {
         this.guide = guide;
         this.findings = guide.findings();
         this.picture = new PlanPicture(painting, "Picture of the page");
+        this.view = new PlanRoom(picture);
         this.key = new PlanPicture(painting, "Key of the map");
         this.keyScroll = new ScrollPane(key);
         this.tables = new SheetTables(guide);
@@ -68,6 +69,11 @@ final class FindingsPane extends BorderPane {
         write();
         draw();
         mark();
+    }
+
+    /** Where plans are shown, moved and enlarged. */
+    PlanRoom plan() {
+        return view;
     }
 
     private Node pages() {
@@ -150,10 +156,10 @@ final class FindingsPane extends BorderPane {
         caption.setManaged(!line.isEmpty());
         fade();
         picture.setAccessibleText(now.map(Picture::description).orElse(line));
-        if (now.isEmpty()) picture.show(Optional.empty());
+        if (now.isEmpty()) view.showOther(Optional.empty());
         else if (now.get() instanceof Picture.Plan p) plan(p);
         else if (now.get() instanceof Picture.Drawn d)
-            picture.show(Optional.of((canvas, box) -> Figures.panel(d.figure(), canvas, box.inset(6))));
+            view.showOther(Optional.of((canvas, box) -> Figures.panel(d.figure(), canvas, box.inset(6))));
     }
 
     /** A picture of what was found fades with it; the map of the house is always that of the house as it is. */
@@ -167,13 +173,10 @@ final class FindingsPane extends BorderPane {
 
     private void plan(Picture.Plan p) {
         MapStyle style = guide.bench().look().style().get();
-        picture.show(Optional.of((canvas, box) -> VacuumMap.drawPlan(
-                canvas,
-                p.result(),
-                style,
-                p.layers(),
-                PlanView.fit(Bounds.of(p.result().scenario()), foot(box, style)),
-                box)));
+        view.show(
+                Bounds.of(p.result().scenario()),
+                style.fontScale(),
+                (canvas, at, box) -> VacuumMap.drawPlan(canvas, p.result(), style, p.layers(), at, box));
         double size = Math.min(LARGEST_KEY, style.fontScale());
         key.setMinHeight(KEY_HEIGHT * size);
         key.show(Optional.of((canvas, box) -> VacuumMap.drawLegend(
@@ -182,11 +185,5 @@ final class FindingsPane extends BorderPane {
                 style.withFontScale(size),
                 p.layers(),
                 new Box(4, 4, box.right() - 2, box.bottom()))));
-    }
-
-    /** The part of a plan's box that its foot leaves free. */
-    private static Box foot(Box box, MapStyle style) {
-        Box inside = box.inset(8);
-        return new Box(inside.left(), inside.top(), inside.right(), inside.bottom() - 20 * style.fontScale());
     }
 }

@@ -55,6 +55,7 @@ public final class MainView {
     private final Workbench bench;
     private final FileActions files;
     private final MapPane map;
+    private final AfterMap afterMap;
     private final BorderPane root = new BorderPane();
     private final TabPane tabs = new TabPane();
     private final Map<Place, Tab> places = new EnumMap<>(Place.class);
@@ -76,6 +77,7 @@ public final class MainView {
         stage.setScene(scene);
         this.files = new FileActions(stage, bench, guide.sight()::figure);
         this.map = new MapPane(bench, guide.sight(), painting);
+        this.afterMap = new AfterMap(map.key());
         this.welcome = new WelcomePane(bench, files, map);
         welcome.hide();
         whole.getChildren().add(welcome);
@@ -97,6 +99,11 @@ public final class MainView {
     /** Paints a map where nobody sees it, so that the first one on the screen finds all that it needs loaded. */
     public static void warm(Result result) {
         MapPainter.warm(result);
+    }
+
+    /** True once every part of the window stands; the first map comes before some of them. */
+    public boolean isWhole() {
+        return afterMap.made().get();
     }
 
     public void show() {
@@ -213,8 +220,10 @@ public final class MainView {
     }
 
     private Node side() {
-        VBox content = new VBox(new HeadlinePane(bench), new InspectorPane(bench), new HousePane(bench));
+        VBox content = new VBox();
         content.getStyleClass().add("side");
+        afterMap.then(() ->
+                content.getChildren().setAll(new HeadlinePane(bench), new InspectorPane(bench), new HousePane(bench)));
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -225,7 +234,7 @@ public final class MainView {
     private Node tabs() {
         Tab holes = tab("Test holes", () -> new HolesTab(bench)),
                 advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
-                system = tab("System", () -> new SystemTab(bench)),
+                system = tab("System", () -> new SystemTab(bench, painting)),
                 air = tab("Air by source", () -> new AirTab(bench)),
                 doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
                 safety = tab("Safety", () -> NotesTab.cautions(bench)),
@@ -274,12 +283,15 @@ public final class MainView {
         if (place == Place.FILE) files.save();
     }
 
-    /** A tab whose content is made when it is first looked at. */
-    private static Tab tab(String title, Supplier<Node> content) {
+    /** A tab whose content is made when it is first looked at, and the first map is there. */
+    private Tab tab(String title, Supplier<Node> content) {
         Tab tab = new Tab(title);
         tab.setClosable(false);
         tab.selectedProperty().addListener((o, was, is) -> {
-            if (is && tab.getContent() == null) tab.setContent(content.get());
+            if (is)
+                afterMap.then(() -> {
+                    if (tab.getContent() == null) tab.setContent(content.get());
+                });
         });
         return tab;
     }

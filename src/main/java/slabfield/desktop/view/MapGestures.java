@@ -31,13 +31,11 @@ final class MapGestures {
     private final Drawing drawing;
     private final ViewPort port;
     private final ObjectProperty<Optional<Point>> probe;
+    private final PanZoom moves;
     private final ContextMenu menu = new ContextMenu();
     private final PerFrame frame = new PerFrame();
     private boolean panning;
-    private boolean panned;
     private boolean space;
-    private double lastX;
-    private double lastY;
 
     MapGestures(MapPane pane, Workbench bench, ViewPort port, ObjectProperty<Optional<Point>> probe) {
         this.pane = pane;
@@ -45,6 +43,7 @@ final class MapGestures {
         this.drawing = bench.drawing();
         this.port = port;
         this.probe = probe;
+        this.moves = new PanZoom(pane, port);
         pane.setOnMouseMoved(e -> frame.next(() -> moved(e)));
         pane.setOnMouseExited(e -> {
             frame.flush();
@@ -54,10 +53,6 @@ final class MapGestures {
         pane.setOnMouseDragged(e -> frame.next(() -> dragged(e)));
         pane.setOnMouseReleased(this::released);
         pane.setOnContextMenuRequested(this::stateMenu);
-        pane.setOnScroll(e -> {
-            if (!e.isInertia() && e.getDeltaY() != 0) port.zoom(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
-        });
-        pane.setOnZoom(e -> port.zoom(e.getZoomFactor(), e.getX(), e.getY()));
         pane.setOnKeyPressed(this::key);
         pane.setOnKeyReleased(e -> {
             if (e.getCode() == KeyCode.SPACE) space = false;
@@ -98,9 +93,7 @@ final class MapGestures {
         frame.flush();
         pane.requestFocus();
         menu.hide();
-        lastX = e.getX();
-        lastY = e.getY();
-        panned = false;
+        moves.press(e.getX(), e.getY());
         panning = e.getButton() != MouseButton.PRIMARY || space;
         if (panning) return;
         probe.set(Optional.empty());
@@ -111,12 +104,7 @@ final class MapGestures {
 
     private void dragged(MouseEvent e) {
         if (panning) {
-            panned |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
-            if (!panned) return;
-            probe.set(Optional.empty());
-            port.pan(e.getX() - lastX, e.getY() - lastY);
-            lastX = e.getX();
-            lastY = e.getY();
+            if (moves.drag(e.getX(), e.getY())) probe.set(Optional.empty());
         } else drawing.drag(pointer(e));
     }
 
@@ -130,7 +118,7 @@ final class MapGestures {
     }
 
     private void stateMenu(ContextMenuEvent e) {
-        if (panned) return;
+        if (moves.hasPanned()) return;
         Point at = port.plan(e.getX(), e.getY());
         double reach = port.metres(bench.look().reach(false));
         Pointer p = Pointer.at(at, reach);
@@ -191,21 +179,13 @@ final class MapGestures {
             }
             case PLUS, ADD, EQUALS, MINUS, SUBTRACT, DIGIT0, NUMPAD0, HOME -> {
                 if (!selecting) return;
-                zoom(e.getCode());
+                moves.key(e.getCode());
             }
             default -> {
                 return;
             }
         }
         e.consume();
-    }
-
-    private void zoom(KeyCode code) {
-        switch (code) {
-            case PLUS, ADD, EQUALS -> port.zoom(1.25);
-            case MINUS, SUBTRACT -> port.zoom(0.8);
-            default -> port.fit();
-        }
     }
 
     private void arrow(int right, int up) {

@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,6 +27,8 @@ final class MarksTab extends BorderPane {
     /** While the map follows a drag the profile is drawn no more often than this. */
     private static final Duration LEAST = Duration.millis(80);
 
+    private static final double APART = 12;
+
     private final Workbench bench;
     private final Sight sight;
     private final PlanPicture chart;
@@ -45,6 +48,7 @@ final class MarksTab extends BorderPane {
         scroll.setFitToWidth(true);
         scroll.setPrefWidth(330);
         setRight(scroll);
+        setMargin(left, new Insets(0, APART, 0, 0));
         sight.cut().addListener((o, was, is) -> draw());
         Throttle drawn = new Throttle(LEAST, this::draw), listed = new Throttle(LEAST, this::list);
         bench.solving().picture().addListener((o, was, is) -> {

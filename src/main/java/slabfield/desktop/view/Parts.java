@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
@@ -43,7 +45,10 @@ final class Parts {
         return label;
     }
 
-    /** Buttons side by side of which exactly one is down: that of a property's value, if it has one. */
+    /**
+     * Buttons side by side of which exactly one is down: that of a property's value, if it has one. The property does not
+     * keep them alive: a row that is no longer shown is forgotten.
+     */
     static <T> HBox choice(String what, List<T> values, Function<T, String> words, ObjectProperty<T> property) {
         HBox row = new HBox();
         row.getStyleClass().add("choice");
@@ -60,9 +65,15 @@ final class Parts {
                 button.setSelected(true);
                 property.set(value);
             });
-            property.addListener((o, was, is) -> button.setSelected(value.equals(is)));
             row.getChildren().add(button);
         }
+        ChangeListener<T> follows = (o, was, is) -> {
+            for (int i = 0; i < values.size(); i++)
+                ((ToggleButton) row.getChildren().get(i))
+                        .setSelected(values.get(i).equals(is));
+        };
+        row.getProperties().put(ChangeListener.class, follows);
+        property.addListener(new WeakChangeListener<>(follows));
         return row;
     }
 

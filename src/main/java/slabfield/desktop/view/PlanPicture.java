@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
@@ -11,6 +12,8 @@ import slabfield.figure.Canvas;
 
 /** Something drawn to fill its room, painted away from the thread of the screen whenever the room or the drawing changes. */
 final class PlanPicture extends Region {
+    private static final PseudoClass EMPTY = PseudoClass.getPseudoClass("empty");
+
     private final TaskRunner runner;
     private final ImageView view = new ImageView();
     private Optional<BiConsumer<Canvas, Box>> drawing = Optional.empty();
@@ -22,6 +25,7 @@ final class PlanPicture extends Region {
     PlanPicture(TaskRunner runner, String what) {
         this.runner = runner;
         getStyleClass().add("picture");
+        pseudoClassStateChanged(EMPTY, true);
         getChildren().add(view);
         setMinSize(40, 40);
         setPrefSize(400, 260);
@@ -32,6 +36,7 @@ final class PlanPicture extends Region {
     /** Shows a drawing; empty for nothing. */
     void show(Optional<BiConsumer<Canvas, Box>> what) {
         drawing = what;
+        pseudoClassStateChanged(EMPTY, what.isEmpty());
         if (what.isEmpty()) view.setImage(null);
         drawnWidth = 0;
         requestLayout();

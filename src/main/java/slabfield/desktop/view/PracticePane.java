@@ -91,9 +91,9 @@ final class PracticePane extends BorderPane {
         Parts.fill(
                 table,
                 List.of(
-                        Parts.column("Place", 130, Practice.Reading::place),
-                        Parts.numbers("Expected", 100, Practice.Reading::expected),
-                        Parts.numbers("Read", 100, Practice.Reading::read)),
+                        Parts.column("Place", 100, Practice.Reading::place),
+                        Parts.numbers("Expected", 110, Practice.Reading::expected),
+                        Parts.numbers("Read", 125, Practice.Reading::read)),
                 guide.bench().look().presentation().get());
         Parts.asHighAsItsRows(table);
         return table;

@@ -24,7 +24,9 @@ import slabfield.figure.VacuumMap;
 
 /** Two maps of one house over each other, parted by a divider that is dragged or moved with the arrow keys. */
 final class SwipePane extends Region {
-    private static final double HANDLE = 44;
+    /** Width in which the divider is grabbed [px]; a finger needs it. */
+    static final double HANDLE = 44;
+
     private static final double STEP = 0.02;
 
     private final PlanPicture before;
@@ -34,6 +36,7 @@ final class SwipePane extends Region {
     private final Label left = Parts.label("", "side-name");
     private final Label right = Parts.label("", "side-name");
     private final Rectangle clip = new Rectangle();
+    private double grabbed;
     private final DoubleProperty divider = new SimpleDoubleProperty(0.5);
 
     SwipePane(TaskRunner painting) {
@@ -52,7 +55,7 @@ final class SwipePane extends Region {
         setAccessibleHelp(
                 "Left and right arrow keys move the divider between the two maps; Home and End show one of them alone.");
         divider.addListener((o, was, is) -> requestLayout());
-        setOnMousePressed(this::move);
+        setOnMousePressed(this::grab);
         setOnMouseDragged(this::move);
         setOnKeyPressed(this::key);
         setMinSize(200, 160);
@@ -63,9 +66,16 @@ final class SwipePane extends Region {
         return divider;
     }
 
-    private void move(MouseEvent e) {
+    /** A finger beside the divider grabs it where it stands; further off the divider comes to it. */
+    private void grab(MouseEvent e) {
         requestFocus();
-        divider.set(Math.max(0, Math.min(1, e.getX() / getWidth())));
+        double off = divider.get() * getWidth() - e.getX();
+        grabbed = Math.abs(off) <= HANDLE / 2 ? off : 0;
+        move(e);
+    }
+
+    private void move(MouseEvent e) {
+        divider.set(Math.max(0, Math.min(1, (e.getX() + grabbed) / getWidth())));
         e.consume();
     }
 

@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
@@ -19,14 +20,19 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import slabfield.desktop.viewmodel.SystemPart;
 import slabfield.desktop.viewmodel.SystemSizing;
+import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.figure.Figure;
+import slabfield.figure.Figures;
 
 /** Fans and pipes that were tried, and what follows from the best fan. */
 final class SystemTab extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
+    private static final String CURVE = "Fan curve";
+    private static final double CURVE_HEIGHT = 330;
     private static final List<String> TITLES =
-            List.of("Fans", "Pipes", "Worst day", "Seasons", "House pressure", "Year");
+            List.of("Fans", CURVE, "Pipes", "Worst day", "Seasons", "House pressure", "Year");
 
     private final Workbench bench;
     private final Label headline = Parts.paragraph("", "name");
@@ -34,19 +40,24 @@ final class SystemTab extends VBox {
     private final ObjectProperty<String> chosen = new SimpleObjectProperty<>(TITLES.get(0));
     private final HBox choice = Parts.choice("Part of the system", TITLES, t -> t, chosen);
 
-    SystemTab(Workbench bench) {
+    private final PlanPicture curve;
+
+    /** @param painting of the fan's curve */
+    SystemTab(Workbench bench, TaskRunner painting) {
         this.bench = bench;
+        this.curve = new PlanPicture(painting, "Curve of the fan and of the system");
+        curve.setMinHeight(CURVE_HEIGHT);
         getStyleClass().add("tab-body");
         body.getStyleClass().add("system");
         ScrollPane scroll = new ScrollPane(body);
         scroll.setFitToWidth(true);
         scroll.setAccessibleText("Sizes of the system");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(first(), headline, scroll);
+        getChildren().addAll(first(), message(), headline, scroll);
         bench.sizing().search().found().addListener((o, was, is) -> update());
         bench.sizing().search().outOfDate().addListener((o, was, is) -> body.pseudoClassStateChanged(STALE, is));
         bench.units().shown().addListener((o, was, is) -> update());
-        bench.look().presentation().addListener((o, was, is) -> update());
+        bench.look().style().addListener((o, was, is) -> update());
         chosen.addListener((o, was, is) -> update());
         update();
     }
@@ -68,14 +79,15 @@ final class SystemTab extends VBox {
             shown.managedProperty().bind(sizing.search().searching());
         }
         choice.setMinWidth(USE_PREF_SIZE);
-        Label message = Parts.label("", "soft");
-        message.setMaxWidth(Double.MAX_VALUE);
-        message.textProperty().bind(sizing.search().message());
-        message.textProperty().addListener((o, was, is) -> Parts.tip(message, is));
-        HBox.setHgrow(message, Priority.ALWAYS);
-        HBox first = new HBox(8, start, cancel, progress, choice, message);
+        HBox first = new HBox(8, start, cancel, progress, choice);
         first.setAlignment(Pos.CENTER_LEFT);
         return first;
+    }
+
+    private Label message() {
+        Label message = Parts.paragraph("", "soft");
+        message.textProperty().bind(bench.sizing().search().message());
+        return message;
     }
 
     private void update() {
@@ -91,7 +103,16 @@ final class SystemTab extends VBox {
             if (!part.columns().isEmpty()) shown.add(table(part));
             part.after().forEach(s -> shown.add(Parts.paragraph("\u2022 " + s, "soft")));
         });
+        if (chosen.get().equals(CURVE)) shown.addAll(curve());
         body.getChildren().setAll(shown);
+    }
+
+    private List<Node> curve() {
+        Optional<Figure> figure = bench.sizing().curve(bench.look().style().get());
+        if (figure.isEmpty()) return List.of(Parts.paragraph("No fan was solved, so there is no curve to draw."));
+        curve.show(figure.map(f -> (canvas, box) -> Figures.panel(f, canvas, box.inset(6))));
+        curve.setAccessibleText(figure.get().description());
+        return List.of(curve);
     }
 
     private TableView<SystemPart.Row> table(SystemPart part) {

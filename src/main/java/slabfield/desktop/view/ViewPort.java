@@ -18,6 +18,7 @@ final class ViewPort {
     private double width = 1;
     private double height = 1;
     private boolean whole = true;
+    private double margin = MARGIN;
 
     ReadOnlyObjectProperty<PlanView> view() {
         return view.getReadOnlyProperty();
@@ -47,6 +48,13 @@ final class ViewPort {
         fit();
     }
 
+    /** Takes a margin that is enlarged with the letters. */
+    void enlarge(double letters) {
+        if (margin == MARGIN * letters) return;
+        margin = MARGIN * letters;
+        if (whole) fit();
+    }
+
     void size(double newWidth, double newHeight) {
         double dx = (newWidth - width) / 2, dy = (newHeight - height) / 2;
         width = newWidth;
@@ -58,7 +66,7 @@ final class ViewPort {
     /** Shows the whole plan. */
     void fit() {
         whole = true;
-        double side = Math.min(MARGIN, Math.min(width, height) / 4);
+        double side = Math.min(margin, Math.min(width, height) / 4);
         view.set(PlanView.fit(
                 plan, new Box(side, side, Math.max(side + 1, width - side), Math.max(side + 1, height - side))));
     }

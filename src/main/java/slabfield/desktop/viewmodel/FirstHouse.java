@@ -50,6 +50,13 @@ public final class FirstHouse {
         return read.join();
     }
 
+    /** Starts the window's solving with the answer, where it is known already; false where it is not. */
+    public boolean startAtOnce(Solving solving) {
+        if (!solved.isDone() || solved.isCompletedExceptionally()) return false;
+        solving.start(solved.join());
+        return true;
+    }
+
     /** Solves as usual, but for the first house, which is solved already or very soon. */
     public Solving.Solver solver() {
         return (scenario, extent, progress) ->

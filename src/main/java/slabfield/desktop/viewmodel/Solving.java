@@ -116,6 +116,17 @@ public final class Solving {
         next = solver;
     }
 
+    /** As {@link #start()}, with the answer; one of another house is not taken. */
+    public void start(Result answer) {
+        if (answer.scenario() != document.scenario().get()) {
+            changed();
+            return;
+        }
+        asked++;
+        anotherHouse = false;
+        show(asked, false, true, answer);
+    }
+
     private void changed() {
         asked++;
         if (dragging.get() && !anotherHouse) {

@@ -6,7 +6,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 import slabfield.equipment.FanRanking;
 import slabfield.equipment.HousePressure;
 import slabfield.equipment.Sizing;
+import slabfield.equipment.SystemCurve;
 import slabfield.field.Progress;
+import slabfield.figure.Charts;
+import slabfield.figure.Figure;
+import slabfield.figure.MapStyle;
 import slabfield.model.NominalPipe;
 import slabfield.model.Scenario;
 
@@ -17,21 +21,32 @@ public final class SystemSizing {
         Sizing size(Scenario scenario, Progress progress);
     }
 
+    /**
+     * What was found.
+     *
+     * @param curve of the fan that was chosen; empty where none was
+     */
+    public record Sized(Sizing sizing, Optional<SystemCurve> curve) {
+        static Sized of(Sizing sizing, Progress progress) {
+            return new Sized(sizing, sizing.chosen().flatMap(fan -> SystemCurve.of(fan, uncounted(progress))));
+        }
+    }
+
     private final Units units;
-    private final HouseSearch<Sizing> search;
+    private final HouseSearch<Sized> search;
 
     public SystemSizing(Document document, Units units, Sizer sizer, TaskRunner runner) {
         this.units = units;
         this.search = new HouseSearch<>(
                 document,
-                (s, p) -> sizer.size(s, counted(p, solves(s))),
+                (s, p) -> Sized.of(sizer.size(s, counted(p, solves(s))), p),
                 runner,
                 new HouseSearch.Phrases(
                         "Each fan and each size of pipe is tried by solving the house with it; nothing is changed.",
                         "Trying fans and pipes in the whole network",
                         "sizing",
                         "Size again."),
-                SystemSizing::summary);
+                found -> summary(found.sizing()));
     }
 
     /** Sizing as the program does it. */
@@ -64,6 +79,21 @@ public final class SystemSizing {
         return (cold ? 2 : 1) * fans + NominalPipe.values().length + 2 + seasons;
     }
 
+    /** What can be stopped but does not count. */
+    private static Progress uncounted(Progress whole) {
+        return new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return whole.isCancelled();
+            }
+
+            @Override
+            public void step(int part, int of, double residual) {
+                return;
+            }
+        };
+    }
+
     /** One count over all parts of the work, each of which counts from the start. */
     private static Progress counted(Progress whole, int total) {
         AtomicInteger done = new AtomicInteger();
@@ -81,7 +111,7 @@ public final class SystemSizing {
     }
 
     /** How the sizing stands. */
-    public HouseSearch<Sizing> search() {
+    public HouseSearch<Sized> search() {
         return search;
     }
 
@@ -93,12 +123,27 @@ public final class SystemSizing {
 
     /** What was found, in the units shown; empty before. */
     public List<SystemPart> parts() {
-        return search.found().get().map(s -> new SystemPages(s, units).parts()).orElse(List.of());
+        return search.found()
+                .get()
+                .map(s -> new SystemPages(s.sizing(), units).parts())
+                .orElse(List.of());
     }
 
     /** The outcome in a sentence or two; empty before. */
     public String headline() {
-        return search.found().get().map(this::headline).orElse("");
+        return search.found().get().map(s -> headline(s.sizing())).orElse("");
+    }
+
+    /** The chosen fan's curve with that of the system, and where they meet; empty before, and where no fan was solved. */
+    public Optional<Figure> curve(MapStyle look) {
+        return search.found()
+                .get()
+                .flatMap(s -> s.curve()
+                        .map(c -> Charts.system(
+                                s.sizing().scenario().name(),
+                                c.name(),
+                                new Charts.SystemCurve(c.fan(), c.system(), c.slab(), c.flow(), c.rise()),
+                                look)));
     }
 
     private String headline(Sizing sizing) {

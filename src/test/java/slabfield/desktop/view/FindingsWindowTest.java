@@ -23,6 +23,7 @@ import slabfield.desktop.viewmodel.find.Sheet;
 import slabfield.desktop.viewmodel.guide.Guide.Mode;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.figure.PlanView;
 import slabfield.model.Scenario;
 import slabfield.model.SealState;
 import slabfield.model.Stage;
@@ -213,6 +214,29 @@ class FindingsWindowTest {
         assertThat(all(".findings .table-view .button"))
                 .isNotEmpty()
                 .allSatisfy(n -> assertThat(n.getAccessibleText()).startsWith("Core S2 at"));
+    }
+
+    @Test
+    void aPlanIsEnlargedAndMovedAsTheMapOfTheHouseIs() {
+        Stand.run(() -> stand.guide.mode().set(Mode.FINDINGS));
+        turnTo("Plans");
+        FindingsPane pane = stand.node(".findings", FindingsPane.class);
+        PlanPicture picture = stand.node(".findings .picture", PlanPicture.class);
+        PlanView whole = Stand.fx(() -> pane.plan().port().view().get());
+        Stand.run(picture::requestFocus);
+        stand.key(KeyCode.PLUS);
+        PlanView larger = Stand.fx(() -> pane.plan().port().view().get());
+        assertThat(larger.scale()).isGreaterThan(1.2 * whole.scale());
+        stand.hover(picture);
+        stand.press();
+        stand.moveBy(40, 30);
+        stand.release();
+        PlanView moved = Stand.fx(() -> pane.plan().port().view().get());
+        assertThat(moved.scale()).isEqualTo(larger.scale());
+        assertThat(moved.originX() - larger.originX()).isBetween(30.0, 41.0);
+        assertThat(moved.originY() - larger.originY()).isBetween(22.0, 31.0);
+        stand.key(KeyCode.HOME);
+        assertThat(Stand.fx(() -> pane.plan().port().view().get())).isEqualTo(whole);
     }
 
     @Test

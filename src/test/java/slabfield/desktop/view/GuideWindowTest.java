@@ -1,6 +1,7 @@
 package slabfield.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -80,6 +81,37 @@ class GuideWindowTest {
         stand.key(javafx.scene.input.KeyCode.RIGHT);
         stand.await("the divider moved", () -> stand.guide.options().divider().get() > before);
         assertThat(labels()).contains("as drawn", "variant");
+    }
+
+    @Test
+    void aFingerBesideTheDividerGrabsItWhereItStands() {
+        mode(Mode.COMPARE);
+        fire("Branch from this");
+        Stand.run(() -> stand.bench.seal("sump", SealState.SEALED));
+        stand.await("both are solved", () -> stand.guide.options().pair().get().isPresent());
+        SwipePane swipe = stand.node(".swipe", SwipePane.class);
+        Stand.run(() -> swipe.divider().set(0.5));
+        stand.hover(swipe);
+        stand.moveBy(-SwipePane.HANDLE / 2 + 3, 60);
+        stand.press();
+        stand.pulses(1);
+        assertThat(Stand.fx(() -> swipe.divider().get())).isEqualTo(0.5, within(0.003));
+        stand.moveBy(80, 0);
+        stand.release();
+        assertThat(Stand.fx(() -> (swipe.divider().get() - 0.5) * swipe.getWidth()))
+                .isCloseTo(80, within(3.0));
+        assertThat(SwipePane.HANDLE).isGreaterThanOrEqualTo(44);
+    }
+
+    @Test
+    void whatTheMapShowsIsChosenInOneRow() {
+        List<Double> tops = Stand.fx(() -> ((javafx.scene.layout.Pane)
+                        all(".map-part .sight").iterator().next())
+                .getChildren().stream()
+                        .map(n -> Math.rint(n.getBoundsInParent().getCenterY()))
+                        .distinct()
+                        .toList());
+        assertThat(tops).hasSize(1);
     }
 
     @Test

@@ -34,7 +34,8 @@ import slabfield.model.Scenario;
 
 /** The real window on a screen, with hands: mouse and keys as the toolkit gets them from the system. */
 final class Stand implements AutoCloseable {
-    private static final long PATIENCE = 60;
+    /** How long something may take [s]; longer where a machine may stand still meanwhile. */
+    private static final long PATIENCE = Long.getLong("slabfield.patience", 60);
 
     final Workbench bench;
     final Guide guide;
@@ -64,9 +65,14 @@ final class Stand implements AutoCloseable {
     }
 
     static Stand open(Scenario scenario, double width, double height) {
-        return fx(() -> {
+        return open(List.of(new Example("house.json", scenario)), width, height);
+    }
+
+    /** @param examples the first is open at the start */
+    static Stand open(List<Example> examples, double width, double height) {
+        Stand stand = fx(() -> {
             Workbench bench = new Workbench(
-                    List.of(new Example("house.json", scenario)),
+                    examples,
                     new Forgetful(),
                     new Workbench.Runners(runner("solve"), runner("compare"), runner("advise"), runner("size")));
             Stage stage = new Stage();
@@ -83,6 +89,8 @@ final class Stand implements AutoCloseable {
             bench.solving().start();
             return new Stand(guide, stage, view);
         });
+        stand.await("every part of the window stands", stand.view::isWhole);
+        return stand;
     }
 
     private static DaemonRunner runner(String name) {
@@ -255,6 +263,16 @@ final class Stand implements AutoCloseable {
 
     void press() {
         run(() -> robot.mousePress(MouseButton.PRIMARY));
+    }
+
+    /** Moves the mouse on from where it is, in some steps [px]. */
+    void moveBy(double right, double down) {
+        Point2D from = fx(robot::getMousePosition);
+        for (int i = 1; i <= 4; i++) {
+            double part = i / 4.0;
+            run(() -> robot.mouseMove(from.getX() + part * right, from.getY() + part * down));
+            pulses(1);
+        }
     }
 
     void release() {

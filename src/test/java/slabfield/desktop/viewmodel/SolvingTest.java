@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Convergence;
+import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.model.Scenario;
 import slabfield.model.Target;
@@ -60,6 +61,19 @@ class SolvingTest {
         assertThat(picture().state()).isEqualTo(Solving.State.UP_TO_DATE);
         assertThat(picture().current()).isPresent();
         assertThat(extents).containsExactly(Extent.FULL);
+    }
+
+    @Test
+    void anAnswerThatIsKnownAlreadyIsShownAtOnceButNotThatOfAnotherHouse() {
+        Result known = SlabSolver.solve(document.scenario().get(), Progress.NONE);
+        Solving fresh = new Solving(document, SlabSolver::solve, new Bench.Held());
+        fresh.start(known);
+        assertThat(fresh.picture().get().result()).isSameAs(known);
+        assertThat(fresh.picture().get().current()).isPresent();
+        Solving other = new Solving(new Document(Bench.house()), SlabSolver::solve, new Bench.Held());
+        other.start(known);
+        assertThat(other.picture().get().state()).isEqualTo(Solving.State.SOLVING);
+        assertThat(other.picture().get().solved()).isEmpty();
     }
 
     @Test

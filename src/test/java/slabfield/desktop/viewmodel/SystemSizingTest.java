@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabfield.equipment.Sizing;
 import slabfield.field.Progress;
+import slabfield.figure.MapStyle;
 import slabfield.io.ExampleScenarios;
 import slabfield.model.Equipment;
 import slabfield.model.House;
@@ -175,6 +176,18 @@ class SystemSizingTest {
         held.finishOne();
         assertThat(sizing.parts()).isEmpty();
         assertThat(sizing.search().message().get()).isEqualTo("The sizing was cancelled.");
+    }
+
+    @Test
+    void theFansCurveIsDrawnOnceItIsKnown() {
+        Units shown = new Units();
+        SystemSizing sizing = new SystemSizing(new Document(FULL), shown, (s, p) -> SIZED, new InLineRunner());
+        MapStyle look = MapStyle.of(shown.shown().get());
+        assertThat(sizing.curve(look)).isEmpty();
+        sizing.start();
+        var works = sizing.search().found().get().orElseThrow().curve().orElseThrow();
+        assertThat(sizing.curve(look).orElseThrow().description())
+                .contains(look.units().flow(works.flow()) + " " + look.units().flowSymbol());
     }
 
     @Test
