@@ -52,7 +52,7 @@ final class DragBenchmark {
     /** Time of a move by a cell from the last field alone [ms]; its answer is held against the kept responses'. */
     private static double warm(int side, int from, int times, DragKernel kernel) {
         try (DragWarm grid = new DragWarm(side)) {
-            double time = best(times, k -> grid.moveTo(from + k % 2));
+            double time = best(10 * times, k -> grid.moveTo(from + k % 2));
             double[] exact = kernel.moveTo(from), found = grid.moveTo(from);
             for (int c = 0; c < exact.length; c++)
                 if (!(Math.abs(found[c] - exact[c]) <= SAME * -DragKernel.HELD) && !kernel.isUnder(c, from))

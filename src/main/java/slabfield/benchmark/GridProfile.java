@@ -1,7 +1,6 @@
 package slabfield.benchmark;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import slabfield.solve.GridMultigrid;
@@ -59,16 +58,16 @@ final class GridProfile {
     }
 
     /**
-     * Sentences on what limits a plain solve.
+     * A sentence on what limits a plain solve.
      *
      * @param bandwidth of the memory with as many threads [byte/s]
      */
-    static List<String> limit(String name, GridBenchmark.Measurement m, double bandwidth) {
+    static String limit(String name, GridBenchmark.Measurement m, double bandwidth) {
         double bytes = ON_CELLS + ON_COARSE, took = m.solve() / m.iterations(), least = bytes * m.cells() / bandwidth;
         String limit = least > LIMITS * took
                 ? "memory is the limit."
                 : "memory is not the limit; the short loops themselves are, and what they wait for.";
-        return List.of(String.format(
+        return String.format(
                 Locale.ROOT,
                 "%s, %d thread%s: an iteration takes %.2f ms and has to move some %.0f bytes a cell, which at the triad's %.1f GB/s"
                         + " takes %.2f ms, %.0f %%: %s",
@@ -80,6 +79,6 @@ final class GridProfile {
                 bandwidth * 1e-9,
                 1e3 * least,
                 100 * least / took,
-                limit));
+                limit);
     }
 }

@@ -225,10 +225,12 @@ public final class PerformanceReport {
                 }
         }
         line("");
+        line(
+                "The least that has to move: each array once for every pass over it, counted from the passes of a plain iteration.");
+        line("");
         for (int threads = 1; threads <= 2; threads++)
             if (best.containsKey(PLAIN_GRID + threads))
-                GridProfile.limit(PLAIN_GRID, best.get(PLAIN_GRID + threads), bandwidth[threads])
-                        .forEach(l -> line("%s", l));
+                line("- %s", GridProfile.limit(PLAIN_GRID, best.get(PLAIN_GRID + threads), bandwidth[threads]));
         line("");
     }
 
@@ -294,7 +296,8 @@ public final class PerformanceReport {
                 "The scenarios to learn from, and an invented house of 150 m2 with inertial fill, tile, hollow walls on four sides, a joint, a");
         line(
                 "sump and a fan; suction on. In brackets: Newton steps. Warm: the first suction point has moved by a cell. The map");
-        line("tries a pit held at -200 Pa at every 20 cm.");
+        line(
+                "tries a pit held at -200 Pa at every 20 cm; where cells are that wide, as those of large-slab-on-grade, every cell is a place.");
         line("");
         line("| scenario | cells | cold | warm | places | placement map |");
         line("| --- | ---: | ---: | ---: | ---: | ---: |");
