@@ -20,9 +20,12 @@ final class DragBenchmark {
     /** Cells under the pit of the kernels. */
     static final int PIT = 9;
 
+    /** Difference of two ways to one answer, over the pit's pressure, that their tolerances leave. */
+    private static final double SAME = 1e-5;
+
     private DragBenchmark() {}
 
-    /** A row of a table: moved from kept responses, with fetching, strength alone, one solve, new factor [ms], error. */
+    /** A row of a table: moved from kept responses, with fetching, warm with nothing kept, strength alone, one solve, new factor [ms], error. */
     static String row(int side, int repetitions) {
         DragKernel kernel = new DragKernel(side);
         int many = 10 * repetitions, from = side / 4;
@@ -32,16 +35,30 @@ final class DragBenchmark {
         kernel.keepUnit(from);
         double strength = best(many, k -> kernel.strengthen(1)), solve = best(many, k -> kernel.solveOnce());
         double factor = best(repetitions, k -> kernel.refactor());
+        double warm = warm(side, from, many, kernel);
         return String.format(
                 Locale.ROOT,
-                "| %d | %.3f | %.2f | %.4f | %.2f | %.1f | %.0e |",
+                "| %d | %.3f | %.2f | %.2f | %.4f | %.2f | %.1f | %.0e |",
                 side,
                 move,
                 fetch,
+                warm,
                 strength,
                 solve,
                 factor,
                 kernel.error(from + 1));
+    }
+
+    /** Time of a move by a cell from the last field alone [ms]; its answer is held against the kept responses'. */
+    private static double warm(int side, int from, int times, DragKernel kernel) {
+        try (DragWarm grid = new DragWarm(side)) {
+            double time = best(10 * times, k -> grid.moveTo(from + k % 2));
+            double[] exact = kernel.moveTo(from), found = grid.moveTo(from);
+            for (int c = 0; c < exact.length; c++)
+                if (!(Math.abs(found[c] - exact[c]) <= SAME * -DragKernel.HELD) && !kernel.isUnder(c, from))
+                    throw new IllegalStateException("cell " + c + ": " + found[c] + " against " + exact[c]);
+            return time;
+        }
     }
 
     private static double best(int times, IntConsumer run) {

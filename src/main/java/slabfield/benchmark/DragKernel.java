@@ -11,9 +11,13 @@ import slabfield.solve.SymmetricMatrix;
 /** A held suction point on a square grid of a layer with a leak, moved from cell to cell; all laws linear. */
 public final class DragKernel {
     /** Radius of the pit [cells]. */
-    private static final double RADIUS = 1.5;
+    static final double RADIUS = 1.5;
 
-    private static final double LEAK = 1e-3;
+    static final double LEAK = 1e-3;
+    /** Conductance between the pit and each cell at its rim, and the pressure held in it [Pa]. */
+    static final double TIE = 1.5;
+
+    static final double HELD = -200;
     /** Cells around the way for which responses are kept. */
     private static final int AROUND = 4;
 
@@ -88,7 +92,7 @@ public final class DragKernel {
 
     /** The field with the point at a column of the middle row, from kept responses. */
     public double[] moveTo(int column) {
-        responses.solve(point(column, -200), answer);
+        responses.solve(point(column, HELD), answer);
         return answer;
     }
 
@@ -105,7 +109,7 @@ public final class DragKernel {
 
     /** Largest difference between a moved point's field and that of a factor of the changed grid, over the largest pressure. */
     public double error(int column) {
-        KeptResponses.Change change = point(column, -200);
+        KeptResponses.Change change = point(column, HELD);
         double[] kept = moveTo(column).clone(), load = new double[kept.length], exact = new double[kept.length];
         double[] x = new double[kept.length], y = new double[kept.length];
         SymmetricMatrix changed = grid(side, x, y);
@@ -156,12 +160,16 @@ public final class DragKernel {
     }
 
     private static void hold(double[][] c, double[] f, int rim, double pressure) {
-        double tie = 1.5;
-        c[rim][rim] += tie;
-        f[rim] += tie * pressure;
+        c[rim][rim] += TIE;
+        f[rim] += TIE * pressure;
     }
 
-    private static boolean inside(int i, int j) {
+    /** True for a cell under the point at a column, which has no pressure of the layer. */
+    boolean isUnder(int cell, int column) {
+        return inside(cell % side - column, cell / side - side / 2);
+    }
+
+    static boolean inside(int i, int j) {
         return i * i + j * j <= RADIUS * RADIUS;
     }
 }

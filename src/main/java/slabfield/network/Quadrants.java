@@ -1,5 +1,7 @@
 package slabfield.network;
 
+import slabfield.solve.SideBySide;
+
 /**
  * Darcy-Forchheimer flow of a {@link LayerFlow}. Each quadrant of a cell is bounded by one face along x and one along y; with
  * the pressure differences da, db across them, its gradient is {@code (fx da, fy db)} of magnitude g, and it passes
@@ -14,6 +16,8 @@ package slabfield.network;
 final class Quadrants {
     /** Keeps the square of a gradient above 0. */
     private static final double TINY = 1e-300;
+    /** Quadrants from which on their gradients are worked out by two threads. */
+    private static final int WORTH_SHARING = 30_000;
 
     private final int[] cell;
     /** Neighbour along x, and along y; -1 for none. */
@@ -117,27 +121,35 @@ final class Quadrants {
         return 2 / (1 + Math.sqrt(1 + 4 * inertia * g));
     }
 
-    private void gradients(double[] p, double[] rest) {
-        for (int k = 0; k < count; k++) {
+    private void gradients(double[] p, double[] rest, int from, int to) {
+        for (int k = from; k < to; k++) {
             int c = cell[k], a = alongX[k], b = alongY[k];
             ux[k] = fx[k] * (p[c] - p[a] + (rest[c] - rest[a]));
             uy[k] = fy[k] * (p[c] - p[b] + (rest[c] - rest[b]));
         }
     }
 
-    /** Gradients and r; loops over arrays alone, which compile to vector instructions. */
     private void ratios(double[] p, double[] rest) {
-        gradients(p, rest);
-        for (int k = 0; k < count; k++) {
+        SideBySide.halves(count, WORTH_SHARING, (from, to) -> ratios(p, rest, from, to));
+    }
+
+    private void bends(double[] p, double[] rest) {
+        SideBySide.halves(count, WORTH_SHARING, (from, to) -> bends(p, rest, from, to));
+    }
+
+    /** Gradients and r; loops over arrays alone, which compile to vector instructions. */
+    private void ratios(double[] p, double[] rest, int from, int to) {
+        gradients(p, rest, from, to);
+        for (int k = from; k < to; k++) {
             double g = Math.sqrt(ux[k] * ux[k] + uy[k] * uy[k]);
             ratio[k] = 2 / (1 + Math.sqrt(1 + 4 * inertia[k] * g));
         }
     }
 
     /** Gradients, r, and d r / d g over g. */
-    private void bends(double[] p, double[] rest) {
-        gradients(p, rest);
-        for (int k = 0; k < count; k++) {
+    private void bends(double[] p, double[] rest, int from, int to) {
+        gradients(p, rest, from, to);
+        for (int k = from; k < to; k++) {
             double g = Math.sqrt(ux[k] * ux[k] + uy[k] * uy[k] + TINY);
             double root = Math.sqrt(1 + 4 * inertia[k] * g), above = 1 + root;
             ratio[k] = 2 / above;

@@ -116,10 +116,10 @@ final class CycleRows {
 
     /** Turns {@code sum} into the residual of row j where its cells are not in balance with {@code residual} by themselves. */
     private void unbalanced(int j, float[] residual, float[] x) {
-        float[] d = grid.diagonalF[j];
+        double[] d = grid.red[j];
         int end = grid.end[j];
         for (int k = grid.first[j]; k < end; k++) {
-            sum[k] += residual[k] - d[k] * x[k];
+            sum[k] += residual[k] - (float) d[k] * x[k];
         }
     }
 

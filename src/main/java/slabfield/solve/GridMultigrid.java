@@ -44,7 +44,9 @@ public final class GridMultigrid implements Preconditioner {
     volatile Effort effort = Effort.PLAIN;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
-    private final NinePoint[] operators;
+    /** Coarse operators in double; let go once a solve is thorough, and made anew at the next {@link #update}. */
+    private NinePoint[] operators;
+
     /** Red values between two smoothings of a thorough cycle; made when first needed. */
     private float[][] between;
 
@@ -77,7 +79,6 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(directions, w -> new DirectionRows(grid, p, ap));
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
-        operators = hierarchy.operators();
         update();
     }
 
@@ -86,6 +87,9 @@ public final class GridMultigrid implements Preconditioner {
         effort = Effort.PLAIN;
         rooms = null;
         exact = null;
+        if (operators == null) {
+            operators = hierarchy.operators();
+        }
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
@@ -156,6 +160,7 @@ public final class GridMultigrid implements Preconditioner {
             }
             rooms = Rooms.of(operator, grid, team.count());
             hierarchy.prepare(Effort.THOROUGH, operators);
+            operators = null;
             effort = Effort.THOROUGH;
         }
         team.await(me);

@@ -80,18 +80,22 @@ final class Hierarchy {
         return levels.get(0);
     }
 
-    /** Builds all levels; every worker of the team calls this, with a view of the red-black grid of its own. */
+    /** Builds all levels, small ones by one worker; all of the team call this, each with a view of its own rows of the red-black grid. */
     void build(int me, NinePoint.Source fine, NinePoint[] operators, Galerkin.Middle middle) {
         NinePoint.Source source = fine;
         for (int k = 0; k < levels.size(); k++) {
             NinePoint coarse = operators[k];
             CoarseGrid above = k == 0 ? null : levels.get(k - 1);
-            int from = begin(k, me);
-            int to = begin(k, me + 1);
+            boolean shared = k == 0 || levels.get(k).points() >= SHARED;
+            if (!shared && me > 0) {
+                break;
+            }
+            int from = shared ? begin(k, me) : 1;
+            int to = shared ? begin(k, me + 1) : coarse.rows + 1;
             new Galerkin(source, k > 0, coarse).build(from, to, above, k == 0 ? middle : null);
             coarse.round(levels.get(k), from, to);
             source = coarse.source();
-            team.await(me);
+            pause(me, shared);
         }
         if (me == 0) {
             exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));

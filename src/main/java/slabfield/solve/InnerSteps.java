@@ -16,7 +16,8 @@ final class InnerSteps {
         ap = new Halves[steps];
         for (int n = 0; n < steps; n++) {
             p[n] = grid.field();
-            ap[n] = grid.field();
+            // Nothing is made conjugate to the last direction, and the level's x has been taken by then.
+            ap[n] = n + 1 < steps ? grid.field() : grid.x;
         }
         energy = new double[workers][steps];
         length = new double[workers][steps];

@@ -62,6 +62,26 @@ final class PanelPattern {
         }
     }
 
+    /** Panels that leave rows to each panel, rising. */
+    int[][] children() {
+        int[] counts = new int[parent.length];
+        for (int p : parent) {
+            if (p >= 0) {
+                counts[p]++;
+            }
+        }
+        int[][] out = new int[parent.length][];
+        for (int p = 0; p < out.length; p++) {
+            out[p] = new int[counts[p]];
+        }
+        for (int p = out.length - 1; p >= 0; p--) {
+            if (parent[p] >= 0) {
+                out[parent[p]][--counts[parent[p]]] = p;
+            }
+        }
+        return out;
+    }
+
     static int[] placeOf(int[] order, int n) {
         int[] place = new int[n];
         Arrays.fill(place, -1);

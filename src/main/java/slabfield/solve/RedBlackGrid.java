@@ -40,7 +40,6 @@ final class RedBlackGrid {
     /** Reciprocal of the diagonal of each red cell; 0 where inactive. */
     final float[][] redF;
 
-    final float[][] diagonalF;
     /** Conductance of each red, and of each black cell to where x = 0. */
     final float[][] redLeakF;
 
@@ -64,7 +63,6 @@ final class RedBlackGrid {
         redUpF = new float[rows + 2][length];
         blackUpF = new float[rows + 2][length];
         redF = new float[rows + 2][length];
-        diagonalF = new float[rows + 2][length];
         redLeakF = new float[rows + 2][length];
         blackLeakF = new float[rows + 2][length];
         blackF = new float[rows + 2][length];
@@ -101,7 +99,6 @@ final class RedBlackGrid {
             double ofBlack = d[at + 1 - shift];
             reds[k] = ofRed;
             redF[j][k] = ofRed > 0 ? (float) (1 / ofRed) : 0;
-            diagonalF[j][k] = (float) ofRed;
             blacks[k] = ofBlack > 0 ? 1 / ofBlack : 0;
         }
         round(inner[j], innerF[j], a, b);

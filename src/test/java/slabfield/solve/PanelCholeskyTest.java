@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +57,41 @@ class PanelCholeskyTest {
         double scale = Arrays.stream(b).map(Math::abs).max().orElseThrow();
         assertThat(a).containsExactly(b, within(1e-11 * scale));
         assertThat(panels.fill()).isLessThan(2L * reference.fill());
+    }
+
+    /** In a thread of a pool subtrees are gone through one after the other, elsewhere at the same time. */
+    @Test
+    void oneThreadGivesTheSameToTheLastBit() throws Exception {
+        Graphs graph = Graphs.grid(110, 100, true, 0.1, 11);
+        assertThat(solver(graph).division.parts).isGreaterThan(4);
+        double[] rhs = graph.someRightHandSide();
+        Callable<double[]> run = () -> {
+            PanelCholesky solver = solver(graph);
+            double[] x = new double[rhs.length];
+            for (int again = 0; again < 3; again++) assertThat(solver.factor()).isEmpty();
+            solver.solve(rhs, x);
+            return x;
+        };
+        var pool = new ForkJoinPool(1);
+        try {
+            assertThat(run.call()).isEqualTo(pool.submit(run).get());
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    /** Two bad diagonals in subtrees that are gone through at the same time. */
+    @Test
+    void namesTheFirstOfTwoBadNodes() throws Exception {
+        Graphs graph = Graphs.grid(110, 100, false, 0, 12);
+        PanelCholesky solver = solver(graph);
+        int a = solver.pattern.node[100];
+        int b = solver.pattern.node[6000];
+        graph.matrix().values()[a] = -1;
+        graph.matrix().values()[b] = -1;
+        for (int again = 0; again < 5; again++) assertThat(solver.factor()).hasValue(a);
+        graph.matrix().values()[a] = 8;
+        assertThat(solver.factor()).hasValue(b);
     }
 
     /** Loads in batches, the last one not full, are the columns of the inverse. */
