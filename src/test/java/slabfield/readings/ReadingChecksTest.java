@@ -169,6 +169,22 @@ class ReadingChecksTest {
                 .containsExactly(Finding.Kind.ON_EQUALS_OFF);
     }
 
+    /** Where unrest is larger than what is expected, an equal pair is no news; without a prediction it is. */
+    @Test
+    void aHoleThatNeedNotAnswerIsNotNamed() {
+        Stage.HoleReading restless = new Stage.HoleReading(
+                "far",
+                OptionalDouble.of(-0.3),
+                OptionalDouble.of(-0.3),
+                OptionalDouble.of(2 * Math.abs(at("far"))),
+                OptionalInt.empty(),
+                OptionalDouble.of(0.1),
+                NONE,
+                "");
+        assertThat(kinds(stage(List.of(restless), flow(0.003)), true)).doesNotContain(Finding.Kind.ON_EQUALS_OFF);
+        assertThat(kinds(stage(List.of(restless), flow(0.003)), false)).containsExactly(Finding.Kind.ON_EQUALS_OFF);
+    }
+
     @Test
     void aFarHoleMuchStrongerThanANearOneIsNamed() {
         List<Stage.HoleReading> odd = List.of(read("near", 0, -20), read("far", 0, -60));
