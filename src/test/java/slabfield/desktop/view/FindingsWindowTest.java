@@ -219,6 +219,7 @@ class FindingsWindowTest {
     @Test
     void aPlanIsEnlargedAndMovedAsTheMapOfTheHouseIs() {
         Stand.run(() -> stand.guide.mode().set(Mode.FINDINGS));
+        stand.pulses(4);
         turnTo("Plans");
         FindingsPane pane = stand.node(".findings", FindingsPane.class);
         PlanPicture picture = stand.node(".findings .picture", PlanPicture.class);
