@@ -62,11 +62,6 @@ public final class Trials {
 
     /** Passes on a wish to stop, but no steps. */
     public Progress stopOnly() {
-        return new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return progress.isCancelled();
-            }
-        };
+        return progress.stopOnly();
     }
 }

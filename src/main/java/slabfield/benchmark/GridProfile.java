@@ -22,9 +22,6 @@ final class GridProfile {
      */
     private static final double ON_COARSE = 9 * 4 * 3.5 / 3;
 
-    /** Share of the time from which on memory counts as what limits. */
-    private static final double LIMITS = 0.6;
-
     /** Time that is watched [ns]. */
     private static final long WATCHED = 3_000_000_000L;
 
@@ -58,19 +55,16 @@ final class GridProfile {
     }
 
     /**
-     * A sentence on what limits a plain solve.
+     * A sentence on how much of a plain solve the memory alone would take.
      *
      * @param bandwidth of the memory with as many threads [byte/s]
      */
     static String limit(String name, GridBenchmark.Measurement m, double bandwidth) {
         double bytes = ON_CELLS + ON_COARSE, took = m.solve() / m.iterations(), least = bytes * m.cells() / bandwidth;
-        String limit = least > LIMITS * took
-                ? "memory is the limit."
-                : "memory is not the limit; the short loops themselves are, and what they wait for.";
         return String.format(
                 Locale.ROOT,
                 "%s, %d thread%s: an iteration takes %.2f ms and has to move some %.0f bytes a cell, which at the triad's %.1f GB/s"
-                        + " takes %.2f ms, %.0f %%: %s",
+                        + " takes %.2f ms, %.0f %% of it.",
                 name,
                 m.threads(),
                 m.threads() == 1 ? "" : "s",
@@ -78,7 +72,6 @@ final class GridProfile {
                 bytes,
                 bandwidth * 1e-9,
                 1e3 * least,
-                100 * least / took,
-                limit);
+                100 * least / took);
     }
 }

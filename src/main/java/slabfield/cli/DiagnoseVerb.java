@@ -2,6 +2,7 @@ package slabfield.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -97,7 +98,7 @@ final class DiagnoseVerb implements Callable<Integer> {
         }
 
         private void show() {
-            err.print(String.format("\r%3d %%  %-60s", percent, fitting));
+            err.print(String.format(Locale.ROOT, "\r%3d %%  %-60s", percent, fitting));
             err.flush();
         }
     }

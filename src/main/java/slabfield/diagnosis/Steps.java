@@ -53,11 +53,6 @@ final class Steps {
 
     /** Passes on a wish to stop, but no steps. */
     Progress stopOnly() {
-        return new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return progress.isCancelled();
-            }
-        };
+        return progress.stopOnly();
     }
 }

@@ -17,4 +17,15 @@ public interface Progress {
      * @param residual of the current step, NaN where it has none
      */
     default void step(int done, int total, double residual) {}
+
+    /** Passes on a wish to stop, but no steps: for a part whose steps are not those of the whole. */
+    default Progress stopOnly() {
+        Progress whole = this;
+        return new Progress() {
+            @Override
+            public boolean isCancelled() {
+                return whole.isCancelled();
+            }
+        };
+    }
 }

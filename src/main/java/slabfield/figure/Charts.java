@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import slabfield.field.SystemCurve;
 import slabfield.figure.Series.Line;
 import slabfield.figure.Series.Sign;
 
@@ -72,22 +73,10 @@ public final class Charts {
                 look);
     }
 
-    /**
-     * A fan against what it works on.
-     *
-     * @param fan flow [m3/s] and pressure rise [Pa], pairs by rising flow
-     * @param system flow [m3/s] and suction that pipe and slab together ask for [Pa], above 0
-     * @param slab flow [m3/s] and suction that the slab alone asks for [Pa]
-     * @param flow at which the system works, as solved [m3/s]
-     * @param rise of the fan there [Pa]
-     */
-    public record SystemCurve(
-            List<double[]> fan, List<double[]> system, List<double[]> slab, double flow, double rise) {}
-
     /** Fan, pipe and slab over the flow; where fan and system cross is where the system works. */
-    public static Figure system(String name, String fan, SystemCurve curve, MapStyle look) {
+    public static Figure system(String name, SystemCurve curve, MapStyle look) {
         UnitsShown units = look.units();
-        Series fanLine = flowLine("fan: " + fan, curve.fan(), units, Line.SOLID);
+        Series fanLine = flowLine("fan: " + curve.name(), curve.fan(), units, Line.SOLID);
         Series systemLine = flowLine("slab and pipe together", curve.system(), units, Line.DASHED);
         boolean alone = !curve.slab().isEmpty();
         double q = units.flowFromSi().applyAsDouble(curve.flow()),

@@ -128,7 +128,7 @@ public final class Ensemble {
         HouseModel.inParallel(solved.length, m -> {
             if (progress.isCancelled()) return;
             Scenario house = change.apply(members.get(m).house()).withCellSize(cell);
-            Result r = SlabSolver.solve(house, SlabSolver.Extent.FAN_ON_ONLY, HouseModel.cancelling(progress));
+            Result r = SlabSolver.solve(house, SlabSolver.Extent.FAN_ON_ONLY, progress.stopOnly());
             solved[m] = r instanceof Result.Solved s ? s : null;
             progress.step(done.incrementAndGet(), solved.length, Double.NaN);
         });

@@ -125,7 +125,7 @@ final class HouseModel {
 
     private Optional<Pair> solve(Scenario house, Seen seen, Optional<Pair> near) {
         Scenario then = house.during(house.stage(seen.stage()).orElseThrow());
-        Progress watch = cancelling(progress);
+        Progress watch = progress.stopOnly();
         solves.incrementAndGet();
         Optional<Tangent> on = Tangent.of(then, true, seen.places(), grounds, near.map(Pair::on), watch);
         if (on.isEmpty()) return Optional.empty();
@@ -138,15 +138,6 @@ final class HouseModel {
     /** True where nothing drives a flow with the fan off. */
     private static boolean quiet(Scenario then) {
         return then.outdoorPressure() == 0 && then.suctionPoints().stream().noneMatch(SuctionPoint::openWhenOff);
-    }
-
-    static Progress cancelling(Progress progress) {
-        return new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return progress.isCancelled();
-            }
-        };
     }
 
     /** Derivative of every prediction with respect to every unknown, in standard deviations of the prior. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.model.Opening;
 import slabfield.model.Point;
@@ -174,16 +173,10 @@ final class Samples {
     private static Optional<Found> solve(Coring house, int cell, double[] response) {
         double[] fall = new double[response.length];
         double flow = house.fall(cell, response, fall);
-        Progress stop = new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return house.progress.isCancelled();
-            }
-        };
         Result result = SlabSolver.solve(
                         withPoint(house, cell),
                         SlabSolver.Extent.FAN_ON_ONLY,
-                        stop,
+                        house.progress.stopOnly(),
                         new LayerGrid(house.bare),
                         guess(house, fall, cell),
                         house.room.get(),

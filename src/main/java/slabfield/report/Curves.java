@@ -6,7 +6,7 @@ import java.util.Optional;
 import slabfield.advice.Suggestion;
 import slabfield.equipment.FanRanking;
 import slabfield.equipment.Sizing;
-import slabfield.equipment.SystemCurve;
+import slabfield.equipment.SystemCurves;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.figure.Charts;
@@ -34,12 +34,8 @@ public final class Curves {
     /** The chosen fan against pipe and slab in its first place; empty where no fan could be solved. */
     public static Optional<Figure> system(Sizing sizing, MapStyle look) {
         return sizing.chosen()
-                .flatMap(chosen -> SystemCurve.of(chosen, Progress.NONE))
-                .map(c -> Charts.system(
-                        sizing.scenario().name(),
-                        c.name(),
-                        new Charts.SystemCurve(c.fan(), c.system(), c.slab(), c.flow(), c.rise()),
-                        look));
+                .flatMap(chosen -> SystemCurves.of(chosen, Progress.NONE))
+                .map(c -> Charts.system(sizing.scenario().name(), c, look));
     }
 
     /** Options of fans and of advice: vacuum at the weakest place against the air drawn from the room. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import slabfield.field.Result;
+import slabfield.field.SystemCurve;
 import slabfield.figure.Charts.Choice;
 import slabfield.model.Point;
 
@@ -46,8 +47,8 @@ class ChartTest {
                 new Profile(new Point(0, 1.4), new Point(12, 1.4)).figure(SOLVED, 1, LOOK),
                 Charts.system(
                         "House",
-                        "middle",
-                        new Charts.SystemCurve(
+                        new SystemCurve(
+                                "middle",
                                 List.of(new double[] {0, 400}, new double[] {0.06, 0}),
                                 List.of(new double[] {0, 0}, new double[] {0.03, 200}),
                                 List.of(new double[] {0, 0}, new double[] {0.03, 150}),

@@ -6,8 +6,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import slabfield.equipment.FanRanking;
 import slabfield.equipment.HousePressure;
 import slabfield.equipment.Sizing;
-import slabfield.equipment.SystemCurve;
+import slabfield.equipment.SystemCurves;
 import slabfield.field.Progress;
+import slabfield.field.SystemCurve;
 import slabfield.figure.Charts;
 import slabfield.figure.Figure;
 import slabfield.figure.MapStyle;
@@ -28,7 +29,7 @@ public final class SystemSizing {
      */
     public record Sized(Sizing sizing, Optional<SystemCurve> curve) {
         static Sized of(Sizing sizing, Progress progress) {
-            return new Sized(sizing, sizing.chosen().flatMap(fan -> SystemCurve.of(fan, uncounted(progress))));
+            return new Sized(sizing, sizing.chosen().flatMap(fan -> SystemCurves.of(fan, progress.stopOnly())));
         }
     }
 
@@ -79,21 +80,6 @@ public final class SystemSizing {
         return (cold ? 2 : 1) * fans + NominalPipe.values().length + 2 + seasons;
     }
 
-    /** What can be stopped but does not count. */
-    private static Progress uncounted(Progress whole) {
-        return new Progress() {
-            @Override
-            public boolean isCancelled() {
-                return whole.isCancelled();
-            }
-
-            @Override
-            public void step(int part, int of, double residual) {
-                return;
-            }
-        };
-    }
-
     /** One count over all parts of the work, each of which counts from the start. */
     private static Progress counted(Progress whole, int total) {
         AtomicInteger done = new AtomicInteger();
@@ -138,12 +124,8 @@ public final class SystemSizing {
     public Optional<Figure> curve(MapStyle look) {
         return search.found()
                 .get()
-                .flatMap(s -> s.curve()
-                        .map(c -> Charts.system(
-                                s.sizing().scenario().name(),
-                                c.name(),
-                                new Charts.SystemCurve(c.fan(), c.system(), c.slab(), c.flow(), c.rise()),
-                                look)));
+                .flatMap(s ->
+                        s.curve().map(c -> Charts.system(s.sizing().scenario().name(), c, look)));
     }
 
     private String headline(Sizing sizing) {

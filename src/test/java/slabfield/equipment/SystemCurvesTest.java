@@ -6,10 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
+import slabfield.field.SystemCurve;
 import slabfield.io.ExampleScenarios;
 import slabfield.model.Scenario;
 
-class SystemCurveTest {
+class SystemCurvesTest {
     private static final Scenario HOUSE = ExampleScenarios.all().stream()
             .filter(e -> e.file().equals("stone-footing.json"))
             .findFirst()
@@ -22,7 +23,7 @@ class SystemCurveTest {
     void bothCurvesMeetWhereTheSystemWorks() {
         FanRanking.Ranked chosen =
                 Sizing.of(HOUSE, Optional.empty(), Progress.NONE).chosen().orElseThrow();
-        SystemCurve curve = SystemCurve.of(chosen, Progress.NONE).orElseThrow();
+        SystemCurve curve = SystemCurves.of(chosen, Progress.NONE).orElseThrow();
         assertThat(curve.name()).isEqualTo(chosen.fan().offer().id());
         assertThat(curve.system()).anySatisfy(p -> {
             assertThat(p[0]).isCloseTo(curve.flow(), within(1e-6 * curve.flow()));

@@ -6,28 +6,24 @@ import java.util.Map;
 import java.util.Optional;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.field.SystemCurve;
 import slabfield.model.Scenario;
 import slabfield.model.Source.FanCurve;
 import slabfield.network.SlabSolver;
 
 /**
- * A fan in its first place against what it works on. The system curve is traced: the house is solved with the fan's
- * pressures scaled, and each solve gives one flow and the rise that drives it.
+ * System curves, traced: the house is solved with the fan's pressures scaled, and each solve gives one flow and the rise that
+ * drives it.
  *
- * @param name of the fan
- * @param fan flow [m3/s] and pressure rise [Pa], pairs by rising flow
- * @param system flow [m3/s] and suction that pipe and slab together ask for [Pa], from 0 upwards
- * @param slab flow [m3/s] and suction that the slab alone asks for [Pa]
- * @param flow at which the system works, as solved [m3/s]
- * @param rise of the fan there [Pa]
- * @see "SystemCurveTest"
+ * @see "SystemCurvesTest"
  */
-public record SystemCurve(
-        String name, List<double[]> fan, List<double[]> system, List<double[]> slab, double flow, double rise) {
+public final class SystemCurves {
     /** Parts of the fan's pressure with which the house is solved. */
     private static final double[] PARTS = {0.15, 0.35, 0.6, 0.8, 1, 1.25};
 
-    /** Traces it for a fan that was solved; empty where the fan moves no air anywhere. */
+    private SystemCurves() {}
+
+    /** That of a fan that was solved, in its first place; empty where the fan moves no air anywhere. */
     public static Optional<SystemCurve> of(FanRanking.Ranked chosen, Progress progress) {
         Map<String, Double> flows = FanPlacement.flows(chosen.solved());
         if (flows.isEmpty()) return Optional.empty();
