@@ -148,8 +148,28 @@ public sealed interface Source permits Source.Pressure, Source.Flow, Source.Fan,
             return new Pipe(other, length, ells, fittings, roughness, turns, valve, rise);
         }
 
+        public Pipe withLength(double other) {
+            return new Pipe(diameter, other, ells, fittings, roughness, turns, valve, rise);
+        }
+
+        public Pipe withElls(int other) {
+            return new Pipe(diameter, length, other, fittings, roughness, turns, valve, rise);
+        }
+
+        public Pipe withFittings(double other) {
+            return new Pipe(diameter, length, ells, other, roughness, turns, valve, rise);
+        }
+
+        public Pipe withTurns(Turns other) {
+            return new Pipe(diameter, length, ells, fittings, roughness, other, valve, rise);
+        }
+
         public Pipe withValve(double other) {
             return new Pipe(diameter, length, ells, fittings, roughness, turns, other, rise);
+        }
+
+        public Pipe withRise(double other) {
+            return new Pipe(diameter, length, ells, fittings, roughness, turns, valve, other);
         }
     }
 

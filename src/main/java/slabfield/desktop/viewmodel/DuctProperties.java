@@ -1,8 +1,10 @@
 package slabfield.desktop.viewmodel;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import slabfield.desktop.drawing.Typed;
@@ -127,27 +129,14 @@ final class DuctProperties {
                 "Inside, not the nominal size. A number alone is in " + small.symbol() + ".",
                 Quantity.format(p.diameter(), small, DIGITS),
                 (s, t) -> put.apply(s, o -> o.withDiameter(Typed.length(t, small))));
-        length(
-                pipe + "length",
-                "Straight lengths together.",
-                p.length(),
-                put,
-                (o, v) -> new Pipe(
-                        o.diameter(), v, o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
+        length(pipe + "length", "Straight lengths together.", p.length(), put, Pipe::withLength);
         length(
                 pipe + "rise",
                 "How much higher its end is than its beginning; below 0 where it falls.",
                 p.rise(),
                 put,
-                (o, v) -> new Pipe(
-                        o.diameter(), o.length(), o.ells(), o.fittings(), o.roughness(), o.turns(), o.valve(), v));
-        count(
-                pipe + "bends 90\u00b0",
-                "Each stands for 30 diameters of pipe.",
-                p.ells(),
-                put,
-                (o, n) -> new Pipe(
-                        o.diameter(), o.length(), n, o.fittings(), o.roughness(), o.turns(), o.valve(), o.rise()));
+                Pipe::withRise);
+        count(pipe + "bends 90\u00b0", "Each stands for 30 diameters of pipe.", p.ells(), put, Pipe::withElls);
         turns(
                 pipe + "bends 45\u00b0",
                 "Each stands for 16 diameters of pipe.",
@@ -170,17 +159,7 @@ final class DuctProperties {
                 pipe + "fittings",
                 "Further losses, entrance and exit among them, as a sum of coefficients on the velocity head.",
                 plain(p.fittings()),
-                (s, t) -> put.apply(
-                        s,
-                        o -> new Pipe(
-                                o.diameter(),
-                                o.length(),
-                                o.ells(),
-                                number(t),
-                                o.roughness(),
-                                o.turns(),
-                                o.valve(),
-                                o.rise())));
+                (s, t) -> put.apply(s, o -> o.withFittings(number(t))));
         text(
                 pipe + "valve",
                 "Coefficient of a balance valve on the velocity head; 0 for none.",
@@ -217,32 +196,17 @@ final class DuctProperties {
             int value,
             BiFunction<Scenario, UnaryOperator<Pipe>, Scenario> put,
             BiFunction<Turns, Integer, Turns> with) {
-        count(
-                label,
-                help,
-                value,
-                put,
-                (o, n) -> new Pipe(
-                        o.diameter(),
-                        o.length(),
-                        o.ells(),
-                        o.fittings(),
-                        o.roughness(),
-                        with.apply(o.turns(), n),
-                        o.valve(),
-                        o.rise()));
+        count(label, help, value, put, (o, n) -> o.withTurns(with.apply(o.turns(), n)));
     }
 
     private void text(String label, String help, String value, Property.Change change) {
-        String whole = of
-                + (of.isEmpty()
-                        ? label
-                        : label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1));
+        String whole =
+                of + (of.isEmpty() ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1));
         list.add(new Property(whole, help, List.of(), value, change));
     }
 
     private static String plain(double number) {
-        return java.math.BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     private static double number(String text) {
