@@ -35,7 +35,7 @@ final class HeadlinePane extends GridPane {
         Throttle following = new Throttle(LEAST, this::update);
         bench.solving().picture().addListener((o, was, is) -> {
             pseudoClassStateChanged(STALE, is.state() == Solving.State.FAILED);
-            if (was.result() == is.result()) return;
+            if (was.result() == is.result() && was.reason().equals(is.reason())) return;
             if (is.quick()) following.ask();
             else update();
         });
@@ -58,8 +58,16 @@ final class HeadlinePane extends GridPane {
     private void lay(int count) {
         getChildren().clear();
         cards.clear();
+        String reason = bench.solving().picture().get().reason();
         if (count == 0)
-            add(Parts.paragraph("The first numbers appear here once the house is solved.", "soft"), 0, 0, 2, 1);
+            add(
+                    reason.isEmpty()
+                            ? Parts.paragraph("The first numbers appear here once the house is solved.", "soft")
+                            : Parts.paragraph(reason),
+                    0,
+                    0,
+                    2,
+                    1);
         for (int i = 0; i < count; i++) {
             cards.add(new Card());
             add(cards.get(i), i % 2, i / 2);

@@ -35,6 +35,9 @@ public final class Readings {
     private final ReadOnlyObjectWrapper<Optional<Comparison>> comparison =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<String> note = new ReadOnlyObjectWrapper<>("");
+    /** Stage whose readings stand in the rows. */
+    private Optional<Stage> shown = Optional.empty();
+
     private Optional<TaskRunner.Task> running = Optional.empty();
     private long asked;
 
@@ -96,7 +99,7 @@ public final class Readings {
         if (solved.isEmpty()) {
             boolean failed = solving.picture().get().state() == Solving.State.FAILED;
             String words = failed ? "No prediction to compare with." : "Waiting for the prediction.";
-            if (sameHoles()) note.set(words);
+            if (shown.equals(stage.get()) && sameHoles()) note.set(words);
             else show(Optional.empty(), Optional.empty(), words);
             return;
         }
@@ -152,9 +155,10 @@ public final class Readings {
         for (TestHole hole : document.scenario().get().testHoles()) {
             Optional<Comparison.HoleComparison> compared = made.flatMap(c ->
                     c.holes().stream().filter(h -> h.hole().equals(hole.id())).findFirst());
-            now.add(compared.map(c -> compared(hole, c)).orElseGet(() -> predicted(hole, solved)));
+            now.add(compared.map(c -> compared(hole, c)).orElseGet(() -> alone(hole, solved)));
         }
         rows.setAll(now);
+        shown = stage.get();
         comparison.set(made);
         note.set(made.isPresent() && document.isChanged() ? (CHANGED + " " + words).strip() : words);
     }
@@ -176,8 +180,13 @@ public final class Readings {
                 off);
     }
 
-    private static HoleRow predicted(TestHole hole, Optional<Result.Solved> solved) {
+    /** Prediction and reading where there is at most one of the two. */
+    private HoleRow alone(TestHole hole, Optional<Result.Solved> solved) {
         Optional<Result.Hole> found = solved.flatMap(s -> s.hole(hole.id()));
+        Optional<Stage.HoleReading> read = stage.get()
+                .flatMap(s -> s.holes().stream()
+                        .filter(r -> r.hole().equals(hole.id()))
+                        .findFirst());
         OptionalDouble none = OptionalDouble.empty();
         return new HoleRow(
                 hole.id(),
@@ -185,11 +194,11 @@ public final class Readings {
                 hole.found(),
                 found.map(Result.Hole::fanOn).orElse(none),
                 found.map(Result.Hole::fanOff).orElse(none),
+                read.map(Stage.HoleReading::fanOn).orElse(none),
+                read.map(Stage.HoleReading::fanOff).orElse(none),
                 none,
                 none,
-                none,
-                none,
-                "not read",
+                read.isPresent() ? "no prediction" : "not read",
                 false);
     }
 }

@@ -75,6 +75,28 @@ class ReadingsTest {
     }
 
     @Test
+    void withoutAPredictionTheReadingsStandAlone() {
+        Bench.Held held = new Bench.Held();
+        TaskRunner inLine = new InLineRunner();
+        Workbench slow = new Workbench(
+                List.of(new Example(
+                        "a", Bench.withStages(Bench.house(), bench.readings().stages()))),
+                new Bench.Kept(),
+                new Workbench.Runners(held, inLine, inLine, inLine));
+        slow.solving().start();
+        HoleRow first = slow.readings().rows().get(0);
+        assertThat(first.measured()).hasValue(3);
+        assertThat(first.measuredOff()).isPresent();
+        assertThat(first.predicted()).isEmpty();
+        assertThat(first.verdict()).isEqualTo("no prediction");
+        assertThat(slow.readings().rows().get(1).verdict()).isEqualTo("not read");
+        slow.readings().stage().set(Optional.of(slow.readings().stages().get(0)));
+        assertThat(slow.readings().rows().get(0).measured())
+                .as("of the other stage")
+                .hasValue(-40);
+    }
+
+    @Test
     void withoutAStageThePredictionStandsAlone() {
         bench.solving().start();
         bench.readings().stage().set(Optional.empty());
