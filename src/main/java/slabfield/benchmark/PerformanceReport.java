@@ -39,6 +39,9 @@ public final class PerformanceReport {
     /** How often the whole list of grids is gone through, so that one bad moment does not spoil a row. */
     private static final int ROUNDS = 3;
 
+    /** Column of the total in the table of grids. */
+    private static final int TOTAL = 6;
+
     private static final int[] SIDES = {64, 128, 256};
 
     private static final String GRID_SECTION = "## The grid solver";
@@ -57,7 +60,7 @@ public final class PerformanceReport {
         List<String> peers = args.length > 3 ? Files.readAllLines(Path.of(args[3])) : List.of();
         var report = new PerformanceReport(peers, Integer.parseInt(args[2]));
         report.machine();
-        if (args[1].equals("-")) report.out.append(gridsIn(Files.readString(Path.of(args[0]))));
+        if (args[1].equals("-")) report.heldAgainstPeers(gridsIn(Files.readString(Path.of(args[0]))));
         else report.grids(Path.of(args[1]));
         report.factor();
         report.drags();
@@ -194,9 +197,8 @@ public final class PerformanceReport {
     }
 
     private void row(String name, GridBenchmark.Measurement m) {
-        OptionalDouble peer = peer(name, m.threads());
         line(
-                "| %s | %d | %d | %.2f | %.2f | %.2f | %.0f | %.0f (%.0f) | %s | %s |",
+                "| %s | %d | %d | %.2f | %.2f | %.2f | %.0f | %.0f (%.0f) |%s",
                 name,
                 m.threads(),
                 m.iterations(),
@@ -206,8 +208,34 @@ public final class PerformanceReport {
                 m.workUnits(),
                 (double) m.own() / m.cells(),
                 (double) m.heap() / m.cells(),
-                peer.isPresent() ? String.format(Locale.ROOT, "%.2f", 1e3 * peer.getAsDouble()) : "not run",
-                peer.isPresent() ? String.format(Locale.ROOT, "%.2f", m.total() / peer.getAsDouble()) : "");
+                against(peer(name, m.threads()), 1e3 * m.total()));
+    }
+
+    /**
+     * The last two cells of a row.
+     *
+     * @param peer time of the fastest other solver [s]
+     * @param total own time [ms]
+     */
+    private static String against(OptionalDouble peer, double total) {
+        if (peer.isEmpty()) return " not run |  |";
+        double theirs = 1e3 * peer.getAsDouble();
+        return String.format(Locale.ROOT, " %.2f | %.2f |", theirs, total / theirs);
+    }
+
+    /** Rows of grids measured before, held against all runs of the other solvers, those after it among them. */
+    private void heldAgainstPeers(String section) {
+        section.lines().forEach(row -> {
+            String[] cells = row.split("\\|");
+            boolean measured = cells.length > TOTAL + 3 && GRIDS.contains(cells[1].strip());
+            line("%s", measured ? heldAgainstPeers(row, cells) : row);
+        });
+    }
+
+    private String heldAgainstPeers(String row, String[] cells) {
+        OptionalDouble peer = peer(cells[1].strip(), Integer.parseInt(cells[2].strip()));
+        String own = String.join("|", List.of(cells).subList(0, TOTAL + 3)) + "|";
+        return peer.isEmpty() ? row : own + against(peer, Double.parseDouble(cells[TOTAL].strip()));
     }
 
     private void gridShares(Path folder, double[] bandwidth, Map<String, GridBenchmark.Measurement> best)
