@@ -6,6 +6,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -24,6 +25,10 @@ final class SoakMeter {
     private static final long UNTIL_WORK_ENDS = 400 + 8 * Long.getLong("slabfield.soak.pause", 0);
 
     private static final String NODE = "javafx.scene.";
+    /** Colours, gradients, shadows and fonts: the toolkit keeps one for each state of each style as it is first met. */
+    private static final List<String> STYLE =
+            List.of("javafx.scene.paint.", "javafx.scene.effect.", "javafx.scene.text.Font");
+
     private static final String OWN = "slabfield.desktop.";
     private static final String CLOSURE = "$$Lambda";
 
@@ -34,7 +39,8 @@ final class SoakMeter {
      *
      * @param heap size of the objects that are alive, after a collection, the least of some [byte]
      * @param shown nodes in the scenes of all windows
-     * @param parts objects of the toolkit's scene packages that are alive, shown or not
+     * @param parts objects of the toolkit's scene packages that are alive, shown or not, without the values of styles (they
+     *     count in the heap)
      * @param closures listeners and other closures of the window's own code that are alive
      * @param houses scenarios and predictions that are alive
      * @param threads of the process
@@ -104,7 +110,7 @@ final class SoakMeter {
                 Stand.fx(() -> Window.getWindows().stream()
                         .mapToLong(w -> nodes(w.getScene().getRoot()))
                         .sum()),
-                sum(classes, NODE, ""),
+                parts(classes),
                 sum(classes, OWN, CLOSURE),
                 classes.getOrDefault(Scenario.class.getName(), 0L)
                         + classes.getOrDefault(Result.Solved.class.getName(), 0L),
@@ -118,6 +124,11 @@ final class SoakMeter {
         long sum = 1;
         if (node instanceof Parent parent) for (Node child : parent.getChildrenUnmodifiable()) sum += nodes(child);
         return sum;
+    }
+
+    private static long parts(Map<String, Long> classes) {
+        return sum(classes, NODE, "")
+                - STYLE.stream().mapToLong(start -> sum(classes, start, "")).sum();
     }
 
     private static long sum(Map<String, Long> classes, String start, String part) {
