@@ -113,6 +113,9 @@ final class Plan {
 
     private void write(List<FieldLayer.Labelled> lines) {
         double reach = symbols.reach();
+        Lines.rings(scenario.slabs(), view).forEach(labels::shun);
+        for (PlanLayer layer : layers)
+            layer.keepsFree(canvas, view, box, ink.size()).forEach(labels::take);
         for (TestHole hole : scenario.testHoles()) take(hole.at(), reach);
         for (SuctionPoint point : scenario.suctionPoints()) take(point.at(), reach);
         weakest().ifPresent(w -> take(w.weakestAt(), reach));
