@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
 import slabfield.fit.NotFitted;
+import slabfield.model.Fill;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 
@@ -135,6 +136,28 @@ class DiagnoserTest {
         assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn().withStages(List.of()), Progress.NONE))
                 .isInstanceOf(NotFitted.class)
                 .hasMessageContaining("too little to fit");
+    }
+
+    /** The joint leaks some eight times what is drawn; all leaks at three times read nearly the same. */
+    @Test
+    void leaksFarBeyondTheDrawnOnesAreSaid() throws NotFitted {
+        Diagnosis leaky =
+                Diagnoser.diagnose(HiddenCauses.of(1044, Cause.LEAK, true).drawn(), Progress.NONE);
+        assertThat(leaky.first().cause()).isEqualTo(Cause.AS_DRAWN);
+        assertThat(leaky.notes())
+                .anyMatch(n -> n.startsWith("The house as drawn explains the readings only with all leaks together 3.")
+                        && n.contains("cover them one at a time"));
+        assertThat(diagnosis.notes()).noneMatch(n -> n.startsWith("The house as drawn explains"));
+    }
+
+    /** 0.55/sqrt(2e-9) = 12298 1/m by hand (Ward 1964); four times as permeable, half of it. */
+    @Test
+    void coarseFillDrawnWithoutInertiaIsWeighedWithWards() {
+        Fill fill = diagnosis.first().fitted().drawn().layer().fill();
+        assertThat(made.drawn().layer().fill().inertial()).isZero();
+        assertThat(fill.inertial()).isCloseTo(12298, within(1.0));
+        Scenario looser = Changes.fill(diagnosis.first().fitted().drawn(), 4);
+        assertThat(looser.layer().fill().inertial()).isCloseTo(6149, within(1.0));
     }
 
     /** Half the speed law: flow by the root of the pressure. */

@@ -49,7 +49,7 @@ class FittedTest {
     @Test
     void profileAgreesWithLaplaceWhereTheDoubtIsSmall() throws NotFitted {
         Scenario drawn = house.drawn();
-        Fitted sure = HouseFit.fit(drawn, Unknowns.of(drawn), new NoiseModel(0.02), Progress.NONE);
+        Fitted sure = HouseFit.fit(drawn, Unknowns.of(drawn), new NoiseModel(0.02, 0.02), Progress.NONE);
         assertThat(sure.doubtLeft(0)).isLessThan(0.15);
         Interval profile = Profile.interval(sure, 0, 0.9, Progress.NONE), laplace = sure.interval(0, 0.9);
         assertThat(profile.low()).isCloseTo(laplace.low(), Percentage.withPercentage(15));

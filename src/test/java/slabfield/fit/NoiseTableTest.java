@@ -54,7 +54,7 @@ class NoiseTableTest {
             List<Double> noisy =
                     exact.stream().map(p -> p + noise * random.nextGaussian()).toList();
             Scenario house = MadeHouses.read(truth, places, noisy, noise);
-            Fitted fitted = HouseFit.fit(house, unknowns, new NoiseModel(0), Progress.NONE);
+            Fitted fitted = HouseFit.fit(house, unknowns, NoiseModel.METER_ONLY, Progress.NONE);
             t[k] = 100 * (fitted.value(0) / truth.layer().fill().permeability() - 1);
             g[k] = 100 * (fitted.value(1) / truth.soilLeakance() - 1);
         }
