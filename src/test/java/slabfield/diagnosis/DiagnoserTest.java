@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -111,11 +112,12 @@ class DiagnoserTest {
                         IntStream.rangeClosed(1, of.get(0)).boxed().toList());
     }
 
-    /** Asked to stop in the midst of it, it begins no other fit. */
+    /** Asked to stop as one fit ends, it does not say that it begins another. */
     @Test
     void itStopsBetweenTwoExplanations() {
         int after = 3;
         AtomicInteger begun = new AtomicInteger();
+        AtomicBoolean asked = new AtomicBoolean();
         assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn(), new Diagnoser.Watch() {
                     @Override
                     public void fitting(int number, int of, Explanation explanation) {
@@ -123,8 +125,13 @@ class DiagnoserTest {
                     }
 
                     @Override
+                    public void step(int now, int total, double residual) {
+                        asked.set(begun.get() >= after);
+                    }
+
+                    @Override
                     public boolean isCancelled() {
-                        return begun.get() >= after;
+                        return asked.get();
                     }
                 }))
                 .isInstanceOf(CancellationException.class);

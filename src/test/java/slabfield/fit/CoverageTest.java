@@ -173,7 +173,7 @@ class CoverageTest {
                 Locale.ROOT,
                 "Because of the patches, vacuums read in such houses lie %.1f %% from those of the even fill that explains them best (root"
                         + " of the mean square, %d houses with seeds from %d); the fit takes the model's own error as %.0f %%. How uneven the patches"
-                        + " are was chosen on these seeds so that the two agree. The model's own error of a flow is taken as %.0f %%, which was found"
+                        + " are was chosen on these seeds to bring the two near each other. The model's own error of a flow is taken as %.0f %%, which was found"
                         + " on them too (`FlowShareTest`).%n%n",
                 100 * SyntheticHouses.modelError(MODEL_ERROR_FROM, MODEL_ERROR_HOUSES),
                 MODEL_ERROR_HOUSES,

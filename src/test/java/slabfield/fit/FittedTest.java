@@ -32,6 +32,16 @@ class FittedTest {
         assertThat(fit.residuals()).hasSameSizeAs(fit.observations());
     }
 
+    /** A flow sums over the slab: of it the model misses less than of a pressure. */
+    @Test
+    void theModelsErrorIsLessForFlows() {
+        for (Observation o : fit.observations()) {
+            double share = o.what() == Observation.What.FLOW ? 0.03 : 0.1;
+            assertThat(o.model()).isCloseTo(share * Math.abs(o.measured()), Percentage.withPercentage(1e-6));
+        }
+        assertThat(fit.observations()).extracting(Observation::what).contains(Observation.What.FLOW);
+    }
+
     @Test
     void theFittedHousePredictsWhatTheFitSays() {
         Scenario found = fit.house().during(fit.house().stages().get(1));

@@ -2,8 +2,11 @@ package slabfield.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -11,10 +14,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabfield.model.Fill;
 import slabfield.model.FillWord;
+import slabfield.model.FlowReading;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
+import slabfield.model.Stage;
 import slabfield.model.Zone;
 
 /** What each unknown changes, and what is believed of it. */
@@ -145,14 +150,55 @@ class UnknownsTest {
 
     @Test
     void readingsThatASourceHoldsTellNothing() {
-        List<Observation> held = Observations.of(HOUSE, NoiseModel.USUAL, false);
-        assertThat(held)
+        Stage.SystemReading both = new Stage.SystemReading("S", OptionalDouble.of(0.01), OptionalDouble.of(-240), "");
+        Stage stage = HOUSE.stages().get(0);
+        Scenario pressure = HOUSE.withStages(List.of(stage.with(stage.holes(), List.of(both))));
+        assertThat(Observations.of(pressure, NoiseModel.USUAL, false))
                 .extracting(Observation::what)
                 .contains(Observation.What.FLOW)
                 .doesNotContain(Observation.What.RISER);
-        Scenario flow = HOUSE.withSuctionPoint("S", s -> s.drawnBy(new Source.Flow(0.01)));
+        Scenario flow = pressure.withSuctionPoint("S", s -> s.drawnBy(new Source.Flow(0.01)));
         assertThat(Observations.of(flow, NoiseModel.USUAL, false))
                 .extracting(Observation::what)
+                .contains(Observation.What.RISER)
                 .doesNotContain(Observation.What.FLOW);
+    }
+
+    /** The meter shows nothing below 0.004 m3/s: the true flow lies below that, and the model has no say in it. */
+    @Test
+    void aFlowBelowTheMeterIsABound() {
+        Stage.SystemReading below = new Stage.SystemReading(
+                "S",
+                Optional.of(new FlowReading.Below(0.004)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
+        Stage stage = HOUSE.stages().get(0);
+        Scenario house = HOUSE.withStages(List.of(stage.with(stage.holes(), List.of(below))));
+        assertThat(Observations.of(house, NoiseModel.USUAL, false))
+                .filteredOn(Observation::upperBound)
+                .containsExactly(new Observation(stage.id(), Observation.What.FLOW, "S", 0.004, 4e-4, 0, true));
+    }
+
+    /** Fan on and off count each where the pressure outdoors is unknown, else their difference alone. */
+    @Test
+    void aPairOfReadingsCountsAsItsDifference() {
+        Stage stage = HOUSE.stages().get(0);
+        Stage.HoleReading pair = new Stage.HoleReading(
+                stage.holes().get(0).hole(),
+                OptionalDouble.of(1),
+                OptionalDouble.of(-9),
+                OptionalDouble.of(0.5),
+                OptionalDouble.of(0.1),
+                "");
+        Scenario house = HOUSE.withStages(List.of(stage.with(List.of(pair), List.of())));
+        assertThat(Observations.of(house, NoiseModel.USUAL, false))
+                .extracting(Observation::what, Observation::measured)
+                .containsExactly(tuple(Observation.What.DIFFERENCE, -10.0));
+        assertThat(Observations.of(house, NoiseModel.USUAL, true))
+                .extracting(Observation::what, Observation::measured)
+                .containsExactly(tuple(Observation.What.FAN_ON, -9.0), tuple(Observation.What.FAN_OFF, 1.0));
     }
 }
