@@ -80,6 +80,16 @@ class FittedTest {
         assertThat(a.distanceFromLaplace()).isLessThan(1);
     }
 
+    /** 40 draws about 1 of the model's error, a tenth: their mean is known to 0.016, their deviation to a ninth. */
+    @Test
+    void membersCarryTheModelsError() {
+        Band factors = Band.of(Ensemble.of(fit, 40, 5, Progress.NONE).members().stream()
+                .mapToDouble(Ensemble.Member::modelFactor)
+                .toArray());
+        assertThat(factors.mean()).isCloseTo(1, Offset.offset(0.05));
+        assertThat(factors.deviation()).isBetween(0.07, 0.14);
+    }
+
     @Test
     void theOutlookIsThatOfItsMembers() {
         Ensemble e = Ensemble.of(fit, 20, 5, Progress.NONE);
