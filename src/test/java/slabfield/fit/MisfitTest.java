@@ -49,6 +49,13 @@ class MisfitTest {
         assertThat(r * r / 2).isCloseTo(-Math.log(probability), Percentage.withPercentage(1e-3));
     }
 
+    /** A flow of 0.05 L/s has a variance of some 1e-11 m6/s2, which is not none. */
+    @Test
+    void aFaintFlowCountsInItsDeviation() {
+        Misfit m = new Misfit(List.of(new Observation("s", Observation.What.FLOW, "S", 5e-5, 3e-6, 4e-6, false)));
+        assertThat(m.residuals(new double[] {3e-5})).containsExactly(new double[] {4}, Offset.offset(1e-9));
+    }
+
     /** The normal density of deviation 5 at its middle is 1/(5 sqrt(2 pi)); a bound's probability has no such constant. */
     @Test
     void theConstantIsThatOfTheDensity() {
