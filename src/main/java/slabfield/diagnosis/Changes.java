@@ -28,7 +28,7 @@ final class Changes {
 
     private Changes() {}
 
-    /** All fill a number of times as permeable. */
+    /** All fill a number of times as permeable; what it resists by inertia goes with 1/sqrt(k), as Ward's coefficient does. */
     static Scenario fill(Scenario h, double multiple) {
         return h.withLayer(new Layer(
                 times(h.layer().fill(), multiple),
@@ -38,7 +38,8 @@ final class Changes {
     }
 
     private static Fill times(Fill f, double multiple) {
-        return new Fill(f.word(), f.thickness(), f.permeability() * multiple, f.inertial(), false);
+        return new Fill(
+                f.word(), f.thickness(), f.permeability() * multiple, f.inertial() / Math.sqrt(multiple), false);
     }
 
     /** Every leak a number of times as large: openings, wall tops and faces, native soil. */

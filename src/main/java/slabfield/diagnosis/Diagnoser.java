@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -14,10 +15,10 @@ import java.util.stream.Stream;
 import slabfield.field.Progress;
 import slabfield.fit.Fitted;
 import slabfield.fit.HouseFit;
+import slabfield.fit.InertialNotDrawn;
+import slabfield.fit.Interval;
 import slabfield.fit.NotFitted;
 import slabfield.fit.Observation;
-import slabfield.fit.Parameter;
-import slabfield.fit.Prior;
 import slabfield.model.Scenario;
 
 /**
@@ -37,8 +38,6 @@ public final class Diagnoser {
     private static final double DRAWN = 0.5;
     private static final int FITTED_PER_CAUSE = 2;
     private static final int CELLS = 500;
-    /** Size of a cause when it is first looked at, in deviations of its prior. */
-    private static final double LOOKED_AT = -0.3;
 
     private final Scenario house;
     private final List<Explanation> all;
@@ -76,7 +75,7 @@ public final class Diagnoser {
      * @throws CancellationException where somebody asked to stop
      */
     public static Diagnosis diagnose(Scenario drawn, Progress progress) throws NotFitted {
-        return new Diagnoser(drawn.withCellSize(cell(drawn)), progress).weigh();
+        return new Diagnoser(InertialNotDrawn.usual(drawn).withCellSize(cell(drawn)), progress).weigh();
     }
 
     /** Cells on which explanations are weighed: many solves, and no reading knows more than that [m]. */
@@ -171,17 +170,11 @@ public final class Diagnoser {
 
     private List<Explanation> nearest(List<Explanation> some, Fitted drawn, boolean leaksAsDrawn) {
         if (some.size() <= FITTED_PER_CAUSE) return some;
-        List<Observation> observations = drawn.observations().stream()
-                .filter(o -> o.what() != Observation.What.FAN_OFF)
-                .toList();
+        Look look = new Look(drawn);
         Map<Explanation, Double> misfits = new ConcurrentHashMap<>();
         some.stream().parallel().forEach(e -> {
             steps.check();
-            misfits.put(
-                    e,
-                    Forecast.of(placed(e, drawn, leaksAsDrawn), observations)
-                            .map(p -> Forecast.misfit(p, observations))
-                            .orElse(Double.POSITIVE_INFINITY));
+            misfits.put(e, look.at(e, leaksAsDrawn));
             steps.looked();
         });
         return some.stream()
@@ -189,19 +182,6 @@ public final class Diagnoser {
                 .filter(e -> misfits.get(e) < Double.POSITIVE_INFINITY)
                 .limit(FITTED_PER_CAUSE)
                 .toList();
-    }
-
-    /** A house with the usual unknowns as fitted and the cause's own a little below their medians, where most fits end. */
-    private static Scenario placed(Explanation e, Fitted drawn, boolean leaksAsDrawn) {
-        Scenario h = e.house();
-        int usual = e.unknowns().size() - e.own();
-        for (int j = 0; j < e.unknowns().size(); j++) {
-            Parameter p = e.unknowns().get(j);
-            Prior prior = p.prior();
-            boolean asDrawn = leaksAsDrawn && p.id().equals(Explanations.ALL_LEAKS);
-            h = p.with(h, j >= usual ? prior.value(LOOKED_AT) : asDrawn ? prior.median() : drawn.value(j));
-        }
-        return h;
     }
 
     private Diagnosis answer(Map<Cause, List<Tried>> tried, Fitted drawn) {
@@ -271,6 +251,7 @@ public final class Diagnoser {
         if (meanSquare(causes.get(0).fitted()) > UNEXPLAINED)
             notes.add(
                     "None of the explanations fits the readings. Look at the readings themselves first, and at the checklist.");
+        leaksBeyondDrawn(causes.get(0)).ifPresent(notes::add);
         boolean tops = causes.stream().anyMatch(c -> c.cause() == Cause.WALL_TOPS && c.probability() > 0.05);
         boolean joint = causes.stream().anyMatch(c -> c.cause() == Cause.LEAK && c.probability() > 0.05);
         if (tops && joint)
@@ -278,5 +259,22 @@ public final class Diagnoser {
                     "A leaking joint and open block tops look alike from below the slab. Cover the tops for a while, or read the"
                             + " pressure in the wall.");
         return notes;
+    }
+
+    /** A house as drawn whose leaks are all far larger than drawn is hardly as drawn, and the readings may not tell which one is. */
+    private static Optional<String> leaksBeyondDrawn(Diagnosis.Weighed first) {
+        Fitted fitted = first.fitted();
+        int leaks = fitted.indexOf(Explanations.ALL_LEAKS);
+        if (first.cause() != Cause.AS_DRAWN || leaks < 0 || fitted.value(leaks) < Explanations.LEAKS)
+            return Optional.empty();
+        Interval range = fitted.interval(leaks, 0.9);
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "The house as drawn explains the readings only with all leaks together %.1f times what is drawn (90 %% range: %.1f"
+                        + " to %.1f). One opening that leaks far more looks the same: cover them one at a time, and read the holes and"
+                        + " the flow again.",
+                fitted.value(leaks),
+                range.low(),
+                range.high()));
     }
 }

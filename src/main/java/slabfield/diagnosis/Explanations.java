@@ -3,7 +3,6 @@ package slabfield.diagnosis;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Optional;
 import slabfield.fit.Parameter;
 import slabfield.fit.Prior;
 import slabfield.fit.Unknowns;
@@ -28,7 +27,9 @@ final class Explanations {
     /** The unknown by which all leaks change together. */
     static final String ALL_LEAKS = "all leaks";
 
-    private static final double LEAKS = 2;
+    /** Factor by which all leaks together may well differ from what is drawn. */
+    static final double LEAKS = 2;
+
     private static final double OUTDOORS = 2;
     /** Deviations of the prior of the fill beyond which it is called tight or loose. */
     private static final double BEYOND = 2.5;
@@ -46,6 +47,8 @@ final class Explanations {
     private static final double APART = 0.8;
     /** Distance of an opening that is not drawn from the hole that it shows in [m]. */
     private static final double BESIDE = 0.7;
+    /** Distance from the edge of a pit of an opening beside it; one within twice that is a short circuit too [m]. */
+    private static final double BESIDE_PIT = 0.5;
 
     private final Scenario drawn;
     private final List<Parameter> usual = new ArrayList<>();
@@ -118,7 +121,7 @@ final class Explanations {
                 double angle = quarter * Math.PI / 2;
                 Point at = new Point(
                         hole.at().x() + BESIDE * Math.cos(angle), hole.at().y() + BESIDE * Math.sin(angle));
-                if (drawn.hasLayerAt(at))
+                if (drawn.hasLayerAt(at) && !besideSuction(at))
                     hidden(
                             Cause.LEAK,
                             "an opening that is not drawn, near hole \"" + hole.id() + "\"",
@@ -142,26 +145,26 @@ final class Explanations {
                         (h, area) -> Changes.opening(h, id, at, area)));
     }
 
-    /** A place at a distance from another, in a direction or in one turned by quarters of a circle, under a slab. */
-    private Optional<Point> beside(Point place, Point direction, double distance) {
-        double length = Math.hypot(direction.x(), direction.y());
-        double ux = length > 0 ? direction.x() / length : 1, uy = length > 0 ? direction.y() / length : 0;
-        for (int quarter = 0; quarter < 4; quarter++) {
-            Point at = new Point(place.x() + distance * ux, place.y() + distance * uy);
-            if (drawn.hasLayerAt(at)) return Optional.of(at);
-            double turned = -uy;
-            uy = ux;
-            ux = turned;
+    /** Places beside a suction point, the first away from the middle of the slabs, the others turned by quarters of a circle. */
+    private void shortCircuits() {
+        for (SuctionPoint s : drawn.suctionPoints()) {
+            if (s.tile().isPresent()) continue;
+            Point out = fromMiddle(s.at());
+            double from = Math.atan2(out.y(), out.x()), distance = s.pit().radius() + BESIDE_PIT;
+            for (int quarter = 0; quarter < 4; quarter++) {
+                double angle = from + quarter * Math.PI / 2;
+                Point at = new Point(s.at().x() + distance * Math.cos(angle), s.at().y() + distance * Math.sin(angle));
+                if (drawn.hasLayerAt(at))
+                    hidden(Cause.SHORT_CIRCUIT, "air enters beside suction point \"" + s.id() + "\"", 1, at);
+            }
         }
-        return Optional.empty();
     }
 
-    private void shortCircuits() {
-        for (SuctionPoint s : drawn.suctionPoints())
-            if (s.tile().isEmpty())
-                beside(s.at(), fromMiddle(s.at()), s.pit().radius() + 0.5)
-                        .ifPresent(at -> hidden(
-                                Cause.SHORT_CIRCUIT, "air enters beside suction point \"" + s.id() + "\"", 1, at));
+    /** True where an opening would be a short circuit. */
+    private boolean besideSuction(Point at) {
+        return drawn.suctionPoints().stream()
+                .anyMatch(s ->
+                        s.tile().isEmpty() && s.at().distanceTo(at) < s.pit().radius() + 2 * BESIDE_PIT);
     }
 
     private Point fromMiddle(Point place) {
@@ -321,7 +324,7 @@ final class Explanations {
     }
 
     private void depressurized() {
-        List<Parameter> unknowns = new ArrayList<>(usual.subList(0, 2));
+        List<Parameter> unknowns = new ArrayList<>(usual.subList(0, usual.size() - 1));
         unknowns.add(outdoors(drawn.outdoorPressure() + 10, 3));
         all.add(new Explanation(
                 Cause.DEPRESSURIZED_HOUSE,

@@ -55,15 +55,4 @@ final class Forecast {
         return OptionalDouble.of(
                 what == Observation.What.FAN_ON ? on : what == Observation.What.FAN_OFF ? off : on - off);
     }
-
-    /** Sum of squared differences in standard deviations of meter and model. */
-    static double misfit(double[] predicted, List<Observation> observations) {
-        double sum = 0;
-        for (int i = 0; i < predicted.length; i++) {
-            Observation o = observations.get(i);
-            double d = (o.measured() - predicted[i]) / o.deviation();
-            if (!o.upperBound() || d < 0) sum += d * d;
-        }
-        return sum;
-    }
 }

@@ -141,7 +141,7 @@ final class NextChecks {
         double meter = flow
                 ? Math.max(MeasuredFlow.ASSUMED_SHARE * size, LEAST_FLOW_ERROR)
                 : Noise.ofOrdinaryReading() * (what == Observation.What.DIFFERENCE ? Math.sqrt(2) : 1);
-        double error = Math.hypot(meter, noise.modelShare() * size);
+        double error = Math.hypot(meter, noise.share(what) * size);
         String reading = flow ? "flow at \"" + place + "\"" : what.words() + " at \"" + place + "\"";
         checks.add(new NextCheck(effort, words, reading, p, q, flow, Math.abs(p - q) / error));
     }

@@ -15,7 +15,7 @@ import slabfield.model.Zone;
  * lets air through by Darcy's law alone: beside the pit it resists more, the more air is drawn. A fit that leaves this out takes
  * it for leaks, and expects too little vacuum once these are sealed.
  */
-final class InertialNotDrawn {
+public final class InertialNotDrawn {
     /** Grains from round to crushed, porosities from 0.3 to 0.5. */
     private static final double SPREAD = 3;
     /** Drawn permeability from which fill may resist by inertia as well [m2]; in sand the air is too slow. */
@@ -37,6 +37,11 @@ final class InertialNotDrawn {
                 "the inertial coefficient of fill that is drawn without one",
                 new Prior(Prior.Scale.LOGARITHMIC, 1, SPREAD, "Ward 1964; common practice"),
                 (h, m) -> with(h, layer, zones, m)));
+    }
+
+    /** The house with the usual inertial coefficient, Ward's, where coarse fill is drawn without one. */
+    public static Scenario usual(Scenario house) {
+        return of(house).map(p -> p.with(house, p.prior().median())).orElse(house);
     }
 
     private static boolean counts(Fill f) {

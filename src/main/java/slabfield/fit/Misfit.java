@@ -17,6 +17,10 @@ import org.apache.commons.math3.special.Erf;
 final class Misfit {
     private static final double LN_2PI = Math.log(2 * Math.PI);
 
+    private static final double SYMMETRIC = 1e-12;
+    /** Far below the variance of any flow [m6/s2], which for a faint one is below the 1e-10 that the library takes for none. */
+    private static final double LEAST_VARIANCE = 1e-300;
+
     private final List<Observation> observations;
     private final double[][] lower;
     private final double logNorm;
@@ -32,7 +36,7 @@ final class Misfit {
                 c.setEntry(i, j, v);
                 c.setEntry(j, i, v);
             }
-        lower = new CholeskyDecomposition(c).getL().getData();
+        lower = new CholeskyDecomposition(c, SYMMETRIC, LEAST_VARIANCE).getL().getData();
         double sum = 0;
         for (int i = 0; i < n; i++) if (!observations.get(i).upperBound()) sum += Math.log(lower[i][i]) + LN_2PI / 2;
         logNorm = -sum;

@@ -75,6 +75,6 @@ final class Observations {
     }
 
     private void add(Stage s, Observation.What what, String place, double measured, double meter) {
-        out.add(new Observation(s.id(), what, place, measured, meter, noise.modelShare() * Math.abs(measured), false));
+        out.add(new Observation(s.id(), what, place, measured, meter, noise.share(what) * Math.abs(measured), false));
     }
 }

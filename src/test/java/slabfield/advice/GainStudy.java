@@ -217,20 +217,19 @@ final class GainStudy {
         return new Stage(id, StageKind.COMMUNICATION_TEST, seals, Map.of(), holes, List.of(system), "", "");
     }
 
-    /** A row for each house. */
-    static String table(List<Outcome> outcomes) {
-        StringBuilder out = new StringBuilder("house,suggestion,gain_Pa,low_Pa,high_Pa,true_gain_Pa,held\n");
-        for (Outcome o : outcomes)
-            out.append(String.format(
-                    Locale.ROOT,
-                    "%d,%s,%.2f,%.2f,%.2f,%.2f,%s%n",
-                    o.house(),
-                    o.suggestion().measure().words().replace("\"", ""),
-                    o.suggestion().gain(),
-                    o.promised().low(),
-                    o.promised().high(),
-                    o.kept(),
-                    o.held() ? "yes" : "no"));
-        return out.toString();
+    static final String HEADER = "house,suggestion,gain_Pa,low_Pa,high_Pa,true_gain_Pa,held";
+
+    /** A house's row under {@link #HEADER}. */
+    static String row(Outcome o) {
+        return String.format(
+                Locale.ROOT,
+                "%d,%s,%.2f,%.2f,%.2f,%.2f,%s",
+                o.house(),
+                o.suggestion().measure().words().replace("\"", "").replace(",", ";"),
+                o.suggestion().gain(),
+                o.promised().low(),
+                o.promised().high(),
+                o.kept(),
+                o.held() ? "yes" : "no");
     }
 }

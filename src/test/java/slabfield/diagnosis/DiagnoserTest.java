@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
 import slabfield.fit.NotFitted;
+import slabfield.model.Fill;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 
@@ -110,11 +112,12 @@ class DiagnoserTest {
                         IntStream.rangeClosed(1, of.get(0)).boxed().toList());
     }
 
-    /** Asked to stop in the midst of it, it begins no other fit. */
+    /** Asked to stop as one fit ends, it does not say that it begins another. */
     @Test
     void itStopsBetweenTwoExplanations() {
         int after = 3;
         AtomicInteger begun = new AtomicInteger();
+        AtomicBoolean asked = new AtomicBoolean();
         assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn(), new Diagnoser.Watch() {
                     @Override
                     public void fitting(int number, int of, Explanation explanation) {
@@ -122,8 +125,13 @@ class DiagnoserTest {
                     }
 
                     @Override
+                    public void step(int now, int total, double residual) {
+                        asked.set(begun.get() >= after);
+                    }
+
+                    @Override
                     public boolean isCancelled() {
-                        return begun.get() >= after;
+                        return asked.get();
                     }
                 }))
                 .isInstanceOf(CancellationException.class);
@@ -135,6 +143,28 @@ class DiagnoserTest {
         assertThatThrownBy(() -> Diagnoser.diagnose(made.drawn().withStages(List.of()), Progress.NONE))
                 .isInstanceOf(NotFitted.class)
                 .hasMessageContaining("too little to fit");
+    }
+
+    /** The joint leaks some eight times what is drawn; all leaks at three times read nearly the same. */
+    @Test
+    void leaksFarBeyondTheDrawnOnesAreSaid() throws NotFitted {
+        Diagnosis leaky =
+                Diagnoser.diagnose(HiddenCauses.of(1044, Cause.LEAK, true).drawn(), Progress.NONE);
+        assertThat(leaky.first().cause()).isEqualTo(Cause.AS_DRAWN);
+        assertThat(leaky.notes())
+                .anyMatch(n -> n.startsWith("The house as drawn explains the readings only with all leaks together 3.")
+                        && n.contains("cover them one at a time"));
+        assertThat(diagnosis.notes()).noneMatch(n -> n.startsWith("The house as drawn explains"));
+    }
+
+    /** 0.55/sqrt(2e-9) = 12298 1/m by hand (Ward 1964); four times as permeable, half of it. */
+    @Test
+    void coarseFillDrawnWithoutInertiaIsWeighedWithWards() {
+        Fill fill = diagnosis.first().fitted().drawn().layer().fill();
+        assertThat(made.drawn().layer().fill().inertial()).isZero();
+        assertThat(fill.inertial()).isCloseTo(12298, within(1.0));
+        Scenario looser = Changes.fill(diagnosis.first().fitted().drawn(), 4);
+        assertThat(looser.layer().fill().inertial()).isCloseTo(6149, within(1.0));
     }
 
     /** Half the speed law: flow by the root of the pressure. */

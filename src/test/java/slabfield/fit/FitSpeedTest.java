@@ -29,14 +29,15 @@ import slabfield.model.TestHole;
 import slabfield.model.Zone;
 
 /**
- * A fit of 8 unknowns to 5 stages with 8 holes. The suite holds its effort; with {@code -Dslabfield.long=true} its time is
- * measured and written to validation/studies/fit-speed.md.
+ * A fit of 9 unknowns to 5 stages with 8 holes, and of the usual 13, which have an exponent of each opening besides. The suite holds
+ * the effort of the first; with {@code -Dslabfield.long=true} the time of both is measured and written to
+ * validation/studies/fit-speed.md.
  */
 class FitSpeedTest {
     private static final Path PAGE = Path.of("validation/studies/fit-speed.md");
     private static final int RUNS = 12;
 
-    /** Zone, two walls' joints, two spots, soil and a suspected footing, each stage with another of them closed. */
+    /** Zone, inertial loss, two walls' joints, two spots, soil and a suspected footing, each stage with another of them closed. */
     private static Scenario house(double cell) {
         Scenario s = MadeHouses.plain(10, 8, 2e-8, 2e-6, new Point(2.5, 3), new Source.Pressure(-250), cell);
         Zone zone = new Zone(
@@ -81,12 +82,14 @@ class FitSpeedTest {
     }
 
     private static List<Parameter> unknowns(Scenario house) {
-        return Unknowns.of(house).stream().filter(p -> p.kind().sought()).toList();
+        return Unknowns.of(house).stream()
+                .filter(p -> p.kind() != Parameter.Kind.EXPONENT)
+                .toList();
     }
 
     private static Scenario read(Scenario drawn) {
         List<Parameter> unknowns = unknowns(drawn);
-        double[] truth = {0.5, -0.4, 0.5, -0.5, 0.6, -0.6, 0.4, 0.3};
+        double[] truth = {0.5, -0.4, 0.4, 0.5, -0.5, 0.6, -0.6, 0.4, 0.3};
         Scenario house = HouseModel.house(drawn, unknowns, truth);
         Random random = new Random(4);
         List<Stage> stages = new ArrayList<>();
@@ -114,10 +117,10 @@ class FitSpeedTest {
     }
 
     @Test
-    void eightUnknownsFromFiveStages() throws Exception {
+    void nineUnknownsFromFiveStages() throws Exception {
         Scenario house = read(house(0.1));
         List<Parameter> unknowns = unknowns(house);
-        assertThat(unknowns).hasSize(8);
+        assertThat(unknowns).hasSize(9);
         Fitted fit = HouseFit.fit(house, unknowns, Progress.NONE);
         assertThat(fit.converged()).isTrue();
         // the readings carry noise: what they fix is found within its range
@@ -126,33 +129,43 @@ class FitSpeedTest {
                 .isTrue();
         assertThat(fit.iterations()).isLessThan(25);
         assertThat(fit.solves()).isLessThan(150);
-        if (Boolean.getBoolean("slabfield.long")) measure(house);
+        if (Boolean.getBoolean("slabfield.long")) write(measure(house, unknowns), measure(house, Unknowns.of(house)));
     }
 
-    private static void measure(Scenario house) throws Exception {
+    private static String measure(Scenario house, List<Parameter> unknowns) throws Exception {
         double[] seconds = new double[RUNS];
         Optional<Fitted> last = Optional.empty();
         for (int k = 0; k < RUNS; k++) {
             long start = System.nanoTime();
-            last = Optional.of(HouseFit.fit(house, unknowns(house), Progress.NONE));
+            last = Optional.of(HouseFit.fit(house, unknowns, Progress.NONE));
             seconds[k] = (System.nanoTime() - start) / 1e9;
         }
         double first = seconds[0];
         Arrays.sort(seconds);
+        return String.format(
+                Locale.ROOT,
+                "| %d | %.2f s | %.2f s | %.2f s | %d | %d |%n",
+                unknowns.size(),
+                first,
+                seconds[RUNS / 2],
+                seconds[0],
+                last.orElseThrow().iterations(),
+                last.orElseThrow().solves());
+    }
+
+    private static void write(String sought, String usual) throws Exception {
         Files.createDirectories(PAGE.getParent());
         Files.writeString(
                 PAGE,
                 String.format(
-                        Locale.ROOT,
-                        "# How long a fit takes%n%n8 unknowns, 5 stages, 8 holes and a flow in each, a slab of 10 m by 8 m on cells of 0.1 m,"
-                                + " %d processors.%n%n| first run | median of %d | least | steps | fields solved |%n|---|---|---|---|---|%n"
-                                + "| %.2f s | %.2f s | %.2f s | %d | %d |%n",
-                        Runtime.getRuntime().availableProcessors(),
-                        RUNS,
-                        first,
-                        seconds[RUNS / 2],
-                        seconds[0],
-                        last.orElseThrow().iterations(),
-                        last.orElseThrow().solves()));
+                                Locale.ROOT,
+                                "# How long a fit takes%n%n5 stages, 8 holes and a flow in each, a slab of 10 m by 8 m on cells of 0.1 m,"
+                                        + " %d processors. The usual unknowns are 13; without an exponent of each opening they are 9."
+                                        + " The 13 were measured last, on a machine that was warm.%n%n| unknowns | first run | median of %d |"
+                                        + " least | steps | fields solved |%n|---|---|---|---|---|---|%n",
+                                Runtime.getRuntime().availableProcessors(),
+                                RUNS)
+                        + sought
+                        + usual);
     }
 }

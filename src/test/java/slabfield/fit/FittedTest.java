@@ -32,6 +32,16 @@ class FittedTest {
         assertThat(fit.residuals()).hasSameSizeAs(fit.observations());
     }
 
+    /** A flow sums over the slab: of it the model misses less than of a pressure. */
+    @Test
+    void theModelsErrorIsLessForFlows() {
+        for (Observation o : fit.observations()) {
+            double share = o.what() == Observation.What.FLOW ? 0.03 : 0.1;
+            assertThat(o.model()).isCloseTo(share * Math.abs(o.measured()), Percentage.withPercentage(1e-6));
+        }
+        assertThat(fit.observations()).extracting(Observation::what).contains(Observation.What.FLOW);
+    }
+
     @Test
     void theFittedHousePredictsWhatTheFitSays() {
         Scenario found = fit.house().during(fit.house().stages().get(1));
@@ -49,7 +59,7 @@ class FittedTest {
     @Test
     void profileAgreesWithLaplaceWhereTheDoubtIsSmall() throws NotFitted {
         Scenario drawn = house.drawn();
-        Fitted sure = HouseFit.fit(drawn, Unknowns.of(drawn), new NoiseModel(0.02), Progress.NONE);
+        Fitted sure = HouseFit.fit(drawn, Unknowns.of(drawn), new NoiseModel(0.02, 0.02), Progress.NONE);
         assertThat(sure.doubtLeft(0)).isLessThan(0.15);
         Interval profile = Profile.interval(sure, 0, 0.9, Progress.NONE), laplace = sure.interval(0, 0.9);
         assertThat(profile.low()).isCloseTo(laplace.low(), Percentage.withPercentage(15));
@@ -68,6 +78,16 @@ class FittedTest {
                         Math.sqrt(fit.interval(fill, 0.9).factor()),
                         Math.pow(fit.interval(fill, 0.9).factor(), 1.5));
         assertThat(a.distanceFromLaplace()).isLessThan(1);
+    }
+
+    /** 40 draws about 1 of the model's error, a tenth: their mean is known to 0.016, their deviation to a ninth. */
+    @Test
+    void membersCarryTheModelsError() {
+        Band factors = Band.of(Ensemble.of(fit, 40, 5, Progress.NONE).members().stream()
+                .mapToDouble(Ensemble.Member::modelFactor)
+                .toArray());
+        assertThat(factors.mean()).isCloseTo(1, Offset.offset(0.05));
+        assertThat(factors.deviation()).isBetween(0.07, 0.14);
     }
 
     @Test

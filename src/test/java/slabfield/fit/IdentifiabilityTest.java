@@ -16,7 +16,7 @@ import slabfield.model.Source;
 
 /** Numbers only where the readings give them. */
 class IdentifiabilityTest {
-    private static final NoiseModel METER = new NoiseModel(0);
+    private static final NoiseModel METER = NoiseModel.METER_ONLY;
 
     private static Identifiability told(Scenario house) throws NotFitted {
         return Identifiability.of(HouseFit.fit(house, Unknowns.of(house), METER, Progress.NONE));

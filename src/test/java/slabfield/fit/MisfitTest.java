@@ -34,6 +34,10 @@ class MisfitTest {
         Misfit apart = new Misfit(List.of(fanOn("a", "1", 3, 1, 2), fanOn("b", "2", 1, 1, 2)));
         double[] q = apart.residuals(new double[2]);
         assertThat(q[0] * q[0] + q[1] * q[1]).isCloseTo(10.0 / 5, Offset.offset(1e-12));
+        Misfit kinds = new Misfit(
+                List.of(fanOn("a", "1", 3, 1, 2), new Observation("b", Observation.What.RISER, "1", 1, 1, 2, false)));
+        double[] k = kinds.residuals(new double[2]);
+        assertThat(k[0] * k[0] + k[1] * k[1]).isCloseTo(10.0 / 5, Offset.offset(1e-12));
     }
 
     /** Table of the normal distribution function (Abramowitz and Stegun 1964, table 26.1; -10 by its asymptotic series). */
@@ -43,6 +47,34 @@ class MisfitTest {
         Misfit m = new Misfit(List.of(bound(5, 2)));
         double r = m.residuals(new double[] {5 - 2 * z})[0];
         assertThat(r * r / 2).isCloseTo(-Math.log(probability), Percentage.withPercentage(1e-3));
+    }
+
+    /** A flow of 0.05 L/s has a variance of some 1e-11 m6/s2, which is not none. */
+    @Test
+    void aFaintFlowCountsInItsDeviation() {
+        Misfit m = new Misfit(List.of(new Observation("s", Observation.What.FLOW, "S", 5e-5, 3e-6, 4e-6, false)));
+        assertThat(m.residuals(new double[] {3e-5})).containsExactly(new double[] {4}, Offset.offset(1e-9));
+    }
+
+    /** The normal density of deviation 5 at its middle is 1/(5 sqrt(2 pi)); a bound's probability has no such constant. */
+    @Test
+    void theConstantIsThatOfTheDensity() {
+        double one = -Math.log(5 * Math.sqrt(2 * Math.PI));
+        assertThat(new Misfit(List.of(fanOn("s", "1", -10, 3, 4))).logNorm()).isCloseTo(one, Offset.offset(1e-12));
+        assertThat(new Misfit(List.of(fanOn("s", "1", -10, 3, 4), bound(5, 2))).logNorm())
+                .isCloseTo(one, Offset.offset(1e-12));
+    }
+
+    /** Two bounds at one place in two stages share nothing: each holds its own probability. */
+    @Test
+    void boundsShareNothing() {
+        Misfit m = new Misfit(List.of(
+                new Observation("a", Observation.What.FLOW, "S", 5, 2, 3, true),
+                new Observation("b", Observation.What.FLOW, "S", 5, 2, 3, true)));
+        double[] r = m.residuals(new double[] {5, 9});
+        assertThat(r[0] * r[0] / 2).isCloseTo(Math.log(2), Offset.offset(1e-12));
+        // Phi(-4/sqrt(13)) = 0.1336287, from scipy
+        assertThat(r[1] * r[1] / 2).isCloseTo(-Math.log(0.1336287), Offset.offset(1e-6));
     }
 
     @ParameterizedTest

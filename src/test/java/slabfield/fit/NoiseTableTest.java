@@ -15,12 +15,13 @@ import slabfield.model.Scenario;
 
 /**
  * How far noise on the readings of the leaky rectangle throws fill and soil, against a table worked out here from the sum
- * of images: 300 draws, flow known, 5 to 95 % of the errors. With {@code -Dslabfield.long=true} all rows, else
- * one.
+ * of images: 300 draws, flow known, 5 to 95 % of the errors. With {@code -Dslabfield.long=true} all rows with 1200 draws of ours, else
+ * one with 300.
  */
 class NoiseTableTest {
     private static final boolean LONG = Boolean.getBoolean("slabfield.long");
-    private static final int DRAWS = 300;
+    /** With 300 here as well, two unlucky ends can lie a third apart though both are right: at 1.0 Pa on all holes they did. */
+    private static final int DRAWS = LONG ? 1200 : 300;
     /** 300 draws leave the 5 and 95 % ends open by a tenth, in the table and here. */
     private static final double A_THIRD = 1.0 / 3;
 
@@ -54,7 +55,7 @@ class NoiseTableTest {
             List<Double> noisy =
                     exact.stream().map(p -> p + noise * random.nextGaussian()).toList();
             Scenario house = MadeHouses.read(truth, places, noisy, noise);
-            Fitted fitted = HouseFit.fit(house, unknowns, new NoiseModel(0), Progress.NONE);
+            Fitted fitted = HouseFit.fit(house, unknowns, NoiseModel.METER_ONLY, Progress.NONE);
             t[k] = 100 * (fitted.value(0) / truth.layer().fill().permeability() - 1);
             g[k] = 100 * (fitted.value(1) / truth.soilLeakance() - 1);
         }

@@ -46,7 +46,7 @@ class RecoveryTest {
     @Test
     void exactReadingsGiveFillAndSoilToOnePercent() throws NotFitted {
         Scenario house = read(0.2, 8, 0.02, 0, 1, 2, 3, 4, 5, 6, 7, 8);
-        NoiseModel meterOnly = new NoiseModel(0);
+        NoiseModel meterOnly = NoiseModel.METER_ONLY;
         Fitted fitted = HouseFit.fit(house, Unknowns.of(house), meterOnly, Progress.NONE);
         assertThat(fitted.converged()).isTrue();
         assertThat(fitted.value(fitted.indexOf("fill"))).isCloseTo(K, Percentage.withPercentage(1));

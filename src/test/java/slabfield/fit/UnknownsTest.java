@@ -2,19 +2,32 @@ package slabfield.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import slabfield.model.Barrier;
+import slabfield.model.BlockWall;
 import slabfield.model.Fill;
 import slabfield.model.FillWord;
+import slabfield.model.FlowReading;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
+import slabfield.model.Path;
+import slabfield.model.Point;
 import slabfield.model.Scenario;
+import slabfield.model.Seal;
+import slabfield.model.SealState;
 import slabfield.model.Source;
+import slabfield.model.Stage;
+import slabfield.model.StageKind;
 import slabfield.model.Zone;
 
 /** What each unknown changes, and what is believed of it. */
@@ -145,14 +158,118 @@ class UnknownsTest {
 
     @Test
     void readingsThatASourceHoldsTellNothing() {
-        List<Observation> held = Observations.of(HOUSE, NoiseModel.USUAL, false);
-        assertThat(held)
+        Stage.SystemReading both = new Stage.SystemReading("S", OptionalDouble.of(0.01), OptionalDouble.of(-240), "");
+        Stage stage = HOUSE.stages().get(0);
+        Scenario pressure = HOUSE.withStages(List.of(stage.with(stage.holes(), List.of(both))));
+        assertThat(Observations.of(pressure, NoiseModel.USUAL, false))
                 .extracting(Observation::what)
                 .contains(Observation.What.FLOW)
                 .doesNotContain(Observation.What.RISER);
-        Scenario flow = HOUSE.withSuctionPoint("S", s -> s.drawnBy(new Source.Flow(0.01)));
+        Scenario flow = pressure.withSuctionPoint("S", s -> s.drawnBy(new Source.Flow(0.01)));
         assertThat(Observations.of(flow, NoiseModel.USUAL, false))
                 .extracting(Observation::what)
+                .contains(Observation.What.RISER)
                 .doesNotContain(Observation.What.FLOW);
+    }
+
+    /** The meter shows nothing below 0.004 m3/s: the true flow lies below that, and the model has no say in it. */
+    @Test
+    void aFlowBelowTheMeterIsABound() {
+        Stage.SystemReading below = new Stage.SystemReading(
+                "S",
+                Optional.of(new FlowReading.Below(0.004)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
+        Stage stage = HOUSE.stages().get(0);
+        Scenario house = HOUSE.withStages(List.of(stage.with(stage.holes(), List.of(below))));
+        assertThat(Observations.of(house, NoiseModel.USUAL, false))
+                .filteredOn(Observation::upperBound)
+                .containsExactly(new Observation(stage.id(), Observation.What.FLOW, "S", 0.004, 4e-4, 0, true));
+    }
+
+    /** Fan on and off count each where the pressure outdoors is unknown, else their difference alone. */
+    @Test
+    void aPairOfReadingsCountsAsItsDifference() {
+        Stage stage = HOUSE.stages().get(0);
+        Stage.HoleReading pair = new Stage.HoleReading(
+                stage.holes().get(0).hole(),
+                OptionalDouble.of(1),
+                OptionalDouble.of(-9),
+                OptionalDouble.of(0.5),
+                OptionalDouble.of(0.1),
+                "");
+        Scenario house = HOUSE.withStages(List.of(stage.with(List.of(pair), List.of())));
+        assertThat(Observations.of(house, NoiseModel.USUAL, false))
+                .extracting(Observation::what, Observation::measured)
+                .containsExactly(tuple(Observation.What.DIFFERENCE, -10.0));
+        assertThat(Observations.of(house, NoiseModel.USUAL, true))
+                .extracting(Observation::what, Observation::measured)
+                .containsExactly(tuple(Observation.What.FAN_ON, -9.0), tuple(Observation.What.FAN_OFF, 1.0));
+    }
+
+    /** A suspected footing, a wall that leaks at its foot alone, and outdoors where the fan was off as well. */
+    @Test
+    void onlyWhatIsDrawnOrReadIsUnknown() {
+        Path line = new Path(List.of(new Point(1, 0), new Point(1, 4)));
+        Barrier known = new Barrier("known", line, 0.4, 0, true, List.of());
+        Barrier suspected = new Barrier("suspected", line, 0.4, 0, false, List.of());
+        Seal filled = Seal.of(SealState.SEALED);
+        BlockWall foot = new BlockWall("foot", line, 2.1, filled, 0, 1e-4, 0, 0, 1e-3, false, Optional.empty());
+        BlockWall tops = new BlockWall("tops", line, 2.1, filled, 0.09, 0, 0, 0, 1e-3, false, Optional.empty());
+        Scenario house = HOUSE.withBarriers(List.of(known, suspected))
+                .withBlockWalls(List.of(foot, tops))
+                .withOutdoorPressure(2);
+        assertThat(Unknowns.of(house))
+                .extracting(Parameter::id)
+                .contains("foot foot", "tops tops", "barrier suspected")
+                .doesNotContain("tops foot", "foot tops", "barrier known", "outdoors");
+        // a footing drawn as tight passes a hundredth of what the fill does
+        assertThat(Unknowns.barrier(house, "suspected").prior().median())
+                .isCloseTo(0.01 * house.layer().fill().permeability(), Percentage.withPercentage(1e-6));
+        Stage stage = house.stages().get(0);
+        Stage.HoleReading off = new Stage.HoleReading(
+                stage.holes().get(0).hole(),
+                OptionalDouble.of(1),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "");
+        Scenario read = house.withStages(List.of(stage.with(List.of(off), List.of())));
+        assertThat(Unknowns.of(read)).extracting(Parameter::id).contains("outdoors");
+        assertThat(Unknowns.of(read.withOutdoorPressure(0)))
+                .extracting(Parameter::id)
+                .doesNotContain("outdoors");
+    }
+
+    /** All of it at most; a stage that leaves the opening alone stays as it is. */
+    @Test
+    void whatASealLeavesOpenIsAtMostAll() {
+        Stage covered = sump("covered", SealState.COVERED), open = sump("open", SealState.OPEN);
+        Scenario house = HOUSE.withStages(List.of(covered, open));
+        Parameter left = Unknowns.leftBySeal(house, "sump");
+        assertThat(left.prior().median()).isCloseTo(0.1, Offset.offset(1e-12));
+        assertThat(fractions(left.with(house, 0.3))).containsExactly(0.7, 0.0);
+        assertThat(fractions(left.with(house, 1.5))).containsExactly(0.0, 0.0);
+    }
+
+    private static Stage sump(String id, SealState state) {
+        return new Stage(
+                id,
+                StageKind.COMMUNICATION_TEST,
+                Map.of("sump", Seal.of(state)),
+                Map.of(),
+                List.of(),
+                List.of(),
+                "",
+                "");
+    }
+
+    private static List<Double> fractions(Scenario house) {
+        return house.stages().stream()
+                .map(s -> s.seals().get("sump").fraction())
+                .toList();
     }
 }

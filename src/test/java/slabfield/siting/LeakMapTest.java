@@ -33,7 +33,7 @@ import slabfield.network.Adjoint;
 
 /** A linear house read at six holes and by its flow; a leak that is not drawn stands at (6.6, 5.4). */
 class LeakMapTest {
-    private static final NoiseModel NOISE = new NoiseModel(0);
+    private static final NoiseModel NOISE = NoiseModel.METER_ONLY;
     private static final double STEP = 0.01, UNREST = 0.2, FLOW_SHARE = 0.05;
     private static final Point HIDDEN = new Point(6.625, 5.375);
     private static final double HIDDEN_LEAK = 1e-4;

@@ -182,7 +182,7 @@ class FindingsTest {
         search.message().addListener((o, was, is) -> said.add(is));
         search.progress().addListener((o, was, is) -> done.add(is.doubleValue()));
         Sheet sheet = run("Diagnosis");
-        assertThat(said).anyMatch(m -> m.matches("Weighing causes against the readings: [1-9]\\d? % done\\."));
+        assertThat(said).anyMatch(m -> m.matches("Weighing causes against the readings: [1-9]\\d % done\\."));
         assertThat(done.subList(1, done.size()))
                 .isSorted()
                 .hasSizeGreaterThan(5)

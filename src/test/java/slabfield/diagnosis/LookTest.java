@@ -1,0 +1,81 @@
+package slabfield.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import slabfield.field.Progress;
+import slabfield.fit.Fitted;
+import slabfield.fit.HouseFit;
+import slabfield.fit.InertialNotDrawn;
+import slabfield.fit.NotFitted;
+import slabfield.model.Opening;
+import slabfield.model.Point;
+import slabfield.model.Scenario;
+import slabfield.model.SuctionPoint;
+
+/** A house with an opening hidden at 0.6 m from hole T3, which the fit of the house as drawn takes for more leaks all over. */
+class LookTest {
+    private static List<Explanation> all;
+    private static Fitted drawn;
+
+    @BeforeAll
+    static void fitOnce() throws NotFitted {
+        Scenario made = HiddenCauses.of(1099, Cause.LEAK, true).drawn();
+        Scenario house = InertialNotDrawn.usual(made).withCellSize(Diagnoser.cell(made));
+        all = Explanations.of(house);
+        drawn = HouseFit.fit(house, all.get(0).unknowns(), Progress.NONE);
+    }
+
+    /** At the least of its own misfit nothing is gained by a further step. */
+    @Test
+    void theHouseAsDrawnIsAsFarAsItsFit() {
+        double prior = Arrays.stream(drawn.deviations()).map(x -> x * x).sum();
+        assertThat(new Look(drawn).at(all.get(0), false)).isCloseTo(drawn.chiSquare() + prior, within(0.05));
+    }
+
+    @Test
+    void openingsBesideTheHoleThatLeaksComeNearest() {
+        Look look = new Look(drawn);
+        List<String> nearest = all.stream()
+                .filter(e -> e.cause() == Cause.LEAK)
+                .sorted(Comparator.comparingDouble(e -> look.at(e, false)))
+                .limit(4)
+                .map(Explanation::words)
+                .toList();
+        assertThat(nearest).allMatch(words -> words.endsWith("near hole \"T3\""));
+    }
+
+    /** What a fit finds is not far from what the look promised. */
+    @Test
+    void aFitFindsWhatTheLookPromised() throws NotFitted {
+        Explanation best = all.stream()
+                .filter(e -> e.cause() == Cause.LEAK)
+                .min(Comparator.comparingDouble(e -> new Look(drawn).at(e, false)))
+                .orElseThrow();
+        Fitted fitted = HouseFit.fit(best.house(), best.unknowns(), Progress.NONE);
+        assertThat(fitted.chiSquare()).isLessThan(drawn.chiSquare() / 2);
+    }
+
+    @Test
+    void openingsAroundAPitAreShortCircuitsAndNoLeaks() {
+        SuctionPoint pit = drawn.drawn().suctionPoints().get(0);
+        double near = pit.pit().radius() + 0.5, far = pit.pit().radius() + 1;
+        assertThat(distances(Cause.SHORT_CIRCUIT, pit.at()))
+                .hasSize(4)
+                .allSatisfy(d -> assertThat(d).isCloseTo(near, within(1e-9)));
+        assertThat(distances(Cause.LEAK, pit.at())).isNotEmpty().allMatch(d -> d >= far);
+    }
+
+    private static List<Double> distances(Cause cause, Point from) {
+        return all.stream()
+                .filter(e -> e.cause() == cause && e.house() != all.get(0).house())
+                .map(e -> e.house().openings().get(e.house().openings().size() - 1))
+                .map(o -> ((Opening.Spot) o.place()).at().distanceTo(from))
+                .toList();
+    }
+}
