@@ -26,19 +26,48 @@ public final class MapFoot implements PlanLayer {
     }
 
     @Override
+    public List<Box> keepsFree(Canvas measure, PlanView view, Box box, double fontScale) {
+        return List.of(new Laid(measure, view, box, new Ink(fontScale)).veil());
+    }
+
+    @Override
     public void draw(Canvas canvas, PlanView view, Box box, double fontScale) {
         Ink ink = new Ink(fontScale);
-        double u = ink.size(), x = box.left() + 8 * u, y = box.bottom() - 7 * u, length = length(ink, units, view);
-        var letters = new Canvas.Lettering(ink.body(), true, Ink.WHITE, 0);
-        double stampWidth = canvas.textWidth(stamp, letters) + 8 * u,
-                barAt = x + stampWidth + 14 * u,
-                northAt = barAt + length + 46 * u;
-        Box veil = new Box(box.left(), y - 19 * u, northAt + 13 * u, box.bottom());
-        canvas.fill(List.of(veil.ring()), Ink.VEIL);
-        canvas.fill(List.of(new Box(x, y - 12 * u, x + stampWidth, y + 1 * u).ring()), Ink.DARK);
-        canvas.text(stamp, x + 4 * u, y - 2.4 * u, Canvas.Anchor.START, 0, letters);
-        bar(canvas, ink, units, view, barAt, y);
-        arrow(canvas, ink, northAt, y - 7.5 * u);
+        Laid laid = new Laid(canvas, view, box, ink);
+        double u = ink.size(), x = laid.stamp().left(), y = laid.base;
+        canvas.fill(List.of(laid.veil().ring()), Ink.VEIL);
+        canvas.fill(List.of(laid.stamp().ring()), Ink.DARK);
+        canvas.text(stamp, x + 4 * u, y - 2.4 * u, Canvas.Anchor.START, 0, letters(ink));
+        bar(canvas, ink, units, view, laid.barAt, y);
+        arrow(canvas, ink, laid.northAt, y - 7.5 * u);
+    }
+
+    private static Canvas.Lettering letters(Ink ink) {
+        return new Canvas.Lettering(ink.body(), true, Ink.WHITE, 0);
+    }
+
+    /** Where its parts lie. */
+    private final class Laid {
+        private final Box box;
+        private final double u, base, stampWidth, barAt, northAt;
+
+        Laid(Canvas measure, PlanView view, Box box, Ink ink) {
+            this.box = box;
+            u = ink.size();
+            base = box.bottom() - 7 * u;
+            stampWidth = measure.textWidth(stamp, letters(ink)) + 8 * u;
+            barAt = box.left() + 8 * u + stampWidth + 14 * u;
+            northAt = barAt + length(ink, units, view) + 46 * u;
+        }
+
+        Box stamp() {
+            double x = box.left() + 8 * u;
+            return new Box(x, base - 12 * u, x + stampWidth, base + 1 * u);
+        }
+
+        Box veil() {
+            return new Box(box.left(), base - 19 * u, northAt + 13 * u, box.bottom());
+        }
     }
 
     private static double count(Ink ink, UnitsShown units, PlanView view) {

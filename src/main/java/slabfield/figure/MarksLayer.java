@@ -1,5 +1,6 @@
 package slabfield.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slabfield.model.Point;
@@ -7,6 +8,7 @@ import slabfield.model.Point;
 /** Places that somebody pinned, with what was read there, and the line of a profile. */
 public final class MarksLayer implements PlanLayer {
     private static final int PIN = 0xFF0B5CAD;
+    private static final double PAD = 3;
 
     /** A pinned place and what is written beside it. */
     public record Mark(Point at, String text) {}
@@ -56,18 +58,35 @@ public final class MarksLayer implements PlanLayer {
         }
     }
 
-    private static void pin(Canvas canvas, double x, double y, String text, Box box, Ink ink) {
+    @Override
+    public List<Box> keepsFree(Canvas measure, PlanView view, Box box, double fontScale) {
+        Ink ink = new Ink(fontScale);
+        List<Box> out = new ArrayList<>();
+        for (Mark m : marks) {
+            double x = view.pageX(m.at().x()), y = view.pageY(m.at().y());
+            out.add(label(measure, x, y, m.text(), box, ink));
+            out.add(Box.around(x, y, 3.4 * ink.size()));
+        }
+        return out;
+    }
+
+    private static Box label(Canvas measure, double x, double y, String text, Box box, Ink ink) {
         double u = ink.size(),
-                pad = 3 * u,
-                width = canvas.textWidth(text, ink.text(Ink.DARK)) + 2 * pad,
+                width = measure.textWidth(text, ink.text(Ink.DARK)) + 2 * PAD * u,
                 tall = 1.5 * ink.body();
         double left = x + 9 * u + width > box.right() ? x - 9 * u - width : x + 9 * u;
-        Box label = new Box(left, y - 15 * u - tall / 2, left + width, y - 15 * u + tall / 2);
-        canvas.line(new double[] {x, y, left < x ? label.right() : label.left(), y - 15 * u}, false, ink.solid(PIN, 1));
+        return new Box(left, y - 15 * u - tall / 2, left + width, y - 15 * u + tall / 2);
+    }
+
+    private static void pin(Canvas canvas, double x, double y, String text, Box box, Ink ink) {
+        double u = ink.size();
+        Box label = label(canvas, x, y, text, box, ink);
+        double[] tie = {x, y, label.left() < x ? label.right() : label.left(), y - 15 * u};
+        canvas.line(tie, false, ink.solid(PIN, 1));
         canvas.fill(List.of(label.ring()), Ink.WHITE);
         canvas.line(label.ring(), true, ink.solid(PIN, 1));
-        canvas.text(
-                text, label.left() + pad, y - 15 * u + 0.36 * ink.body(), Canvas.Anchor.START, 0, ink.text(Ink.DARK));
+        double base = y - 15 * u + 0.36 * ink.body();
+        canvas.text(text, label.left() + PAD * u, base, Canvas.Anchor.START, 0, ink.text(Ink.DARK));
         canvas.fill(List.of(Lines.circle(x, y, 3.4 * u)), Ink.WHITE);
         canvas.fill(List.of(Lines.circle(x, y, 2.4 * u)), PIN);
     }

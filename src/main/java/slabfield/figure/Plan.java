@@ -1,6 +1,7 @@
 package slabfield.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -113,6 +114,9 @@ final class Plan {
 
     private void write(List<FieldLayer.Labelled> lines) {
         double reach = symbols.reach();
+        Lines.rings(scenario.slabs(), view).forEach(labels::shun);
+        for (PlanLayer layer : layers)
+            layer.keepsFree(canvas, view, box, ink.size()).forEach(labels::take);
         for (TestHole hole : scenario.testHoles()) take(hole.at(), reach);
         for (SuctionPoint point : scenario.suctionPoints()) take(point.at(), reach);
         weakest().ifPresent(w -> take(w.weakestAt(), reach));
@@ -173,7 +177,8 @@ final class Plan {
         double gap = name.isEmpty() || value.isEmpty() ? 0 : 0.4 * size, nameWidth = canvas.textWidth(name, bold);
         double width = nameWidth + gap + canvas.textWidth(value, plain) + 2 * pad;
         double near = symbols.reach() + 1.5 * ink.size();
-        double[] gaps = needed ? new double[] {near, 2.5 * near, 4.5 * near, 7 * near} : new double[] {near};
+        double[] gaps = {near, 2.5 * near, 4.5 * near, 7 * near};
+        if (!needed) gaps = Arrays.copyOf(gaps, name.isEmpty() ? 1 : 2);
         var place = labels.place(x, y, width, 1.35 * size, gaps);
         if (place.isEmpty()) {
             if (needed) leftOut++;

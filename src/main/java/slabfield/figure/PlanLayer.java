@@ -1,5 +1,7 @@
 package slabfield.figure;
 
+import java.util.List;
+
 /** Something that is laid over the field of a plan, on whatever the plan is drawn. */
 public interface PlanLayer {
     /** Where on the plan's stack a layer lies. */
@@ -32,6 +34,11 @@ public interface PlanLayer {
 
     default Depth depth() {
         return Depth.FIELD;
+    }
+
+    /** What labels of the plan must not cover, as it will be drawn on that view and box. */
+    default List<Box> keepsFree(Canvas measure, PlanView view, Box box, double fontScale) {
+        return List.of();
     }
 
     /** True where it takes the place of the field, so that the field's isolines and legend are left out. */

@@ -242,4 +242,22 @@ class PlanLayersTest {
                 .doesNotContain("PREDICTED")
                 .noneMatch(t -> t.contains("predicted"));
     }
+
+    @Test
+    void labelsLeaveTheFootOfAPlanAndPinsFree() {
+        Box page = new Box(0, 0, 300, 205);
+        PlanView view = PlanView.fit(Bounds.of(solved.scenario()), page.inset(4));
+        MapFoot foot = new MapFoot("PREDICTED", STYLE.units(), 0);
+        MarksLayer pins = new MarksLayer(
+                List.of(new MarksLayer.Mark(new Point(3.4, 4.4), "1"), new MarksLayer.Mark(new Point(9.4, 4.4), "2")),
+                Optional.empty());
+        RecordingCanvas canvas = new RecordingCanvas(page.width(), page.height());
+        VacuumMap.drawPlan(canvas, solved, STYLE, List.of(pins, foot), view, page);
+        List<Box> kept = new ArrayList<>(pins.keepsFree(canvas, view, page, 1));
+        kept.addAll(foot.keepsFree(canvas, view, page, 1));
+        List<String> own = List.of("PREDICTED", "0", "N", "1", "2");
+        for (RecordingCanvas.Written w : canvas.written)
+            if (w.upright() && !own.contains(w.text()) && !w.text().matches("\\d+ m"))
+                assertThat(kept).as(w.text()).noneMatch(w.box()::overlaps);
+    }
 }

@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -25,6 +26,9 @@ import slabfield.desktop.viewmodel.work.Previews;
 final class AdviceTab extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
     private static final String ARROW = " \u2192 ";
+
+    /** Part of the width for the picture of a measure, and its bounds. */
+    private static final double CARD = 0.28, LEAST_CARD = 190, MOST_CARD = 300;
 
     private final Workbench bench;
     private final TableView<Suggestion> table = Parts.table("Suggested measures", "Press \"Look for measures\".");
@@ -53,7 +57,13 @@ final class AdviceTab extends VBox {
         HBox first = new HBox(8, start, cancel, progress, message);
         first.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(table, Priority.ALWAYS);
-        HBox both = new HBox(8, table, new PreviewCard(bench, previews, painting));
+        PreviewCard card = new PreviewCard(bench, previews, painting);
+        card.visibleProperty().bind(Bindings.isNotEmpty(advising.suggestions()));
+        card.managedProperty().bind(card.visibleProperty());
+        card.prefWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> Math.max(LEAST_CARD, Math.min(MOST_CARD, CARD * getWidth())), widthProperty()));
+        HBox both = new HBox(8, table, card);
         VBox.setVgrow(both, Priority.ALWAYS);
         getChildren().addAll(first, both);
         table.setRowFactory(t -> {
@@ -82,7 +92,7 @@ final class AdviceTab extends VBox {
                 flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
-                Parts.column("Measure", 250, s -> Advising.words(s.measure(), bench.units())),
+                Parts.column("Measure", 215, s -> Advising.words(s.measure(), bench.units())),
                 Parts.numbers(
                         "Weakest place" + pressure,
                         152,

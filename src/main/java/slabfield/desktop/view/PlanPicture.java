@@ -16,6 +16,7 @@ final class PlanPicture extends Region {
 
     private final TaskRunner runner;
     private final ImageView view = new ImageView();
+    private final Region ring = new Region();
     private Optional<BiConsumer<Canvas, Box>> drawing = Optional.empty();
     private Optional<TaskRunner.Task> running = Optional.empty();
     private double drawnWidth;
@@ -26,7 +27,11 @@ final class PlanPicture extends Region {
         this.runner = runner;
         getStyleClass().add("picture");
         pseudoClassStateChanged(EMPTY, true);
-        getChildren().add(view);
+        ring.getStyleClass().add("ring");
+        ring.setManaged(false);
+        ring.setMouseTransparent(true);
+        ring.visibleProperty().bind(focusedProperty());
+        getChildren().addAll(view, ring);
         setMinSize(40, 40);
         setPrefSize(400, 260);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -44,6 +49,7 @@ final class PlanPicture extends Region {
 
     @Override
     protected void layoutChildren() {
+        ring.resizeRelocate(0, 0, getWidth(), getHeight());
         if (getWidth() == drawnWidth && getHeight() == drawnHeight || getWidth() < 10 || getHeight() < 10) return;
         drawnWidth = getWidth();
         drawnHeight = getHeight();

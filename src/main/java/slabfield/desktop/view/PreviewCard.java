@@ -18,11 +18,9 @@ import slabfield.figure.VacuumScale.Range;
 
 /** The house with the measure that is pointed at, small, on the scale of the map. */
 final class PreviewCard extends VBox {
-    private static final double WIDTH = 300;
-
     private final Workbench bench;
     private final Previews previews;
-    private final Label title = Parts.label("", "soft");
+    private final Label title = Parts.paragraph("", "soft");
     private final PlanPicture picture;
 
     PreviewCard(Workbench bench, Previews previews, TaskRunner painting) {
@@ -30,8 +28,7 @@ final class PreviewCard extends VBox {
         this.previews = previews;
         this.picture = new PlanPicture(painting, "Map of the house with the measure pointed at");
         getStyleClass().add("preview");
-        setMinWidth(WIDTH);
-        setPrefWidth(WIDTH);
+        setMinWidth(USE_PREF_SIZE);
         VBox.setVgrow(picture, Priority.ALWAYS);
         getChildren().addAll(title, picture);
         previews.shown().addListener((o, was, is) -> show());
