@@ -33,6 +33,7 @@ import slabfield.model.SuctionPoint;
 import slabfield.model.Target;
 import slabfield.model.TestHole;
 import slabfield.model.Zone;
+import slabfield.network.SlabSolver;
 
 /**
  * Houses whose truth is known, to see whether what a suggestion promises is kept. Each house is drawn with usual values; its
@@ -70,7 +71,7 @@ final class GainStudy {
 
     private GainStudy() {}
 
-    /** Tries one house; empty where it could not be fitted. */
+    /** Tries one house; empty where it could not be fitted, or its truth has no solution with the suggestion done. */
     static Optional<Outcome> house(int number) {
         Random random = new Random(SEEDS * number + 13);
         double width = 7 + 4 * random.nextDouble(), depth = 6 + 3 * random.nextDouble();
@@ -81,9 +82,10 @@ final class GainStudy {
             Houses houses = Houses.of(Ensemble.of(fitted, Advisor.USUAL_HOUSES, number, Progress.NONE));
             Suggestion best = Advisor.suggest(houses, 1, Progress.NONE).get(0);
             double before = Basements.solve(truth).coverage().weakest();
-            double after =
-                    Basements.solve(best.measure().apply(truth)).coverage().weakest();
-            return Optional.of(new Outcome(number, best, after - before));
+            Result done = SlabSolver.solve(best.measure().apply(truth), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+            return done instanceof Result.Solved after
+                    ? Optional.of(new Outcome(number, best, after.coverage().weakest() - before))
+                    : Optional.empty();
         } catch (NotFitted e) {
             return Optional.empty();
         }

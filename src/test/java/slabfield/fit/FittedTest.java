@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,6 +32,16 @@ class FittedTest {
         assertThat(fit.chiSquare()).isLessThan(fit.observations().size() * 1.5);
         assertThat(fit.fixed()).isBetween(1.0, 4.0);
         assertThat(fit.residuals()).hasSameSizeAs(fit.observations());
+    }
+
+    /** ln p(d | x) - |x|^2/2 + ln det(covariance)/2, each part from what the fit gives away. */
+    @Test
+    void theEvidenceChargesForTheRoomThatUnknownsHave() {
+        double squares = fit.chiSquare(),
+                determinant = new LUDecomposition(new Array2DRowRealMatrix(fit.covariance())).getDeterminant();
+        for (double x : fit.deviations()) squares += x * x;
+        assertThat(fit.logEvidence())
+                .isCloseTo(fit.misfit().logNorm() - squares / 2 + Math.log(determinant) / 2, Offset.offset(1e-6));
     }
 
     /** A flow sums over the slab: of it the model misses less than of a pressure. */
