@@ -10,6 +10,8 @@ import slabfield.solve.UnitLoads;
 /** Times the sparse factor on a square five-point grid with a leak. */
 final class FactorBenchmark {
     private static final int BATCH = 64;
+    /** A size is gone through for so long that all of it has been compiled [ns]. */
+    private static final long AT_LEAST = 5_000_000_000L;
 
     private FactorBenchmark() {}
 
@@ -23,7 +25,8 @@ final class FactorBenchmark {
         Arrays.fill(right, 1);
         int[] nodes = new int[BATCH];
         long fill = 0;
-        for (int k = 0; k < repetitions; k++) {
+        long until = System.nanoTime() + AT_LEAST;
+        for (int k = 0; k < repetitions || System.nanoTime() < until; k++) {
             long t0 = System.nanoTime();
             int[] order = NestedDissection.order(matrix, x, y);
             long t1 = System.nanoTime();

@@ -1,6 +1,7 @@
 package slabfield.solve;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicInteger;
 import slabfield.solve.SymmetricMatrix.Neighbours;
 
 /**
@@ -13,6 +14,8 @@ import slabfield.solve.SymmetricMatrix.Neighbours;
 public final class NestedDissection {
     /** Parts this small are ordered by {@link MinimumDegree}. */
     private static final int LEAF = 100;
+    /** Parts larger than that are worth a second thread. */
+    private static final int TOGETHER = 4000;
     /** A node joined to more nodes than this across a cut goes into the separator before the cut's sides are compared. */
     private static final int HUB = 6;
 
@@ -27,8 +30,7 @@ public final class NestedDissection {
     /** The part a node is in while its part is cut: 2 * stamp for the low half, 2 * stamp + 1 for the high one. */
     private final int[] side;
 
-    private int stamp;
-    private final MinimumDegree leaves;
+    private final AtomicInteger stamps = new AtomicInteger();
 
     private NestedDissection(Neighbours graph, double[] x, double[] y) {
         this.graph = graph;
@@ -42,7 +44,6 @@ public final class NestedDissection {
         scratch = new int[n];
         key = new double[n];
         side = new int[n];
-        leaves = new MinimumDegree(graph, n);
     }
 
     /**
@@ -58,19 +59,23 @@ public final class NestedDissection {
                     n + " nodes need as many coordinates, not " + x.length + " and " + y.length);
         }
         var dissection = new NestedDissection(pattern.neighbours(), x, y);
-        dissection.dissect(0, n);
+        dissection.dissect(0, n, new MinimumDegree(dissection.graph, n));
         return dissection.node;
     }
 
-    private void dissect(int begin, int end) {
+    /** Halves that are large are dissected at the same time: each has nodes, stamps and leaves of its own, so the order is the same. */
+    private void dissect(int begin, int end, MinimumDegree leaves) {
         if (end - begin <= LEAF) {
             leaves.order(node, begin, end);
             return;
         }
         int middle = cut(begin, end, longerSide(begin, end));
         int[] sizes = separate(begin, middle, end);
-        dissect(begin, begin + sizes[0]);
-        dissect(begin + sizes[0], begin + sizes[0] + sizes[1]);
+        int second = begin + sizes[0];
+        boolean together = end - begin > TOGETHER && SideBySide.helps();
+        MinimumDegree others = together ? new MinimumDegree(graph, x.length) : leaves;
+        SideBySide.both(
+                together, () -> dissect(begin, second, leaves), () -> dissect(second, second + sizes[1], others));
     }
 
     private double[] longerSide(int begin, int end) {
@@ -117,8 +122,7 @@ public final class NestedDissection {
 
     /** Puts the separator at the end of the range; returns how many are left in the low and the high half. */
     private int[] separate(int begin, int middle, int end) {
-        stamp++;
-        int low = 2 * stamp;
+        int low = 2 * stamps.incrementAndGet();
         for (int k = begin; k < end; k++) {
             side[node[k]] = k < middle ? low : low + 1;
         }

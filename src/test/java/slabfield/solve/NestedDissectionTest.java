@@ -3,6 +3,7 @@ package slabfield.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,22 @@ class NestedDissectionTest {
     void namesEachNodeOnceWhenAllStandInOnePlace() {
         Graphs graph = Graphs.scattered(500, 1500, 2);
         assertEachNodeOnce(NestedDissection.order(graph.matrix(), new double[500], new double[500]));
+    }
+
+    /** In a pool the halves follow each other. */
+    @Test
+    void isTheSameWhetherHalvesAreDissectedTogetherOrNot() throws Exception {
+        Graphs graph = Graphs.grid(64, 64, true, 0, 1);
+        ForkJoinPool pool = new ForkJoinPool(1);
+        try {
+            int[] alone = pool.submit(() -> NestedDissection.order(graph.matrix(), graph.x(), graph.y()))
+                    .get();
+            for (int k = 0; k < 200; k++)
+                assertThat(NestedDissection.order(graph.matrix(), graph.x(), graph.y()))
+                        .isEqualTo(alone);
+        } finally {
+            pool.shutdown();
+        }
     }
 
     private static void assertEachNodeOnce(int[] order) {
