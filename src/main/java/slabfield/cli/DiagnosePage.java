@@ -76,6 +76,10 @@ final class DiagnosePage {
     }
 
     private void next(Page page, NextCheck c) {
+        if (!c.worthDoing()) {
+            page.part("Next check").text("None of those tried would tell the first two apart.");
+            return;
+        }
         page.part(c.clear() ? "Next check" : "No single check would tell the first two apart; the best one")
                 .text(c.words() + " " + capital(c.reading()) + ": " + amount(c.first(), c.flow()) + " if it is "
                         + diagnosis.causes().get(0).cause().words() + ", " + amount(c.second(), c.flow()) + " if it is "

@@ -15,6 +15,8 @@ public record NextCheck(
         Effort effort, String words, String reading, double first, double second, boolean flow, double separation) {
     /** Separation from which a check is taken to tell two explanations apart. */
     public static final double CLEAR = 3;
+    /** Separation below which a check would say nothing; common practice. */
+    private static final double WORTH_DOING = 0.5;
 
     /** Kinds of work, the cheapest first; the order is common practice. */
     public enum Effort {
@@ -29,5 +31,10 @@ public record NextCheck(
 
     public boolean clear() {
         return separation >= CLEAR;
+    }
+
+    /** False where the readings to be expected hardly differ. */
+    public boolean worthDoing() {
+        return separation >= WORTH_DOING;
     }
 }

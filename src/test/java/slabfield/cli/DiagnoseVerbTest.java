@@ -53,6 +53,14 @@ class DiagnoseVerbTest {
     }
 
     @Test
+    void aCheckThatWouldSayNothingIsNotRecommended() {
+        String out = Ran.of("diagnose", "scenarios/stone-footing.json").out();
+        assertThat(out)
+                .contains("None of those tried would tell the first two apart.")
+                .doesNotContain("errors apart");
+    }
+
+    @Test
     void withoutReadingsThereIsNothingToWeigh() throws IOException {
         Ran ran = Ran.of(
                 "diagnose",

@@ -16,8 +16,6 @@ import slabfield.model.Scenario;
 /** What could be wrong, with odds, and which check would tell. */
 final class DiagnosisPage extends Asked<Diagnosis> {
     private static final double WORTH_SHOWING = 0.005;
-    /** Standard errors below which a check tells nothing. */
-    private static final double WORTH_DOING = 0.5;
 
     DiagnosisPage(Workbench bench, TaskRunner runner) {
         super(
@@ -70,7 +68,7 @@ final class DiagnosisPage extends Asked<Diagnosis> {
     }
 
     private String next(Diagnosis d, NextCheck c) {
-        if (c.separation() < WORTH_DOING) return "Next check: none of those tried would tell the first two apart.";
+        if (!c.worthDoing()) return "Next check: none of those tried would tell the first two apart.";
         String intro = c.clear() ? "Next check: " : "No single check would tell the first two apart; the best one: ";
         return intro + c.words() + " " + Amounts.capital(c.reading()) + ": " + amount(c.first(), c.flow())
                 + " if it is "
