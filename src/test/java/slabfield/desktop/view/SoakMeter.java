@@ -38,6 +38,7 @@ final class SoakMeter {
      * What is held.
      *
      * @param heap size of the objects that are alive, after a collection, the least of some [byte]
+     * @param numbers part of it that arrays of numbers have: fields, factors that are kept and come and go, pictures [byte]
      * @param shown nodes in the scenes of all windows
      * @param parts objects of the toolkit's scene packages that are alive, shown or not, without the values of styles (they
      *     count in the heap)
@@ -50,6 +51,7 @@ final class SoakMeter {
      */
     record Held(
             long heap,
+            long numbers,
             long shown,
             long parts,
             long closures,
@@ -96,17 +98,21 @@ final class SoakMeter {
 
     static Held held() {
         Map<String, Long> classes = Map.of();
-        long heap = Long.MAX_VALUE;
+        long heap = Long.MAX_VALUE, numbers = 0;
         for (int i = 0; i < COLLECTIONS; i++) {
             Stand.pause(UNTIL_WORK_ENDS);
             Stand.run(() -> {});
             String histogram = histogram();
             long live = live(histogram);
-            if (live < heap) classes = classes(histogram);
+            if (live < heap) {
+                classes = classes(histogram);
+                numbers = numbers(histogram);
+            }
             heap = Math.min(heap, live);
         }
         return new Held(
                 heap,
+                numbers,
                 Stand.fx(() -> Window.getWindows().stream()
                         .mapToLong(w -> nodes(w.getScene().getRoot()))
                         .sum()),
@@ -158,6 +164,16 @@ final class SoakMeter {
                 .lines()
                 .filter(line -> line.startsWith("Total"))
                 .mapToLong(line -> Long.parseLong(line.strip().split("\\s+")[2]))
+                .sum();
+    }
+
+    /** Size of the arrays of numbers [byte]. */
+    private static long numbers(String histogram) {
+        return histogram
+                .lines()
+                .map(line -> line.strip().split("\\s+"))
+                .filter(f -> f.length >= 4 && f[3].matches("\\[+[BDFIJ]"))
+                .mapToLong(f -> Long.parseLong(f[2]))
                 .sum();
     }
 

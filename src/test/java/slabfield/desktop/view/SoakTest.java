@@ -32,8 +32,8 @@ class SoakTest {
 
     private static final double CELL = 0.4;
 
-    /** What a later look may show more than the first; a few kept factors of large grids come and go in the heap. */
-    private static final long HEAP_SLACK = 24L << 20;
+    /** What a later look may show more than the first, without arrays of numbers and with them: kept factors of large grids come and go. */
+    private static final long OBJECTS_SLACK = 12L << 20, HEAP_SLACK = 160L << 20;
 
     /** Objects of the toolkit for one node that is shown: what a scroll bar or a list's row more may cost. */
     private static final int PARTS_OF_A_NODE = 100;
@@ -81,6 +81,11 @@ class SoakTest {
             System.out.println(String.join("\n", table));
             String more = last.more(first, rounds);
             System.out.println("grown:" + more);
+            assertThat(last.heap() - last.numbers() - first.heap() + first.numbers())
+                    .as("growth of objects other than arrays of numbers [byte]:%s", more)
+                    .isLessThan(OBJECTS_SLACK);
+            System.out.println("without arrays of numbers: " + (first.heap() - first.numbers()) + " then "
+                    + (last.heap() - last.numbers()) + " byte");
             assertThat(last.heap() - first.heap())
                     .as("growth of the heap after %d rounds [byte]:%s", rounds, more)
                     .isLessThan(HEAP_SLACK);
