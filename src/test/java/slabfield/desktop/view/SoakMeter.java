@@ -61,15 +61,16 @@ final class SoakMeter {
             long resident,
             Map<String, Long> classes) {
         static final String HEAD =
-                "| after | rounds | objects alive | nodes shown | parts of scenes alive | closures alive | houses and predictions alive | threads"
-                        + " | open files | memory of the process |\n| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |";
+                "| after | rounds | actions | objects alive | nodes shown | parts of scenes alive | closures alive | houses and predictions alive | threads"
+                        + " | open files | memory of the process |\n| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |";
 
-        String row(double minutes, int rounds) {
+        String row(double minutes, int rounds, int actions) {
             return String.format(
                     Locale.ROOT,
-                    "| %.1f min | %d | %.2f MiB | %d | %d | %d | %d | %d | %d | %.0f MiB |",
+                    "| %.1f min | %d | %d | %.2f MiB | %d | %d | %d | %d | %d | %d | %.0f MiB |",
                     minutes,
                     rounds,
+                    actions,
                     heap / 1048576.0,
                     shown,
                     parts,

@@ -33,6 +33,7 @@ final class SoakRound {
     private final Example read;
     private final Path file;
     private final long pause;
+    private int actions;
 
     /**
      * @param houses that are opened, dragged in and looked at in every view
@@ -74,7 +75,13 @@ final class SoakRound {
         rest();
     }
 
+    /** The actions of a user that have been made: presses, choices, numbers, drags and keys. */
+    int actions() {
+        return actions;
+    }
+
     private void rest() {
+        actions++;
         stand.pulses(2);
         Stand.pause(pause);
     }

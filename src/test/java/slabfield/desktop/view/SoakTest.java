@@ -65,7 +65,8 @@ class SoakTest {
             SoakRound round = new SoakRound(stand, houses(), read, folder.resolve("house.json"), PAUSE);
             for (int i = 0; i < WARM; i++) round.go();
             SoakMeter.Held first = SoakMeter.held();
-            table.add(first.row(0, 0));
+            int warm = round.actions();
+            table.add(first.row(0, 0, 0));
             long begun = System.nanoTime(), looked = begun;
             int rounds = 0;
             SoakMeter.Held last = first;
@@ -75,7 +76,7 @@ class SoakTest {
                 if (LONG && minutes(looked) < APART && minutes(begun) < MINUTES) continue;
                 looked = System.nanoTime();
                 last = SoakMeter.held();
-                table.add(last.row(minutes(begun), rounds));
+                table.add(last.row(minutes(begun), rounds, round.actions() - warm));
                 if (LONG) Measured.write("soak", table);
             }
             System.out.println(String.join("\n", table));
