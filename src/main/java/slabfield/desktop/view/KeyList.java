@@ -29,6 +29,7 @@ final class KeyList {
             digits, Enter: the next number; Page Up, Page Down: back and on; S spread, N number of readings, W waiting time, P pit, R riser
 
             Everywhere
+            Ctrl+1 to Ctrl+5: House, Compare, Readings, Findings, Learn; F9: the map alone, without tables and right column
             Ctrl+Z, Ctrl+Shift+Z: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
             Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type; Shift+F11: large targets""";
 

@@ -29,6 +29,9 @@ final class SwipePane extends Region {
 
     private static final double STEP = 0.02;
 
+    /** Room about a plan, and more of it for the names above and the foot below [points]. */
+    private static final double SIDE = 26, NAME = 16, FOOT = 8;
+
     private final PlanPicture before;
     private final PlanPicture after;
     private final Region line = new Region();
@@ -128,7 +131,14 @@ final class SwipePane extends Region {
 
     private static BiConsumer<Canvas, Box> drawing(Result result, MapStyle style, List<PlanLayer> layers) {
         return (canvas, box) -> {
-            PlanView view = PlanView.fit(Bounds.of(result.scenario()), box.inset(26 * style.fontScale()));
+            double side = SIDE * style.fontScale();
+            Box free = box.inset(side);
+            Box below = new Box(
+                    free.left(),
+                    free.top() + NAME * style.fontScale(),
+                    free.right(),
+                    free.bottom() - FOOT * style.fontScale());
+            PlanView view = PlanView.fit(Bounds.of(result.scenario()), below);
             VacuumMap.drawPlan(canvas, result, style, layers, view, box);
         };
     }

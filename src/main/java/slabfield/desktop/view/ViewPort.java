@@ -10,6 +10,9 @@ import slabfield.model.Point;
 /** Which part of the plan the map shows, in pixels of the screen. */
 final class ViewPort {
     private static final double MARGIN = 34;
+
+    /** Room for the foot of the map below the plan, as part of a margin. */
+    private static final double FOOT = 0.35;
     private static final double LARGEST = 4000;
     private static final double SMALLEST = 1;
 
@@ -68,7 +71,12 @@ final class ViewPort {
         whole = true;
         double side = Math.min(margin, Math.min(width, height) / 4);
         view.set(PlanView.fit(
-                plan, new Box(side, side, Math.max(side + 1, width - side), Math.max(side + 1, height - side))));
+                plan,
+                new Box(
+                        side,
+                        side,
+                        Math.max(side + 1, width - side),
+                        Math.max(side + 1, height - side - FOOT * margin))));
     }
 
     void pan(double dx, double dy) {
