@@ -68,11 +68,11 @@ final class AdviceTab extends VBox {
                 flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
-                Parts.column("Measure", 272, s -> Advising.words(s.measure(), bench.units())),
+                Parts.column("Measure", 256, s -> Advising.words(s.measure(), bench.units())),
                 Parts.numbers("Weakest" + pressure, 76, s -> pressure(-s.after().weakest())),
                 Parts.numbers("On\ntarget", 62, s -> percent(s.after().meeting())),
                 Parts.numbers("Exhaust" + flow, 74, s -> flow(s.flowsAfter().exhaust())),
-                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 92, s -> flow(s.roomAirSaved())),
+                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 100, s -> flow(s.roomAirSaved())),
                 Parts.column("Outcome", 100, AdviceTab::meaning));
         Parts.fill(table, all, bench.look().presentation().get());
     }

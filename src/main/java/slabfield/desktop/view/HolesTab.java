@@ -32,7 +32,8 @@ final class HolesTab extends VBox {
 
     private final Workbench bench;
     private final ComboBox<Optional<Stage>> stage = new ComboBox<>();
-    private final TableView<HoleRow> table = Parts.table("Test holes", "No test hole is drawn. Press H and click on the map, or type x, Tab, y, Enter.");
+    private final TableView<HoleRow> table =
+            Parts.table("Test holes", "No test hole is drawn. Press H and click on the map, or type x, Tab, y, Enter.");
     private final Label note = Parts.paragraph("", "soft");
     private final Label summary = Parts.paragraph("", "remarks");
 

@@ -33,11 +33,12 @@ final class HouseTabs extends TabPane {
         this.painting = painting;
         this.afterMap = afterMap;
         this.asked = asked;
+        getStyleClass().add("house-tabs");
         Tab holes = holes(), measures = measures(), system = system(), profile = profile(), checklist = checklist();
         Tab objects = tab("Objects", "Everything that is drawn, as a table", () -> new ObjectsTab(bench)),
                 air = tab("Air", "Where the air in the exhaust comes from", () -> new AirTab(bench)),
-                safety = tab(
-                        "Safety", "Cautions before you drill, core or start a fan", () -> NotesTab.cautions(bench));
+                safety =
+                        tab("Safety", "Cautions before you drill, core or start a fan", () -> NotesTab.cautions(bench));
         getTabs().setAll(holes, objects, problems(), measures, system, air, profile, doubts(), safety, checklist);
         places.put(Place.MEASURES, measures);
         places.put(Place.SYSTEM, system);

@@ -17,6 +17,7 @@ import slabfield.figure.VacuumMap;
 final class KeyedMaps extends BorderPane {
     /** How much larger than usual the letters of a key become, at the right and beneath. */
     private static final double LARGEST = 1.15, LARGEST_BENEATH = 1;
+
     private static final double WIDTH = 250;
     /** Height beneath the maps where the key has two columns, and where it has more [px]. */
     private static final double TALL = 190, LOW = 116, THREE_COLUMNS = 720;
@@ -36,8 +37,7 @@ final class KeyedMaps extends BorderPane {
         if (side == Side.RIGHT) setRight(key);
         else {
             key.minHeightProperty()
-                    .bind(Bindings.createDoubleBinding(
-                            () -> getWidth() < THREE_COLUMNS ? TALL : LOW, widthProperty()));
+                    .bind(Bindings.createDoubleBinding(() -> getWidth() < THREE_COLUMNS ? TALL : LOW, widthProperty()));
             key.prefHeightProperty().bind(key.minHeightProperty());
             setBottom(key);
         }
@@ -71,7 +71,7 @@ final class KeyedMaps extends BorderPane {
 
     private void explain(Result result, MapStyle style, List<PlanLayer> layers) {
         MapStyle letters = style.withFontScale(Math.min(largest, style.fontScale()));
-        key.show(Optional.of((canvas, box) -> VacuumMap.drawLegend(
-                canvas, result, letters, layers, new Box(6, 4, box.right() - 6, box.bottom()))));
+        key.show(Optional.of((canvas, box) ->
+                VacuumMap.drawLegend(canvas, result, letters, layers, new Box(6, 4, box.right() - 6, box.bottom()))));
     }
 }

@@ -17,7 +17,6 @@ import slabfield.desktop.drawing.Snap;
 import slabfield.desktop.viewmodel.Headline;
 import slabfield.desktop.viewmodel.Probe;
 import slabfield.desktop.viewmodel.Sketch;
-import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
@@ -210,8 +209,8 @@ final class MapPane extends Region {
         Optional<Result.Solved> with = preview();
         painter.paint(new MapPainter.Wanted(
                 with.map(w -> visible(w, w.scenario()))
-                        .orElseGet(() -> visible(
-                                result(), bench.document().scenario().get())),
+                        .orElseGet(() ->
+                                visible(result(), bench.document().scenario().get())),
                 with.isPresent() ? onScaleOfTheMap() : bench.look().style().get(),
                 with.isPresent()
                         ? sight.layers().get().stream()

@@ -11,7 +11,9 @@ final class TextCell<S> extends TableCell<S, String> {
     }
 
     private boolean isCut() {
-        return getText() != null && lookup(".text") instanceof Text shown && !getText().equals(shown.getText());
+        return getText() != null
+                && lookup(".text") instanceof Text shown
+                && !getText().equals(shown.getText());
     }
 
     @Override

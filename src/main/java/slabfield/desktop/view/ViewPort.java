@@ -13,6 +13,7 @@ final class ViewPort {
 
     /** Room for the foot of the map below the plan, as part of a margin. */
     private static final double FOOT = 0.35;
+
     private static final double LARGEST = 4000;
     private static final double SMALLEST = 1;
 

@@ -164,8 +164,7 @@ final class WelcomePane extends StackPane {
         ScrollPane scroll = new ScrollPane(list);
         for (Example example : bench.examples()) {
             Button button = new Button();
-            button.setGraphic(
-                    new ExampleWords(example, scroll.widthProperty().subtract(BESIDE_EXAMPLE)));
+            button.setGraphic(new ExampleWords(example, scroll.widthProperty().subtract(BESIDE_EXAMPLE)));
             button.getStyleClass().add("door-example");
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAccessibleText(example.name() + ". " + example.teaches());

@@ -11,8 +11,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import slabfield.desktop.drawing.Hit;
 import slabfield.desktop.drawing.Item;
 import slabfield.desktop.drawing.Kind;
-import slabfield.model.Scenario;
 import slabfield.desktop.drawing.Typed;
+import slabfield.model.Scenario;
 
 /** The pointer and the keys on the plan: chooses, moves, draws. Knows nothing of pixels and toolkits. */
 public final class Drawing {
@@ -57,8 +57,8 @@ public final class Drawing {
                 .addListener((o, was, is) -> is.ifPresent(id -> selection.set(List.of(Item.of(Kind.SUCTION, id)))));
         document.opened().addListener((o, was, is) -> tool.set(Tool.SELECT));
         document.scenario().addListener((o, was, is) -> {
-            if (!lacking(was).equals(lacking(is)) && hint.get().equals(tool.get().hint() + lacking(was)))
-                hint.set(usual());
+            if (!lacking(was).equals(lacking(is))
+                    && hint.get().equals(tool.get().hint() + lacking(was))) hint.set(usual());
         });
     }
 
@@ -176,8 +176,7 @@ public final class Drawing {
         try {
             if (finisher.wantsLength()) finisher.enter();
             else drafting.enter(finisher);
-            if (!finisher.wantsLength() && !finisher.hasSaid())
-                hint.set(usual());
+            if (!finisher.wantsLength() && !finisher.hasSaid()) hint.set(usual());
         } catch (IllegalArgumentException wrong) {
             hint.set(wrong.getMessage());
         }

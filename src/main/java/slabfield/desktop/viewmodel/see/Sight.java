@@ -304,7 +304,9 @@ public final class Sight {
                                     r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value())))
                             .toList(),
                     cut.get()));
-        String stamp = measured ? "MEASURED" : solved.isPresent() ? "PREDICTED" : result.scenario().slabs().isEmpty() ? "" : "NOT SOLVED";
+        String stamp = measured
+                ? "MEASURED"
+                : solved.isPresent() ? "PREDICTED" : result.scenario().slabs().isEmpty() ? "" : "NOT SOLVED";
         out.add(new MapFoot(stamp, style.units(), result.scenario().plan().north()));
         return List.copyOf(out);
     }
