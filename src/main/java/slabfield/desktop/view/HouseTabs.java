@@ -34,6 +34,7 @@ final class HouseTabs extends TabPane {
         this.afterMap = afterMap;
         this.asked = asked;
         getStyleClass().add("house-tabs");
+        setAccessibleText("Tables of the house");
         Tab holes = holes(), measures = measures(), system = system(), profile = profile(), checklist = checklist();
         Tab objects = tab("Objects", "Everything that is drawn, as a table", () -> new ObjectsTab(bench)),
                 air = tab("Air", "Where the air in the exhaust comes from", () -> new AirTab(bench)),

@@ -29,9 +29,13 @@ final class KeyList {
             digits, Enter: the next number; Page Up, Page Down: back and on; S spread, N number of readings, W waiting time, P pit, R riser
 
             Everywhere
-            Ctrl+1 to Ctrl+5: House, Compare, Readings, Findings, Learn; F9: the map alone, without tables and right column
-            Ctrl+Z, Ctrl+Shift+Z: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
-            Tab and Shift+Tab go from part to part; F10 goes to the menus; F11: large type; Shift+F11: large targets""";
+            Ctrl+1, Ctrl+2, Ctrl+3, Ctrl+4, Ctrl+5: House, Compare, Readings, Findings, Learn
+            Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S: new, open, save, save as; Ctrl+E: export the map; Ctrl+Q: quit
+            Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y: undo, redo; Ctrl+C, Ctrl+X, Ctrl+V, Ctrl+D, Ctrl+A: copy, cut, paste, duplicate, choose all
+            Ctrl+L: look for measures; Ctrl+M: size the system; Ctrl+J: the next suction point
+            Ctrl+I, Ctrl+H, Ctrl+K: isolines, hatch, key on and off; Ctrl+0: whole plan; F9: the map alone
+            Tab and Shift+Tab go from part to part, arrow keys along buttons of which one is down; Enter does what a row of a table offers
+            F1: this list; F10: the menus; F11: large type; Shift+F11: large targets""";
 
     private KeyList() {}
 

@@ -97,6 +97,10 @@ public final class MainView {
         MapPainter.warm(result);
     }
 
+    MapPane map() {
+        return map;
+    }
+
     /** True once every part of the window stands; the first map comes before some of them. */
     public boolean isWhole() {
         return afterMap.made().get();

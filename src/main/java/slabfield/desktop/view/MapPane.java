@@ -119,10 +119,7 @@ final class MapPane extends Region {
             anotherHouse = true;
         });
         bench.document().scenario().addListener((o, was, is) -> {
-            boolean first = was.slabs().isEmpty() != is.slabs().isEmpty()
-                    && is.plan().underlay().isEmpty();
-            if (anotherHouse || first) port.house(bounds(is));
-            anotherHouse = false;
+            showWhole(was, is);
             if (!bench.solving().dragging().get()) repaint();
             else if (bench.moves().selected().get().isEmpty()) over.paintHouse();
             drawOverlay();
@@ -173,6 +170,15 @@ final class MapPane extends Region {
             if (is != null) is.addPreLayoutPulseListener(beforeFrame);
         });
         describe();
+    }
+
+    /** Another house is shown whole, and so is the first slab of a new one where it would not be seen. */
+    private void showWhole(Scenario was, Scenario is) {
+        Bounds plan = bounds(is);
+        boolean first = was.slabs().isEmpty() && !is.slabs().isEmpty();
+        if (anotherHouse || first && !port.shows(plan)) port.house(plan);
+        else port.know(plan);
+        anotherHouse = false;
     }
 
     ViewPort port() {

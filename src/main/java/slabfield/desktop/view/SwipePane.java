@@ -38,6 +38,7 @@ final class SwipePane extends Region {
     private final Label handle = new Label("\u25c0 \u25b6");
     private final Label left = Parts.label("", "side-name");
     private final Label right = Parts.label("", "side-name");
+    private final Region ring = new Region();
     private final Rectangle clip = new Rectangle();
     private double grabbed;
     private final DoubleProperty divider = new SimpleDoubleProperty(0.5);
@@ -50,8 +51,10 @@ final class SwipePane extends Region {
         handle.getStyleClass().add("divider-handle");
         handle.setMinSize(HANDLE, HANDLE);
         getStyleClass().add("swipe");
-        for (Region part : List.of(line, handle, left, right)) part.setMouseTransparent(true);
-        getChildren().addAll(after, before, line, handle, left, right);
+        ring.getStyleClass().add("ring");
+        ring.visibleProperty().bind(focusedProperty());
+        for (Region part : List.of(line, handle, left, right, ring)) part.setMouseTransparent(true);
+        getChildren().addAll(after, before, line, handle, left, right, ring);
         setCursor(Cursor.H_RESIZE);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
@@ -148,6 +151,7 @@ final class SwipePane extends Region {
         double w = getWidth(), h = getHeight(), at = line.isVisible() ? divider.get() * w : w;
         before.resizeRelocate(0, 0, w, h);
         after.resizeRelocate(0, 0, w, h);
+        ring.resizeRelocate(0, 0, w, h);
         clip.setWidth(at);
         clip.setHeight(h);
         line.resizeRelocate(at - 1.5, 0, 3, h);

@@ -52,6 +52,22 @@ final class ViewPort {
         fit();
     }
 
+    /** The house has changed: {@link #fit} shows it as it is now; what is seen stays. */
+    void know(Bounds bounds) {
+        plan = bounds;
+    }
+
+    /** Whether all of something can be seen. */
+    boolean shows(Bounds bounds) {
+        PlanView now = view.get();
+        return new Box(0, 0, width, height)
+                .holds(new Box(
+                        now.pageX(bounds.left()),
+                        now.pageY(bounds.top()),
+                        now.pageX(bounds.right()),
+                        now.pageY(bounds.bottom())));
+    }
+
     /** Takes a margin that is enlarged with the letters. */
     void enlarge(double letters) {
         if (margin == MARGIN * letters) return;

@@ -42,7 +42,7 @@ class FirstStepsWindowTest {
     }
 
     private void begin() {
-        Stand.run(() -> stand.bench.document().open(Blank.house().withCellSize(0.25), java.util.Optional.empty()));
+        Stand.run(() -> stand.bench.document().open(Blank.house().withCellSize(0.5), java.util.Optional.empty()));
         stand.pulses(3);
         stand.key(KeyCode.R);
     }
@@ -77,9 +77,9 @@ class FirstStepsWindowTest {
     }
 
     @Test
-    void theFirstSlabFillsTheMapWhateverItsSize() {
+    void theWholePlanIsShownWhateverItsSize() {
         begin();
-        stand.type("40\t25");
+        stand.type("120\t80");
         stand.key(KeyCode.ENTER);
         stand.pulses(2);
         ViewPort port = stand.map().port();
@@ -88,6 +88,13 @@ class FirstStepsWindowTest {
         assertThat(port.y(new Point(0, slab.top()))).isPositive();
         double across = port.x(new Point(slab.right(), 0)) - port.x(new Point(slab.left(), 0));
         assertThat(across / stand.map().getWidth()).isGreaterThan(0.6);
+        stand.type("30\t80");
+        stand.key(KeyCode.ENTER);
+        stand.key(KeyCode.ESCAPE);
+        stand.key(KeyCode.DIGIT0);
+        Bounds both = Bounds.of(stand.bench.document().scenario().get());
+        assertThat(both.right()).as("a second slab").isGreaterThan(45);
+        assertThat(port.x(new Point(both.right(), 0))).isLessThan(stand.map().getWidth());
     }
 
     @Test
@@ -117,10 +124,11 @@ class FirstStepsWindowTest {
         List<Labeled> heads = stand.shown(".tab-label", Labeled.class);
         assertThat(heads).hasSameSizeAs(tabs.getTabs());
         double right = Stand.fx(() -> tabs.localToScene(tabs.getBoundsInLocal()).getMaxX());
-        assertThat(heads).allSatisfy(h -> assertThat(
-                        Stand.fx(() -> h.localToScene(h.getLayoutBounds()).getMaxX()))
-                .as(h.getText())
-                .isLessThan(right));
+        assertThat(heads)
+                .allSatisfy(h -> assertThat(Stand.fx(
+                                () -> h.localToScene(h.getLayoutBounds()).getMaxX()))
+                        .as(h.getText())
+                        .isLessThan(right));
     }
 
     @Test
@@ -141,9 +149,7 @@ class FirstStepsWindowTest {
         assertThat(stand.map().getHeight()).isGreaterThan(1.5 * height);
         Stand.run(stand.bench.advising()::start);
         stand.pulses(4);
-        assertThat(stand.map().getHeight())
-                .as("what is asked for is seen")
-                .isCloseTo(height, within(3.0));
+        assertThat(stand.map().getHeight()).as("what is asked for is seen").isCloseTo(height, within(3.0));
     }
 
     @Test
@@ -152,8 +158,8 @@ class FirstStepsWindowTest {
             stand.bench.document().open(Blank.house().withCellSize(0.5), java.util.Optional.empty());
             stand.bench
                     .document()
-                    .edit(slabfield.desktop.viewmodel.Edit.of("x", s -> ExampleScenarios.lesson("far-sump.json")
-                            .withCellSize(0.5)));
+                    .edit(slabfield.desktop.viewmodel.Edit.of(
+                            "x", s -> ExampleScenarios.lesson("far-sump.json").withCellSize(0.5)));
             stand.guide.sight().show().set(slabfield.desktop.viewmodel.see.Sight.Show.MEASURED);
         });
         stand.settle();

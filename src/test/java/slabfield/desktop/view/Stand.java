@@ -75,7 +75,7 @@ final class Stand implements AutoCloseable {
     }
 
     /** @param before done with the window before it is shown */
-    static Stand open(List<Example> examples, double width, double height, Consumer<Stage> before) {
+    static Stand open(List<Example> examples, double width, double height, Consumer<MainView> before) {
         Stand stand = fx(() -> {
             Workbench bench = new Workbench(
                     examples,
@@ -91,7 +91,7 @@ final class Stand implements AutoCloseable {
             stage.setHeight(height);
             stage.setX(0);
             stage.setY(0);
-            before.accept(stage);
+            before.accept(view);
             view.show();
             bench.solving().start();
             return new Stand(guide, stage, view);

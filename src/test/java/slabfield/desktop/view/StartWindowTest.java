@@ -27,19 +27,22 @@ class StartWindowTest {
         List<Set<String>> before = new ArrayList<>();
         Example first = FirstHouse.read("stone-footing.json");
         Example coarse = new Example(first.file(), first.scenario().withCellSize(0.5));
-        try (Stand stand = Stand.open(List.of(coarse), 1280, 800, stage -> {
-            MapPane map = (MapPane) stage.getScene().lookup(".map");
-            map.key().addListener((o, was, is) -> before.add(panels(stage.getScene())));
-        })) {
+        try (Stand stand = Stand.open(
+                List.of(coarse),
+                1280,
+                800,
+                view -> view.map()
+                        .key()
+                        .addListener(
+                                (o, was, is) -> before.add(panels(view.map().getScene()))))) {
             stand.settle();
             assertThat(before).isNotEmpty();
             assertThat(before.get(0)).as("made before the first map").isEmpty();
             assertThat(Stand.fx(() -> panels(stand.stage().getScene())))
                     .containsExactly(".headline", ".house", ".inspector", ".tab-body");
-            assertThat(Stand.fx(
-                            () -> stand.node(".tab-pane", TabPane.class).getTabs().stream()
-                                    .filter(t -> t.getContent() != null)
-                                    .count()))
+            assertThat(Stand.fx(() -> stand.node(".tab-pane", TabPane.class).getTabs().stream()
+                            .filter(t -> t.getContent() != null)
+                            .count()))
                     .as("only the tab that is seen")
                     .isEqualTo(1);
         }

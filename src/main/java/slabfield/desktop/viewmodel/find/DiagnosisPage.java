@@ -70,7 +70,8 @@ final class DiagnosisPage extends Asked<Diagnosis> {
     private String next(Diagnosis d, NextCheck c) {
         if (!c.worthDoing()) return "Next check: none of those tried would tell the first two apart.";
         String intro = c.clear() ? "Next check: " : "No single check would tell the first two apart; the best one: ";
-        return intro + amounts().placed(c.words()) + " " + Amounts.capital(amounts().placed(c.reading())) + ": " + amount(c.first(), c.flow())
+        return intro + amounts().placed(c.words()) + " "
+                + Amounts.capital(amounts().placed(c.reading())) + ": " + amount(c.first(), c.flow())
                 + " if it is "
                 + d.causes().get(0).cause().words() + ", " + amount(c.second(), c.flow()) + " if it is "
                 + d.causes().get(1).cause().words()
@@ -115,7 +116,8 @@ final class DiagnosisPage extends Asked<Diagnosis> {
                         w.speaks().map(this::speaks).orElse(Amounts.NONE)),
                 false,
                 Optional.of(new Sheet.Subject(
-                        w.cause().words() + " (" + amounts().placed(w.explanation().words()) + ")",
+                        w.cause().words() + " ("
+                                + amounts().placed(w.explanation().words()) + ")",
                         Optional.of(house),
                         Optional.empty())),
                 List.of());
