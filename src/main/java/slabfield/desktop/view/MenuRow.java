@@ -219,7 +219,7 @@ final class MenuRow extends MenuBar {
         return new Menu(
                 "_Help",
                 null,
-                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.words())),
+                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.pane())),
                 item("_Validation\u2026", null, files::showValidation),
                 item(
                         "_About",

@@ -61,6 +61,7 @@ class GuidePicturesTest {
         Stand.run(() -> stand.guide.sight().flow().set(Flow.PATHS));
         stand.await(
                 "the air is followed", () -> stand.guide.sight().paths().get().isPresent());
+        Stand.pause(2 * PAINTED);
         shot("layer-origin");
         Stand.run(() -> {
             stand.guide.sight().show().set(Show.PRESSURE);

@@ -102,8 +102,8 @@ class MeasuresWindowTest {
     /** All but the last column, which the others lead to, stand in the table with all of their words. */
     @Test
     void noNumberAndNoHeadIsCut() {
-        double right = Stand.fx(
-                () -> table().localToScene(table().getLayoutBounds()).getMaxX());
+        double right =
+                Stand.fx(() -> table().localToScene(table().getLayoutBounds()).getMaxX());
         int seen = 0;
         for (Node n : Stand.fx(() -> List.copyOf(table().lookupAll(".text")))) {
             if (!(n instanceof Text text) || !Stand.isOnScreen(n)) continue;
