@@ -14,9 +14,9 @@ class AmountsTest {
         Units units = new Units();
         units.length().set(Unit.FOOT);
         assertThat(new Amounts(units).placed(SENTENCE))
-                .isEqualTo("Drill a hole at x 12 ft 2 in, y \u221214 ft 1 in, 2.0 m deep; x 39 ft 4 in.");
+                .isEqualTo("Drill a hole at x 12 ft 2 in, y -14 ft 1 in, 2.0 m deep; x 39 ft 4 in.");
         units.length().set(Unit.METRE);
         assertThat(new Amounts(units).placed(SENTENCE))
-                .isEqualTo("Drill a hole at x 3.70 m, y \u22124.30 m, 2.0 m deep; x 12.00 m.");
+                .isEqualTo("Drill a hole at x 3.70 m, y -4.30 m, 2.0 m deep; x 12.00 m.");
     }
 }
