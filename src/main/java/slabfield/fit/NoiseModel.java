@@ -19,7 +19,7 @@ public record NoiseModel(double modelShare, double flowShare) {
     public static final NoiseModel METER_ONLY = new NoiseModel(0, 0);
 
     /** Part of the model's variance at one place that is the same in every stage; an assumption. */
-    static final double SHARED = 0.5;
+    static final double SHARED = 0.9;
 
     public NoiseModel {
         if (!(modelShare >= 0) || !(flowShare >= 0))
