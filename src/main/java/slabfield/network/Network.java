@@ -36,6 +36,10 @@ final class Network implements NonlinearSystem {
     private static final double SAFETY = 0.1;
     /** Relative residual that rounding leaves in any case. */
     private static final double ROUNDING = 1e-16;
+    /** Relative residual from which on curvatures change little until the answer. */
+    private static final double NEAR = 0.05;
+    /** A step that is to end below this part of being settled is solved to that end. */
+    private static final double NEARLY = 0.3;
 
     /** Change of a pressure difference that tells whether a law is linear [Pa]. */
     private static final double PROBE = 100;
@@ -91,6 +95,8 @@ final class Network implements NonlinearSystem {
     private FactorRoom room = FactorRoom.once();
     /** Relative residual at the step before. */
     private double before = 1;
+
+    private boolean sealed;
 
     Network(LayerGrid layer, double outdoors) {
         this.layer = layer;
@@ -381,7 +387,15 @@ final class Network implements NonlinearSystem {
      */
     @Override
     public double scale(double[] at, double[] rest) {
-        return Math.max(throughflow(at, rest), SEALED_SHARE * atRest);
+        double through = throughflow(at, rest);
+        sealed = through < SEALED_SHARE * atRest;
+        return sealed ? SEALED_SHARE * atRest : through;
+    }
+
+    /** Where next to nothing flows all that does is a weak flow, and only rounding tells that it is settled. */
+    @Override
+    public double settled() {
+        return sealed ? 0 : Newton.SETTLED;
     }
 
     /** Half of the sum of what flows over each boundary, whichever way and however much of it cancels. */
@@ -422,14 +436,20 @@ final class Network implements NonlinearSystem {
         }
         assemble(at, rest);
         assembledAt = null;
-        return matrix.solve(right, step, tolerance(sum / scale(at, rest)));
+        double relative = sum / scale(at, rest), tolerance = tolerance(relative);
+        double toGo = relative < NEAR ? Math.min(tolerance, SAFETY * Newton.SETTLED / relative) : tolerance;
+        return matrix.solve(right, step, tolerance, toGo);
     }
 
-    /** Relative residual to which a step is solved; the faster the steps get on, the smaller (Eisenstat and Walker 1996). */
+    /**
+     * Relative residual to which a step is solved; the faster the steps get on, the smaller (Eisenstat and Walker 1996). Where an exact
+     * step would settle it, as steps near the answer square what is left, this one is made exact enough.
+     */
     private double tolerance(double relative) {
-        double pace = relative / before;
+        double pace = relative / before, next = pace * pace * relative;
         before = relative;
         if (relative <= Newton.TOLERANCE) return Math.max(LAST_STEP, ROUNDING / relative);
+        if (next <= NEARLY * settled()) return Math.max(LAST_STEP, SAFETY * Newton.SETTLED / relative);
         return Math.min(ROUGH_STEP, Math.max(pace * pace, SAFETY * Newton.TOLERANCE / relative));
     }
 
@@ -495,7 +515,7 @@ final class Network implements NonlinearSystem {
      */
     boolean solveCurvature(double[] at, double[] rest, double[] right, double[] x, double tolerance) {
         if (at != assembledAt) assemble(at, rest);
-        return matrix.solve(right, x, tolerance);
+        return matrix.solve(right, x, tolerance, tolerance);
     }
 
     /** A factor of the curvature; empty where that is not positive definite. */

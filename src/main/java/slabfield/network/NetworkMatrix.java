@@ -99,6 +99,7 @@ final class NetworkMatrix {
 
     void clear() {
         matrix.clear();
+        if (direct != null) direct.changed();
         if (cycles != null) cycles.clear();
     }
 
@@ -158,9 +159,10 @@ final class NetworkMatrix {
      * Solves for the values added since the last {@link #clear}.
      *
      * @param tolerance relative residual that is good enough
+     * @param toGo relative residual that this and like solves to come are to reach together
      * @return false where the matrix is not positive definite
      */
-    boolean solve(double[] right, double[] step, double tolerance) {
+    boolean solve(double[] right, double[] step, double tolerance, double toGo) {
         if (cycles != null) {
             if (cycles.solve(right, step, tolerance)) return true;
             cycles = null;
@@ -169,6 +171,6 @@ final class NetworkMatrix {
             roomy = room.factor(network, layer, matrix);
             direct = new KeptFactor(matrix, roomy);
         }
-        return direct.solve(right, step, tolerance);
+        return direct.solve(right, step, tolerance, toGo);
     }
 }

@@ -6,8 +6,15 @@ package slabfield.solve;
  * too many steps.
  */
 public final class KeptFactor {
-    /** Steps that cost about as much as a new factor. */
-    private static final int MOST_STEPS = 10;
+    /** A new factor costs about as much as so many steps. */
+    private static final double A_FACTOR = 9;
+
+    private static final int MOST_STEPS = 15;
+    /** Part of the residual that a step leaves with a factor of a matrix that has hardly changed since. */
+    private static final double FRESH_PACE = 0.05;
+
+    /** Part of the tolerance above which the answer by a new factor is refined. */
+    private static final double GOOD = 1e-3;
 
     private final SymmetricMatrix matrix;
     private final RoomyFactor factor;
@@ -16,6 +23,11 @@ public final class KeptFactor {
     private final double[] d;
     private final double[] q;
     private boolean made;
+    private int factors;
+    /** What a step left of the residual in the last solve with this factor; 0 where there was none. */
+    private double pace;
+    /** Steps made with the matrix's present values. */
+    private int spent;
 
     /**
      * @param matrix whose values change between solves and whose pattern does not
@@ -38,32 +50,59 @@ public final class KeptFactor {
      *
      * @param rhs right-hand side, not modified
      * @param x receives the answer
-     * @param tolerance relative residual, in the Euclidean norm, that is good enough for a solve with an earlier factor; with
-     *     a new one the answer is refined once
+     * @param tolerance relative residual, in the Euclidean norm, that is good enough; the answer by a new factor is refined
+     *     once if it is not far better
+     * @param toGo relative residual that this solve and like ones to come are to reach together, which decides whether a new
+     *     factor pays; the tolerance itself where this one stands alone
      * @return false where the matrix is not positive definite
      */
-    public boolean solve(double[] rhs, double[] x, double tolerance) {
-        if (made && iterate(rhs, x, tolerance)) return true;
+    public boolean solve(double[] rhs, double[] x, double tolerance, double toGo) {
+        if (made && spent < A_FACTOR && !(steps(toGo, pace) > worth(toGo)) && iterate(rhs, x, tolerance, toGo))
+            return true;
         made = factor.factor().isEmpty();
+        factors++;
+        pace = 0;
+        spent = 0;
         if (!made) return false;
         factor.solve(rhs, x);
         matrix.multiply(x, q);
         for (int i = 0; i < q.length; i++) r[i] = rhs[i] - q[i];
+        if (Math.sqrt(dot(r, r)) <= GOOD * tolerance * Math.sqrt(dot(rhs, rhs))) return true;
         factor.solve(r, z);
         for (int i = 0; i < z.length; i++) x[i] += z[i];
         return true;
     }
 
-    private boolean iterate(double[] rhs, double[] x, double tolerance) {
+    /** How many factors have been made. */
+    int factors() {
+        return factors;
+    }
+
+    /** Tells that the matrix's values have changed. */
+    public void changed() {
+        spent = 0;
+    }
+
+    /** Steps that bring the residual down to a part of itself when each leaves {@code pace} of it. */
+    private static double steps(double part, double pace) {
+        return pace < 1 ? Math.log(part) / Math.log(pace) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Steps from which on a new factor, whose own steps come on top, is cheaper. */
+    private static double worth(double toGo) {
+        return A_FACTOR + steps(toGo, FRESH_PACE);
+    }
+
+    private boolean iterate(double[] rhs, double[] x, double tolerance, double toGo) {
         int n = x.length;
         java.util.Arrays.fill(x, 0);
         System.arraycopy(rhs, 0, r, 0, n);
-        double goal = tolerance * tolerance * dot(rhs, rhs), before = Math.sqrt(dot(rhs, rhs));
+        double square = dot(rhs, rhs), goal = tolerance * tolerance * square;
         if (goal == 0) return true;
         factor.solve(r, z);
         System.arraycopy(z, 0, d, 0, n);
         double rz = dot(r, z);
-        for (int k = 0; k < MOST_STEPS; k++) {
+        for (int k = 1; k <= MOST_STEPS; k++) {
             matrix.multiply(d, q);
             double curvature = dot(d, q);
             if (!(curvature > 0) || !(rz > 0)) return false;
@@ -72,11 +111,12 @@ public final class KeptFactor {
                 x[i] += a * d[i];
                 r[i] -= a * q[i];
             }
-            double now = dot(r, r);
-            if (now <= goal) return true;
-            // Not worth going on where the steps left cannot bring it down far enough at the pace so far.
-            double pace = Math.pow(Math.sqrt(now) / before, 1.0 / (k + 1));
-            if (!(Math.sqrt(now) * Math.pow(pace, MOST_STEPS - k - 1) <= Math.sqrt(goal))) return false;
+            double left = dot(r, r) / square;
+            pace = Math.pow(left, 0.5 / k);
+            spent++;
+            if (left * square <= goal) return true;
+            // One step says nothing: what an earlier solve has left is what the factor is worst at.
+            if (k > 1 && !(steps(toGo, pace) <= worth(toGo))) return false;
             factor.solve(r, z);
             double next = dot(r, z), b = next / rz;
             rz = next;

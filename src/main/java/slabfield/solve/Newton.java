@@ -10,6 +10,12 @@ public final class Newton {
     /** Sum of absolute residuals over scale at which the answer counts as found. */
     public static final double TOLERANCE = 1e-10;
 
+    /** The same at which places where little flows are settled, too, after a step that set out from {@link #NEAR} or less. */
+    public static final double SETTLED = 1e-13;
+
+    /** A longer step leaves rounding errors of its own size. */
+    private static final double NEAR = 1e-2;
+
     private static final int LIMIT = 200;
     private static final int SHORTENINGS = 40;
     private static final double SLOPE_KEPT = 0.5;
@@ -41,8 +47,8 @@ public final class Newton {
     }
 
     /**
-     * Improves a guess until the residual is below {@link #TOLERANCE}, and then takes one more step, which settles the
-     * places where little flows.
+     * Improves a guess until the residual is below {@link NonlinearSystem#settled}, or below {@link #TOLERANCE} and one more step has been
+     * taken, which settles the places where little flows.
      *
      * @param system to solve
      * @param x guess, replaced by the answer, length {@code system.size()}
@@ -55,11 +61,13 @@ public final class Newton {
         double[] trial = new double[n], restTrial = new double[n];
         system.residual(x, rest, r);
         double relative = relative(system, x, rest, r);
-        boolean polished = false;
+        boolean polished = false, near = false;
         for (int k = 0; k < LIMIT; k++) {
             if (watch.stopAfter(k, relative)) return new Outcome(Ending.CANCELLED, k, relative);
-            if (relative <= TOLERANCE && polished) return new Outcome(Ending.CONVERGED, k, relative);
+            if (near && relative <= system.settled() || polished && relative <= TOLERANCE)
+                return new Outcome(Ending.CONVERGED, k, relative);
             polished = relative <= TOLERANCE;
+            near = relative <= NEAR;
             if (!system.step(x, rest, r, d)) return new Outcome(Ending.SINGULAR, k, relative);
             double slope = dot(r, d);
             if (!(slope < 0)) {

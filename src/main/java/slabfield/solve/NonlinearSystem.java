@@ -38,4 +38,9 @@ public interface NonlinearSystem {
      * @return above 0, or 0 where nothing flows
      */
     double scale(double[] at, double[] rest);
+
+    /** Relative residual at which places where little flows are settled, too, at the place that {@link #scale} was asked for last; 0 for none. */
+    default double settled() {
+        return Newton.SETTLED;
+    }
 }

@@ -224,4 +224,21 @@ class NewtonTest {
         assertThat(x[0] + x[1]).isCloseTo(10, within(1e-10));
         assertThat(2 * d * d * d + d).isCloseTo(10, within(1e-9));
     }
+
+    private static int steps(One equation, double from) {
+        double[] x = {from}, rest = {0};
+        return Newton.solve(equation, x, rest, ALWAYS_ON).iterations();
+    }
+
+    /** From 1e-4 steps go to 5e-9 and to 1e-17. */
+    @Test
+    void aShortStepThatEndsSettledIsTheLast() {
+        assertThat(steps(new One(Math::expm1, Math::exp), 1e-4)).isEqualTo(2);
+    }
+
+    /** The first leaves 2e-14 of 2, the second nothing. */
+    @Test
+    void aLongStepIsFollowedByAnotherHoweverWellItEnds() {
+        assertThat(steps(new One(LINE.gradient, LINE.curvature, 1 - 1e-14), 0)).isEqualTo(2);
+    }
 }
