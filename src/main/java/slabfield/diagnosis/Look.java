@@ -9,6 +9,7 @@ import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import slabfield.fit.Fitted;
+import slabfield.fit.HouseFit;
 import slabfield.fit.Observation;
 import slabfield.fit.Parameter;
 import slabfield.model.Scenario;
@@ -79,7 +80,7 @@ final class Look {
             boolean own = j >= e.unknowns().size() - e.own();
             h = p.with(h, p.prior().value(own ? size : x[j]));
         }
-        return Forecast.of(h, seen.stream().map(drawn.observations()::get).toList())
+        return HouseFit.predicted(h, seen.stream().map(drawn.observations()::get).toList())
                 .map(this::left);
     }
 

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
+import slabfield.fit.HouseFit;
 import slabfield.fit.NotFitted;
 import slabfield.model.Fill;
 import slabfield.model.Scenario;
@@ -200,7 +201,7 @@ class DiagnoserTest {
     @Test
     void theHouseOfAnExplanationIsSound() {
         for (Explanation e : Explanations.of(made.drawn()))
-            assertThat(Forecast.of(
+            assertThat(HouseFit.predicted(
                             e.house().withCellSize(0.5),
                             diagnosis.first().fitted().observations()))
                     .as(e.words())

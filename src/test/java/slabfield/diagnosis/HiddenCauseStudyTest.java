@@ -122,8 +122,12 @@ class HiddenCauseStudyTest {
         }
     }
 
+    private static HiddenCauses.Made made(int number) {
+        return HiddenCauses.of(1000 + number, HIDDEN[number % HIDDEN.length], true);
+    }
+
     private static Case run(int number) {
-        HiddenCauses.Made made = HiddenCauses.of(1000 + number, HIDDEN[number % HIDDEN.length], true);
+        HiddenCauses.Made made = made(number);
         try {
             return Case.of(number, made, Diagnoser.diagnose(made.drawn(), Progress.NONE));
         } catch (NotFitted e) {
@@ -193,6 +197,13 @@ class HiddenCauseStudyTest {
                 some.size());
     }
 
+    private static String row(String words, List<Case> cases, Predicate<Case> mine) {
+        Predicate<Case> clear = Case::clear;
+        return "| " + words + " | " + percent(cases, mine.and(clear), Case::right) + " | "
+                + percent(cases, mine.and(clear), c -> c.told() && c.right()) + " | "
+                + percent(cases, mine.and(clear.negate()), c -> !c.wrong()) + " |\n";
+    }
+
     private static String page(List<Case> cases) {
         Predicate<Case> clear = Case::clear, faint = clear.negate();
         StringBuilder text = new StringBuilder(
@@ -235,15 +246,12 @@ class HiddenCauseStudyTest {
                         "\n| cause | effect above: first | told | effect below: no wrong cause told |\n| --- | --- | --- | --- |\n");
         for (Cause cause : HIDDEN) {
             Predicate<Case> mine = c -> c.cause() == cause;
-            text.append("| ")
-                    .append(cause.words())
-                    .append(" | ")
-                    .append(percent(cases, mine.and(clear), Case::right))
-                    .append(" | ")
-                    .append(percent(cases, mine.and(clear), c -> c.told() && c.right()))
-                    .append(" | ")
-                    .append(percent(cases, mine.and(faint), c -> !c.wrong()))
-                    .append(" |\n");
+            text.append(row(cause.words(), cases, mine));
+            if (cause == Cause.TIGHT_FILL || cause == Cause.LOOSE_FILL)
+                text.append(row(
+                        cause.words() + ", of these beyond what \"mixed\" allows",
+                        cases,
+                        mine.and(c -> made(c.number()).fillBeyondItsWord())));
         }
         List<String> misses = new ArrayList<>();
         for (Case c : cases)
