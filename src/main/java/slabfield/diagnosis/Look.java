@@ -80,7 +80,8 @@ final class Look {
             boolean own = j >= e.unknowns().size() - e.own();
             h = p.with(h, p.prior().value(own ? size : x[j]));
         }
-        return HouseFit.predicted(h, seen.stream().map(drawn.observations()::get).toList())
+        return HouseFit.predicted(
+                        h, seen.stream().map(drawn.observations()::get).toList())
                 .map(this::left);
     }
 

@@ -124,7 +124,8 @@ final class HiddenCauses {
                 effect = Math.max(effect, Math.abs(q - q0) / (Math.hypot(FLOW_ERROR, 0.1) * q));
             }
         }
-        return new Made(drawn.withStages(stages), cause, effect, overNoise, with.layer().fill());
+        return new Made(
+                drawn.withStages(stages), cause, effect, overNoise, with.layer().fill());
     }
 
     private static Result.Solved solve(Scenario s) {
