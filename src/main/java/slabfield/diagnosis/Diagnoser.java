@@ -95,23 +95,33 @@ public final class Diagnoser {
         steps.fitting(all.get(0));
         Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), steps.stopOnly());
         steps.fitted();
-        Map<Cause, List<Explanation>> byCause = byCause();
         Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
-        int causes = byCause.size() - 1;
-        for (Map.Entry<Cause, List<Explanation>> entry : byCause.entrySet()) {
-            boolean none = entry.getKey() == Cause.AS_DRAWN;
-            double prior = Math.log(none ? DRAWN : (1 - DRAWN) / causes)
-                    - Math.log(entry.getValue().stream()
-                            .mapToDouble(Explanation::share)
-                            .sum());
+        for (Map.Entry<Cause, List<Explanation>> entry : byCause().entrySet()) {
             List<Tried> fits = new ArrayList<>();
-            if (none) fits.add(new Tried(all.get(0), drawn, prior + drawn.logEvidence()));
-            else
-                for (Explanation e : promising(entry.getValue(), drawn))
-                    fit(e).ifPresent(f -> fits.add(new Tried(e, f, prior + Math.log(e.share()) + f.logEvidence())));
+            if (entry.getKey() == Cause.AS_DRAWN) fits.add(tried(all.get(0), drawn));
+            else for (Explanation e : promising(entry.getValue(), drawn)) fit(e).ifPresent(f -> fits.add(tried(e, f)));
             if (!fits.isEmpty()) tried.put(entry.getKey(), fits);
         }
         return answer(tried, drawn);
+    }
+
+    private Tried tried(Explanation e, Fitted fitted) {
+        return new Tried(e, fitted, Math.log(prior(e, all)) + fitted.logEvidence());
+    }
+
+    /** Prior probability of one of all explanations. */
+    static double prior(Explanation e, List<Explanation> all) {
+        if (e.cause() == Cause.AS_DRAWN) return DRAWN;
+        long causes = all.stream()
+                .map(Explanation::cause)
+                .filter(c -> c != Cause.AS_DRAWN)
+                .distinct()
+                .count();
+        double same = all.stream()
+                .filter(o -> o.cause() == e.cause())
+                .mapToDouble(Explanation::share)
+                .sum();
+        return (1 - DRAWN) / causes * e.share() / same;
     }
 
     private Map<Cause, List<Explanation>> byCause() {
@@ -135,13 +145,12 @@ public final class Diagnoser {
 
     /**
      * Explanations of one cause that are worth a fit: the nearest of those that change something drawn, and of those that add
-     * something. The first are looked at with the leaks as drawn, since what the fit of the house as drawn made of the leaks may
-     * be the very thing that they explain.
+     * something.
      */
     private List<Explanation> promising(List<Explanation> same, Fitted drawn) {
         if (same.size() <= FITTED_PER_CAUSE) return same;
-        List<Explanation> out = new ArrayList<>(nearest(changing(same, true), drawn, true));
-        out.addAll(nearest(changing(same, false), drawn, false));
+        List<Explanation> out = new ArrayList<>(nearest(changing(same, true), drawn));
+        out.addAll(nearest(changing(same, false), drawn));
         return out;
     }
 
@@ -168,13 +177,13 @@ public final class Diagnoser {
                 .sum();
     }
 
-    private List<Explanation> nearest(List<Explanation> some, Fitted drawn, boolean leaksAsDrawn) {
+    private List<Explanation> nearest(List<Explanation> some, Fitted drawn) {
         if (some.size() <= FITTED_PER_CAUSE) return some;
         Look look = new Look(drawn);
         Map<Explanation, Double> misfits = new ConcurrentHashMap<>();
         some.stream().parallel().forEach(e -> {
             steps.check();
-            misfits.put(e, look.at(e, leaksAsDrawn));
+            misfits.put(e, look.at(e));
             steps.looked();
         });
         return some.stream()

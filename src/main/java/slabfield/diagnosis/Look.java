@@ -9,6 +9,7 @@ import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import slabfield.fit.Fitted;
+import slabfield.fit.HouseFit;
 import slabfield.fit.Observation;
 import slabfield.fit.Parameter;
 import slabfield.model.Scenario;
@@ -21,7 +22,7 @@ import slabfield.model.Scenario;
  * <p>|r - J y|^2 + |x + y|^2
  *
  * <p>x values of the unknowns in that house. The fill and the leaks that were fitted without a cause are what the cause would
- * change, so they must not be held. Readings with the fan off are taken as in the house as drawn.
+ * change, so they must not be held, and are not only begun with as they were fitted. Readings with the fan off are taken as in the house as drawn.
  */
 final class Look {
     /** Size of a cause, in deviations of its prior: a little below the median, where most fits end. */
@@ -44,14 +45,20 @@ final class Look {
     }
 
     /**
-     * The least, or infinite where the house has no solution.
-     *
-     * @param leaksAsDrawn whether leaks are as drawn to begin with, not as fitted
+     * The least, or infinite where the house has no solution: from the leaks as they were fitted without a cause, or from the
+     * leaks as drawn, whichever comes nearer. What that fit made of the leaks may be the very thing that the cause explains, and
+     * far from there nothing is linear.
      */
-    double at(Explanation e, boolean leaksAsDrawn) {
+    double at(Explanation e) {
         double[] x = drawn.deviations();
+        double fitted = from(e, x);
         int leaks = drawn.indexOf(Explanations.ALL_LEAKS);
-        if (leaksAsDrawn && leaks >= 0) x[leaks] = 0;
+        if (leaks < 0) return fitted;
+        x[leaks] = 0;
+        return Math.min(fitted, from(e, x));
+    }
+
+    private double from(Explanation e, double[] x) {
         Optional<RealVector> first = left(e, x, USUAL);
         if (first.isEmpty()) return Double.POSITIVE_INFINITY;
         boolean sized = e.own() == 1 && e.unknowns().size() == x.length + 1;
@@ -73,7 +80,8 @@ final class Look {
             boolean own = j >= e.unknowns().size() - e.own();
             h = p.with(h, p.prior().value(own ? size : x[j]));
         }
-        return Forecast.of(h, seen.stream().map(drawn.observations()::get).toList())
+        return HouseFit.predicted(
+                        h, seen.stream().map(drawn.observations()::get).toList())
                 .map(this::left);
     }
 

@@ -21,6 +21,8 @@ public record NextCheck(
     /** Kinds of work, the cheapest first; the order is common practice. */
     public enum Effort {
         READ_FAN_OFF,
+        CHANGE_THE_HOUSE,
+        READ_OUTDOORS,
         READ_SUCTION,
         READ_FLOW,
         READ_UNREAD_HOLE,

@@ -40,6 +40,11 @@ final class NextChecks {
     /** No flow in a pipe is told better than this; an assumption [m3/s]. */
     private static final double LEAST_FLOW_ERROR = 5e-4;
 
+    /** Difference of the pressures outdoors from which two houses differ by how far they are depressurized [Pa]; a choice. */
+    private static final double DEPRESSURIZED = 5;
+    /** By which wind moves a pressure outdoors while it is read [Pa]; common practice. */
+    private static final double WIND = 1.5;
+
     private final Scenario house;
     private final Optional<Stage> last;
     private final Scenario first;
@@ -64,6 +69,7 @@ final class NextChecks {
     static Optional<NextCheck> between(Scenario house, Fitted first, Fitted second) {
         NextChecks n = new NextChecks(house, first, second);
         n.readings();
+        n.depressurization();
         n.covers();
         n.secondLevel();
         n.drill();
@@ -122,7 +128,7 @@ final class NextChecks {
                         solved.get(),
                         Observation.What.DIFFERENCE,
                         h.id());
-            if (read.isEmpty() || read.get().fanOff().isEmpty())
+            if ((read.isEmpty() || read.get().fanOff().isEmpty()) && !depressurizationCompetes())
                 add(
                         NextCheck.Effort.READ_FAN_OFF,
                         "Read hole \"" + h.id() + "\" with the fan off.",
@@ -130,6 +136,54 @@ final class NextChecks {
                         Observation.What.FAN_OFF,
                         h.id());
         }
+    }
+
+    private boolean depressurizationCompetes() {
+        return Math.abs(first.outdoorPressure() - second.outdoorPressure()) >= DEPRESSURIZED;
+    }
+
+    /**
+     * With a door to outdoors open or the house's exhausts off, the basement is at the pressure outdoors: what the holes show less
+     * then with the fan off is the house's doing, and not a meter's. Where little of it comes through the soil, only the pressure
+     * outdoors itself tells. Common practice.
+     */
+    private void depressurization() {
+        if (!depressurizationCompetes()) return;
+        Optional<Result.Solved[]> closed = both(h -> h), open = both(h -> h.withOutdoorPressure(0));
+        for (TestHole hole : closed.isEmpty() || open.isEmpty() ? List.<TestHole>of() : house.testHoles()) {
+            OptionalDouble a = change(closed.get()[0], open.get()[0], hole.id()),
+                    b = change(closed.get()[1], open.get()[1], hole.id());
+            if (a.isPresent() && b.isPresent())
+                told(
+                        NextCheck.Effort.CHANGE_THE_HOUSE,
+                        "Read hole \"" + hole.id()
+                                + "\" with the fan off, then again with a door to outdoors open or the"
+                                + " house's exhausts turned off.",
+                        "difference of both at \"" + hole.id() + "\"",
+                        a.getAsDouble(),
+                        b.getAsDouble(),
+                        Math.sqrt(2) * Noise.ofOrdinaryReading());
+        }
+        told(
+                NextCheck.Effort.READ_OUTDOORS,
+                "Read the pressure outdoors against the basement with a hose through a window, doors and exhausts as they were"
+                        + " during the test.",
+                "pressure outdoors at floor level",
+                first.outdoorPressure(),
+                second.outdoorPressure(),
+                Math.hypot(WIND, Noise.ofOrdinaryReading()));
+    }
+
+    private static OptionalDouble change(Result.Solved closed, Result.Solved open, String hole) {
+        OptionalDouble a = Forecast.of(closed, Observation.What.FAN_OFF, hole),
+                b = Forecast.of(open, Observation.What.FAN_OFF, hole);
+        return a.isEmpty() || b.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(a.getAsDouble() - b.getAsDouble());
+    }
+
+    private void told(NextCheck.Effort effort, String words, String reading, double p, double q, double error) {
+        checks.add(new NextCheck(effort, words, reading, p, q, false, Math.abs(p - q) / error));
     }
 
     private void add(

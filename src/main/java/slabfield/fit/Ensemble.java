@@ -38,10 +38,12 @@ public final class Ensemble {
 
     private final Fitted fit;
     private final List<Member> members;
+    private final int solves;
 
-    private Ensemble(Fitted fit, List<Member> members) {
+    private Ensemble(Fitted fit, List<Member> members, int solves) {
         this.fit = fit;
         this.members = members;
+        this.solves = solves;
     }
 
     /**
@@ -76,7 +78,7 @@ public final class Ensemble {
             progress.step(done.incrementAndGet(), count, Double.NaN);
         });
         if (progress.isCancelled()) throw new CancellationException();
-        return new Ensemble(fit, List.of(made));
+        return new Ensemble(fit, List.of(made), maker.model.solves());
     }
 
     public Fitted fit() {
@@ -85,6 +87,11 @@ public final class Ensemble {
 
     public List<Member> members() {
         return members;
+    }
+
+    /** Pressure fields solved to find the members. */
+    int solves() {
+        return solves;
     }
 
     /** Range of an unknown among the members, in its unit. */

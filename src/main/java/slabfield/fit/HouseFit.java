@@ -53,6 +53,17 @@ public final class HouseFit {
         return fit(house, unknowns, noise, Observations.of(house, noise, outdoors), progress);
     }
 
+    /**
+     * What a house would show of readings, on its own cells.
+     *
+     * @return one number for each reading, in SI; empty where a stage has no solution or a hole no pressure
+     */
+    public static Optional<double[]> predicted(Scenario house, List<Observation> readings) {
+        return new HouseModel(house, List.of(), readings, house.cellSize(), Progress.NONE)
+                .evaluate(new double[0], Optional.empty())
+                .map(HouseModel.Evaluation::predicted);
+    }
+
     private static Fitted fit(
             Scenario house,
             List<Parameter> unknowns,

@@ -3,6 +3,7 @@ package slabfield.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import slabfield.field.Grid;
 
 /**
@@ -24,6 +25,9 @@ final class DiscTie {
     private static final double SHORTEST = 0.02;
     /** Places closer than this part of a cell are one. */
     private static final double FINENESS = 0x1p32;
+
+    private static final int MOST_FOUND = 1000;
+    private static final Map<Round, DiscTie> FOUND = new ConcurrentHashMap<>();
 
     /**
      * A link between the disc and a cell outside it.
@@ -71,6 +75,15 @@ final class DiscTie {
                 key,
                 r -> new DiscTie(new Grid(0, 0, r.width, r.height, 1, 1), r.x * r.width, r.y * r.height, r.radius));
         return new DiscTie(first, columns, rows);
+    }
+
+    /**
+     * Ties found before, of all houses: what a tie depends on comes again in every solve of a fit, a search or a drag, and to find
+     * one takes longer than many of these solves. For several threads.
+     */
+    static Map<Round, DiscTie> found() {
+        if (FOUND.size() > MOST_FOUND) FOUND.clear();
+        return FOUND;
     }
 
     /** All that a disc's tie depends on: the cell, the place within it as parts of it, and the disc. */

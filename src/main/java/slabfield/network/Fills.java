@@ -12,6 +12,9 @@ import slabfield.model.Zone;
 
 /** Which fill lies where: the base, over it the zones, over these the barriers that let some air pass. */
 final class Fills {
+    /** Strips into which a link is cut where fills differ, besides those that end at the edges of fills. */
+    private static final int STRIPS = 4;
+
     private final Fill base;
     private final List<Fill> fills = new ArrayList<>();
     private final List<Region> regions = new ArrayList<>();
@@ -32,10 +35,6 @@ final class Fills {
         boxes.add(new double[][] {{e.getMinX(), e.getMaxX()}, {e.getMinY(), e.getMaxY()}});
     }
 
-    boolean uniform() {
-        return fills.isEmpty();
-    }
-
     Fill at(double x, double y) {
         for (int k = fills.size() - 1; k >= 0; k--) {
             double[][] box = boxes.get(k);
@@ -43,6 +42,35 @@ final class Fills {
             if (regions.get(k).contains(x, y)) return fills.get(k);
         }
         return base;
+    }
+
+    /**
+     * Cuts a link from cell to cell into strips side by side, such that along each the fills follow one another evenly: the
+     * edges of fills that pass through it are edges of strips, so that its conductance goes evenly with the place of any.
+     *
+     * @param from start along x or y [m]
+     * @param to end along it [m]
+     * @param middle of the link, across [m]
+     * @param side how broad it is [m]
+     * @return edges of the strips across, from one side to the other, counted from the middle [m]
+     */
+    double[] edges(double from, double to, double middle, double side, boolean alongX) {
+        if (fills.isEmpty()) return new double[] {-side / 2, side / 2};
+        int main = alongX ? 0 : 1;
+        double low = middle - side / 2, high = middle + side / 2;
+        double[] all = new double[STRIPS + 1];
+        for (int k = 0; k <= STRIPS; k++) all[k] = ((double) k / STRIPS - 0.5) * side;
+        for (int k = 0; k < fills.size(); k++) {
+            double[][] box = boxes.get(k);
+            if (box[main][1] <= from || box[main][0] >= to || box[1 - main][1] <= low || box[1 - main][0] >= high)
+                continue;
+            double[] more = regions.get(k).ends(from, to, low, high, alongX);
+            int n = all.length;
+            all = Arrays.copyOf(all, n + more.length);
+            for (int e = 0; e < more.length; e++) all[n + e] = more[e] - middle;
+        }
+        Arrays.sort(all);
+        return all;
     }
 
     /** Resistance per length of face of the stretch from a place on, along x or y [Pa s m/m3]. */

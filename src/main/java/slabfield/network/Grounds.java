@@ -3,7 +3,6 @@ package slabfield.network;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import slabfield.model.Scenario;
 
 /**
@@ -22,8 +21,6 @@ public final class Grounds {
         }
     };
 
-    private final Map<DiscTie.Round, DiscTie> ties = new ConcurrentHashMap<>();
-
     /** A layer of the house's own into which its discs can be cut. */
     LayerGrid layer(Scenario scenario) {
         List<Object> ground = key(scenario);
@@ -32,7 +29,7 @@ public final class Grounds {
             bare = laid.get(ground);
         }
         if (bare == null) {
-            bare = new LayerGrid(scenario, SlabSolver.airOf(scenario), ties);
+            bare = new LayerGrid(scenario, SlabSolver.airOf(scenario));
             synchronized (laid) {
                 laid.put(ground, bare);
             }

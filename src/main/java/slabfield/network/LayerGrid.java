@@ -2,8 +2,6 @@ package slabfield.network;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Geometry;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
@@ -26,7 +24,6 @@ import slabfield.model.Shapes;
  */
 final class LayerGrid {
     private static final double SLIVER = 1e-6;
-    private static final int SUBLINES = 4;
     /** A face on an edge is as open as its tighter side; both are looked at this part of a cell away. */
     private static final double HAIR = 1e-7;
 
@@ -45,7 +42,6 @@ final class LayerGrid {
     final int[] disc;
 
     final List<Disc> discs = new ArrayList<>();
-    private final Map<DiscTie.Round, DiscTie> ties;
     private final AirState air;
     private double[] uncutEast;
     private double[] uncutNorth;
@@ -55,13 +51,7 @@ final class LayerGrid {
     record Disc(String subject, Point at, double radius, DiscTie tie) {}
 
     LayerGrid(Scenario scenario, AirState air) {
-        this(scenario, air, new ConcurrentHashMap<>());
-    }
-
-    /** @param ties found before, to which those found here are added */
-    LayerGrid(Scenario scenario, AirState air, Map<DiscTie.Round, DiscTie> ties) {
         this.air = air;
-        this.ties = ties;
         Geometry slabs = Shapes.union(scenario.slabs());
         grid = gridOver(slabs, scenario.cellSize());
         int n = grid.cells();
@@ -94,7 +84,6 @@ final class LayerGrid {
     /** A copy into which discs can be cut without touching the original, which has none. */
     LayerGrid(LayerGrid bare) {
         air = bare.air;
-        ties = bare.ties;
         grid = bare.grid;
         kind = bare.kind.clone();
         openArea = bare.openArea.clone();
@@ -167,14 +156,13 @@ final class LayerGrid {
     }
 
     private void link(Region open, Fills fills) {
-        int lines = fills.uniform() ? 1 : SUBLINES;
         for (int i = 0; i + 1 < grid.columns(); i++) {
             double x = grid.left() + (i + 1) * grid.width(), hair = HAIR * grid.width();
             double[] left = open.alongX(x - hair), right = open.alongX(x + hair);
             for (int j = 0; j < grid.rows(); j++) {
                 double y0 = grid.bottom() + j * grid.height(), y1 = y0 + grid.height();
                 double length = Math.min(Region.overlap(left, y0, y1), Region.overlap(right, y0, y1));
-                tie(grid.index(i, j), grid.index(i + 1, j), true, length, fills, lines, i, j);
+                tie(grid.index(i, j), grid.index(i + 1, j), true, length, fills, i, j);
             }
         }
         for (int j = 0; j + 1 < grid.rows(); j++) {
@@ -183,27 +171,28 @@ final class LayerGrid {
             for (int i = 0; i < grid.columns(); i++) {
                 double x0 = grid.left() + i * grid.width(), x1 = x0 + grid.width();
                 double length = Math.min(Region.overlap(below, x0, x1), Region.overlap(above, x0, x1));
-                tie(grid.index(i, j), grid.index(i, j + 1), false, length, fills, lines, i, j);
+                tie(grid.index(i, j), grid.index(i, j + 1), false, length, fills, i, j);
             }
         }
     }
 
-    private void tie(int a, int b, boolean alongX, double face, Fills fills, int lines, int i, int j) {
+    private void tie(int a, int b, boolean alongX, double face, Fills fills, int i, int j) {
         double side = alongX ? grid.height() : grid.width(), step = alongX ? grid.width() : grid.height();
         if (kind[a] != CellKind.LAYER || kind[b] != CellKind.LAYER || face <= SLIVER * side) return;
         double x = grid.x(i), y = grid.y(j);
         if (cut(x, y, alongX ? x + step : x, alongX ? y : y + step)) return;
-        double sum = 0, near = 0;
-        for (int k = 0; k < lines; k++) {
-            double across = ((k + 0.5) / lines - 0.5) * side;
-            double px = alongX ? x : x + across, py = alongX ? y + across : y;
+        double main = alongX ? x : y, middle = alongX ? y : x, sum = 0, near = 0;
+        double[] edges = fills.edges(main, main + step, middle, side, alongX);
+        for (int k = 1; k < edges.length; k++) {
+            double across = middle + (edges[k] + edges[k - 1]) / 2, part = (edges[k] - edges[k - 1]) / side;
+            double px = alongX ? x : across, py = alongX ? across : y;
             double r1 = fills.resistance(px, py, alongX, step / 2, air.viscosity());
             double r2 = fills.resistance(
                     alongX ? px + step / 2 : px, alongX ? py : py + step / 2, alongX, step / 2, air.viscosity());
-            sum += 1 / (r1 + r2);
-            near += r1 / ((r1 + r2) * (r1 + r2));
+            sum += part / (r1 + r2);
+            near += part * r1 / ((r1 + r2) * (r1 + r2));
         }
-        (alongX ? flow.east : flow.north)[a] = face * sum / lines;
+        (alongX ? flow.east : flow.north)[a] = face * sum;
         (alongX ? flow.eastShare : flow.northShare)[a] = near / sum;
     }
 
@@ -228,7 +217,7 @@ final class LayerGrid {
 
     /** Takes a disc out of the layer and returns its number. */
     int addDisc(String subject, Point at, double radius) {
-        DiscTie tie = DiscTie.of(grid, at.x(), at.y(), radius, ties);
+        DiscTie tie = DiscTie.of(grid, at.x(), at.y(), radius, DiscTie.found());
         int number = discs.size();
         discs.add(new Disc(subject, at, radius, tie));
         Region round = new Region(Shapes.disc(at, radius));

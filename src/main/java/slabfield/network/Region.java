@@ -69,6 +69,26 @@ final class Region {
         return sorted;
     }
 
+    /**
+     * Where edges of the area enter or leave a rectangle's stretch along x or y, or end in it: the places across, of those
+     * between its sides [m].
+     */
+    double[] ends(double from, double to, double low, double high, boolean alongX) {
+        double[] found = new double[8];
+        int n = 0;
+        for (int r = 0; r < ringX.length; r++) {
+            double[] m = alongX ? ringX[r] : ringY[r], a = alongX ? ringY[r] : ringX[r];
+            for (int i = 0, k = m.length - 1; i < m.length; k = i++) {
+                if (Math.max(m[i], m[k]) <= from || Math.min(m[i], m[k]) >= to) continue;
+                double rise = m[i] == m[k] ? 0 : (a[i] - a[k]) / (m[i] - m[k]);
+                if (n + 2 > found.length) found = Arrays.copyOf(found, 2 * found.length);
+                found[n++] = a[i] + (Math.max(from, Math.min(to, m[i])) - m[i]) * rise;
+                found[n++] = a[k] + (Math.max(from, Math.min(to, m[k])) - m[k]) * rise;
+            }
+        }
+        return Arrays.stream(found, 0, n).filter(v -> v > low && v < high).toArray();
+    }
+
     /** Length of [from, to] that lies in the pairs of {@code crossings}. */
     static double overlap(double[] crossings, double from, double to) {
         double sum = 0;

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
+import slabfield.fit.HouseFit;
 import slabfield.fit.NotFitted;
 import slabfield.model.Fill;
 import slabfield.model.Scenario;
@@ -43,6 +44,27 @@ class DiagnoserTest {
                 .extracting(Diagnosis.Weighed::cause)
                 .doesNotHaveDuplicates()
                 .contains(Cause.AS_DRAWN, Cause.LEAK, Cause.TIGHT_FILL);
+    }
+
+    /** Half for the house as drawn, the rest evenly by cause, and of a cause by the share of each explanation. */
+    @Test
+    void beforeAnyReadingEachExplanationHasItsShare() {
+        List<Explanation> all = Explanations.of(made.drawn());
+        assertThat(all.stream().mapToDouble(e -> Diagnoser.prior(e, all)).sum()).isCloseTo(1, within(1e-12));
+        assertThat(Diagnoser.prior(all.get(0), all)).isEqualTo(0.5);
+        List<Explanation> leaks =
+                all.stream().filter(e -> e.cause() == Cause.LEAK).toList();
+        List<Explanation> paths =
+                all.stream().filter(e -> e.cause() == Cause.HIDDEN_PATH).toList();
+        assertThat(paths).hasSizeGreaterThan(1);
+        double ofLeaks =
+                leaks.stream().mapToDouble(e -> Diagnoser.prior(e, all)).sum();
+        assertThat(paths)
+                .allSatisfy(e -> assertThat(Diagnoser.prior(e, all)).isCloseTo(ofLeaks / paths.size(), within(1e-12)));
+        Explanation sump = leaks.get(0), beside = leaks.get(leaks.size() - 1);
+        assertThat(sump.words()).isEqualTo("\"sump\" leaks far more than drawn");
+        int holes = made.drawn().testHoles().size();
+        assertThat(Diagnoser.prior(sump, all) / Diagnoser.prior(beside, all)).isCloseTo(0.5 * 4 * holes, within(1e-9));
     }
 
     @Test
@@ -179,7 +201,7 @@ class DiagnoserTest {
     @Test
     void theHouseOfAnExplanationIsSound() {
         for (Explanation e : Explanations.of(made.drawn()))
-            assertThat(Forecast.of(
+            assertThat(HouseFit.predicted(
                             e.house().withCellSize(0.5),
                             diagnosis.first().fitted().observations()))
                     .as(e.words())

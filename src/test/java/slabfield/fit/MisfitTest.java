@@ -25,12 +25,12 @@ class MisfitTest {
         assertThat(m.residuals(new double[] {-20})).containsExactly(new double[] {2}, Offset.offset(1e-12));
     }
 
-    /** r^T C^-1 r by hand for C = [[1 + 4, 2], [2, 1 + 4]] and r = (3, 1): (5*9 - 2*2*3 + 5)/21. */
+    /** r^T C^-1 r by hand for C = [[1 + 4, 3.6], [3.6, 1 + 4]] and r = (3, 1): (5*9 - 2*3.6*3 + 5)/(25 - 3.6^2). */
     @Test
     void theModelsErrorIsPartlySharedByStages() {
         Misfit m = new Misfit(List.of(fanOn("a", "1", 3, 1, 2), fanOn("b", "1", 1, 1, 2)));
         double[] r = m.residuals(new double[2]);
-        assertThat(r[0] * r[0] + r[1] * r[1]).isCloseTo((45.0 - 12 + 5) / 21, Offset.offset(1e-12));
+        assertThat(r[0] * r[0] + r[1] * r[1]).isCloseTo((45.0 - 21.6 + 5) / 12.04, Offset.offset(1e-12));
         Misfit apart = new Misfit(List.of(fanOn("a", "1", 3, 1, 2), fanOn("b", "2", 1, 1, 2)));
         double[] q = apart.residuals(new double[2]);
         assertThat(q[0] * q[0] + q[1] * q[1]).isCloseTo(10.0 / 5, Offset.offset(1e-12));

@@ -60,18 +60,38 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
      */
     static double modelError(long from, int houses) {
         double sum = 0;
-        for (long seed = from; seed < from + houses; seed++) {
-            double[] uneven = logarithms(of(seed, PATCHES).truth());
-            Scenario even = of(seed, 0).truth();
-            sum += new BrentOptimizer(1e-6, 1e-3)
-                    .optimize(
-                            new MaxEval(100),
-                            GoalType.MINIMIZE,
-                            new SearchInterval(-1.5, 1.5),
-                            new UnivariateObjectiveFunction(x -> missed(uneven, logarithms(filled(even, Math.exp(x))))))
-                    .getValue();
-        }
+        for (long seed = from; seed < from + houses; seed++) for (double r : leftByEvenFill(seed)) sum += r * r;
         return Math.sqrt(sum / (2 * houses * HOLES));
+    }
+
+    /** Part of the square of that error that is the same at one hole in both stages. */
+    static double modelErrorShared(long from, int houses) {
+        double both = 0, all = 0;
+        for (long seed = from; seed < from + houses; seed++) {
+            double[] r = leftByEvenFill(seed);
+            for (int h = 0; h < HOLES; h++) {
+                both += r[h] * r[h + HOLES];
+                all += (r[h] * r[h] + r[h + HOLES] * r[h + HOLES]) / 2;
+            }
+        }
+        return both / all;
+    }
+
+    /** How far the even fill that comes nearest is from the vacuums, as a part of them: all holes as drawn, then all with the sump closed. */
+    private static double[] leftByEvenFill(long seed) {
+        double[] uneven = logarithms(of(seed, PATCHES).truth());
+        Scenario even = of(seed, 0).truth();
+        double nearest = new BrentOptimizer(1e-6, 1e-3)
+                .optimize(
+                        new MaxEval(100),
+                        GoalType.MINIMIZE,
+                        new SearchInterval(-1.5, 1.5),
+                        new UnivariateObjectiveFunction(x -> missed(uneven, logarithms(filled(even, Math.exp(x))))))
+                .getPoint();
+        double[] predicted = logarithms(filled(even, Math.exp(nearest)));
+        return IntStream.range(0, uneven.length)
+                .mapToDouble(i -> Math.expm1(predicted[i] - uneven[i]))
+                .toArray();
     }
 
     private static double missed(double[] readings, double[] predicted) {

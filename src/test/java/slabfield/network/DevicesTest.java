@@ -6,10 +6,12 @@ import static slabfield.network.Houses.at;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import slabfield.field.CellKind;
 import slabfield.field.Convergence;
 import slabfield.field.Progress;
@@ -79,6 +81,42 @@ class DevicesTest {
         double whole = 3.03 / 2e-8 + 3.04 / 2e-10 + 2.93 / 2e-8;
         double flow = 100 / whole * 0.1 / MU;
         assertThat(-s.flows().bySource().get("right")).isCloseTo(flow, Percentage.withPercentage(0.01));
+    }
+
+    /** Two fills side by side, their edge on a grid line or anywhere between two: each passes air as it is broad. The ends of the
+     * strip are fed by half cells, which have one fill each. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.4321, 0.4679, 0.5187})
+    void fillsBesideTheFlowPassAirByTheirBreadth(double breadth) {
+        Result.Solved s = Houses.on(2e-8, 0)
+                .rectangle(0, 0, 9, 1)
+                .zone(-1, -1, 10, breadth, 2e-10)
+                .drainedLine("right", 9, 0, 9, 1)
+                .wall(feed())
+                .outdoors(100)
+                .solved();
+        double flow = 100.0 / 9 * (breadth * 2e-10 + (1 - breadth) * 2e-8) * 0.1 / MU;
+        assertThat(-s.flows().bySource().get("right")).isCloseTo(flow, Percentage.withPercentage(0.4));
+    }
+
+    /** A gap as broad as drawn, not as whole cells: each further centimetre lets a little more air past, about as much as the last. */
+    @Test
+    void aGapInAPermeableBarrierIsAsBroadAsDrawn() {
+        double[] flows = IntStream.range(0, 12)
+                .mapToDouble(k -> -Houses.on(2e-8, 0)
+                        .rectangle(0, 0, 9, 1)
+                        .barrier(0.3, 1e-13, List.of(new Gap(new Point(4, 0.5), 0.34 + 0.01 * k)), 4, 0, 4, 1)
+                        .drainedLine("right", 9, 0, 9, 1)
+                        .wall(feed())
+                        .outdoors(100)
+                        .solved()
+                        .flows()
+                        .bySource()
+                        .get("right"))
+                .toArray();
+        double mean = (flows[11] - flows[0]) / 11;
+        for (int k = 1; k < flows.length; k++)
+            assertThat(flows[k] - flows[k - 1]).isBetween(mean / 2, 2 * mean);
     }
 
     private static BlockWall feed() {
