@@ -1,6 +1,8 @@
 package slabfield.desktop.view;
 
 import java.util.List;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,6 +15,9 @@ import slabfield.desktop.viewmodel.HouseSearch;
  * and on the first one again once it is done.
  */
 final class SearchRow extends HBox {
+    /** Held here alone: rows come and go while the search they are of stays. */
+    private final ChangeListener<Boolean> keys;
+
     /** @param what the work is called by those who do not see it */
     SearchRow(String words, String what, HouseSearch<?> search, Runnable begin) {
         super(8);
@@ -31,10 +36,11 @@ final class SearchRow extends HBox {
             shown.managedProperty().bind(search.searching());
         }
         for (Button button : List.of(start, cancel)) button.setMinWidth(USE_PREF_SIZE);
-        search.searching().addListener((o, was, is) -> {
+        keys = (o, was, is) -> {
             Button from = is ? start : cancel;
             if (from.isFocused()) (is ? cancel : start).requestFocus();
-        });
+        };
+        search.searching().addListener(new WeakChangeListener<>(keys));
         getChildren().addAll(start, cancel, progress);
     }
 }
