@@ -79,7 +79,9 @@ final class ColourBar {
             double[] mark = {at, bar.bottom(), at, bar.bottom() + 3 * ink.size()};
             canvas.line(mark, false, ink.solid(Ink.DARK, 0.7));
             String text = units.round(tick.pressure());
-            canvas.text(text, at, bar.bottom() + 3 * ink.size() + ink.small(), Canvas.Anchor.MIDDLE, 0, lettering);
+            double half = canvas.textWidth(text, lettering) / 2, rim = POINT * ink.size();
+            double middle = Math.max(bar.left() - rim + half, Math.min(bar.right() + rim - half, at));
+            canvas.text(text, middle, bar.bottom() + 3 * ink.size() + ink.small(), Canvas.Anchor.MIDDLE, 0, lettering);
         }
     }
 

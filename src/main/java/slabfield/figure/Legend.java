@@ -119,7 +119,7 @@ final class Legend {
             int doubts = solved.doubts().size();
             if (doubts > 0) paragraph("Doubts about this result: " + doubts + ", listed in the report.");
             paragraph("Cell " + length(solved.coverage().cell()) + "; scenario: " + scenario.name());
-        } else paragraph("Scenario: " + scenario.name());
+        } else if (!scenario.slabs().isEmpty()) paragraph("Scenario: " + scenario.name());
     }
 
     private String length(double si) {

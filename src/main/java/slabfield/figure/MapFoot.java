@@ -11,7 +11,7 @@ public final class MapFoot implements PlanLayer {
     private final double north;
 
     /**
-     * @param stamp such as "PREDICTED"
+     * @param stamp such as "PREDICTED"; empty for none
      * @param north direction of north on the plan, clockwise from its y axis [degree]
      */
     public MapFoot(String stamp, UnitsShown units, double north) {
@@ -36,7 +36,7 @@ public final class MapFoot implements PlanLayer {
         Laid laid = new Laid(canvas, view, box, ink);
         double u = ink.size(), x = laid.stamp().left(), y = laid.base;
         canvas.fill(List.of(laid.veil().ring()), Ink.VEIL);
-        canvas.fill(List.of(laid.stamp().ring()), Ink.DARK);
+        if (!stamp.isEmpty()) canvas.fill(List.of(laid.stamp().ring()), Ink.DARK);
         canvas.text(stamp, x + 4 * u, y - 2.4 * u, Canvas.Anchor.START, 0, letters(ink));
         bar(canvas, ink, units, view, laid.barAt, y);
         arrow(canvas, ink, laid.northAt, y - 7.5 * u);

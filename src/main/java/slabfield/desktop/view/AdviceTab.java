@@ -2,12 +2,9 @@ package slabfield.desktop.view;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
@@ -18,64 +15,37 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import slabfield.advice.Suggestion;
 import slabfield.desktop.viewmodel.Advising;
-import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.work.Previews;
 
-/** Measures that were tried, and what each would change. */
+/** Measures that were tried, and what each would change; the map shows the house with the one that is pointed at. */
 final class AdviceTab extends VBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
-    private static final String ARROW = " \u2192 ";
-
-    /** Part of the width for the picture of a measure, and its bounds. */
-    private static final double CARD = 0.28, LEAST_CARD = 190, MOST_CARD = 300;
-
     private final Workbench bench;
+    private final Previews previews;
     private final TableView<Suggestion> table = Parts.table("Suggested measures", "Press \"Look for measures\".");
 
     /** @param previews are told which measure is pointed at */
-    AdviceTab(Workbench bench, Previews previews, TaskRunner painting) {
+    AdviceTab(Workbench bench, Previews previews) {
         this.bench = bench;
+        this.previews = previews;
         getStyleClass().add("tab-body");
         Advising advising = bench.advising();
-        Button start = new Button("_Look for measures");
-        start.setMinWidth(USE_PREF_SIZE);
-        start.disableProperty().bind(advising.search().searching());
-        start.setOnAction(e -> advising.start());
-        Button cancel = new Button("Cancel");
-        cancel.visibleProperty().bind(advising.search().searching());
-        cancel.managedProperty().bind(advising.search().searching());
-        cancel.setOnAction(e -> advising.search().cancel());
-        ProgressBar progress = new ProgressBar();
-        progress.progressProperty().bind(advising.search().progress());
-        progress.visibleProperty().bind(advising.search().searching());
-        progress.managedProperty().bind(advising.search().searching());
-        progress.setAccessibleText("Search for measures");
+        SearchRow first =
+                new SearchRow("_Look for measures", "Search for measures", advising.search(), advising::start);
         Label message = Parts.paragraph("", "soft");
         message.textProperty().bind(advising.search().message());
         HBox.setHgrow(message, Priority.ALWAYS);
-        HBox first = new HBox(8, start, cancel, progress, message);
-        first.setAlignment(Pos.CENTER_LEFT);
-        HBox.setHgrow(table, Priority.ALWAYS);
-        PreviewCard card = new PreviewCard(bench, previews, painting);
-        card.visibleProperty().bind(Bindings.isNotEmpty(advising.suggestions()));
-        card.managedProperty().bind(card.visibleProperty());
-        card.prefWidthProperty()
-                .bind(Bindings.createDoubleBinding(
-                        () -> Math.max(LEAST_CARD, Math.min(MOST_CARD, CARD * getWidth())), widthProperty()));
-        HBox both = new HBox(8, table, card);
-        VBox.setVgrow(both, Priority.ALWAYS);
-        getChildren().addAll(first, both);
+        first.getChildren().add(message);
+        VBox.setVgrow(table, Priority.ALWAYS);
+        getChildren().addAll(first, table);
         table.setRowFactory(t -> {
             TableRow<Suggestion> row = new TableRow<>();
-            row.hoverProperty().addListener((o, was, is) -> {
-                if (is) previews.point(Optional.ofNullable(row.getItem()));
-            });
+            row.hoverProperty().addListener((o, was, is) -> point(is ? row.getItem() : null));
             return row;
         });
-        table.getSelectionModel()
-                .selectedItemProperty()
-                .addListener((o, was, is) -> previews.point(Optional.ofNullable(is)));
+        table.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> point(null));
+        table.focusedProperty().addListener((o, was, is) -> point(null));
         table.setItems(advising.suggestions());
         table.setOnKeyPressed(e -> {
             Suggestion chosen = table.getSelectionModel().getSelectedItem();
@@ -87,38 +57,29 @@ final class AdviceTab extends VBox {
         columns();
     }
 
+    /** The map shows the house with the measure under the mouse, else with the one that the keys are on. */
+    private void point(Suggestion under) {
+        Suggestion chosen = table.isFocused() ? table.getSelectionModel().getSelectedItem() : null;
+        previews.point(Optional.ofNullable(under == null ? chosen : under));
+    }
+
     private void columns() {
         String pressure = "\n[" + bench.units().pressure().get().symbol() + "]",
                 flow = "\n[" + bench.units().flow().get().symbol() + "]";
         List<TableColumn<Suggestion, ?>> all = List.of(
                 apply(),
-                Parts.column("Measure", 215, s -> Advising.words(s.measure(), bench.units())),
-                Parts.numbers(
-                        "Weakest place" + pressure,
-                        152,
-                        s -> pressure(-s.before().weakest())
-                                + ARROW
-                                + pressure(-s.after().weakest())),
-                Parts.numbers(
-                        "Meets\ntarget",
-                        122,
-                        s -> percent(s.before().meeting())
-                                + ARROW
-                                + percent(s.after().meeting())),
-                Parts.numbers(
-                        "Exhaust" + flow,
-                        112,
-                        s -> flow(s.flowsBefore().exhaust())
-                                + ARROW
-                                + flow(s.flowsAfter().exhaust())),
-                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 112, s -> flow(s.roomAirSaved())),
-                Parts.column("Outcome", 106, AdviceTab::meaning));
+                Parts.column("Measure", 256, s -> Advising.words(s.measure(), bench.units())),
+                Parts.numbers("Weakest" + pressure, 76, s -> pressure(-s.after().weakest())),
+                Parts.numbers("On\ntarget", 62, s -> percent(s.after().meeting())),
+                Parts.numbers("Exhaust" + flow, 74, s -> flow(s.flowsAfter().exhaust())),
+                Parts.numbers("Room air\nsaved" + flow.replace('\n', ' '), 100, s -> flow(s.roomAirSaved())),
+                Parts.column("Outcome", 100, AdviceTab::meaning));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 
     private TableColumn<Suggestion, String> apply() {
         TableColumn<Suggestion, String> column = Parts.column("", 70, s -> "");
-        column.setMinWidth(76);
+        column.setMinWidth(70);
         column.setCellFactory(c -> new TableCell<>() {
             private final Button button = new Button("Apply");
 

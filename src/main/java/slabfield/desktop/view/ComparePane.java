@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
+import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -23,25 +24,22 @@ import slabfield.desktop.viewmodel.compare.Options;
 import slabfield.desktop.viewmodel.compare.Options.Mode;
 import slabfield.desktop.viewmodel.compare.Variants;
 import slabfield.desktop.viewmodel.guide.Guide;
-import slabfield.figure.Box;
+import slabfield.field.Result;
 import slabfield.figure.ChangeLayer;
 import slabfield.figure.MapFoot;
 import slabfield.figure.MapStyle;
 import slabfield.figure.PlanLayer;
-import slabfield.figure.VacuumMap;
 import slabfield.quantity.Unit;
 
 /** Variants of the house: the tree of them, two of them on one scale, and a table of all. */
 final class ComparePane extends BorderPane {
     private static final double INDENT = 16;
-    private static final double KEY = 232;
 
     private final Guide guide;
     private final Variants variants;
     private final Options options;
     private final VBox tree = new VBox(3);
-    private final SwipePane map;
-    private final PlanPicture key;
+    private final KeyedMaps map;
     private final Label what = Parts.paragraph("", "soft");
     private final TableView<Options.Row> table = Parts.table("Variants compared", "No variant.");
     private final ComboBox<Variants.Row> before = new ComboBox<>();
@@ -52,8 +50,7 @@ final class ComparePane extends BorderPane {
         this.guide = guide;
         this.variants = guide.variants();
         this.options = guide.options();
-        this.map = new SwipePane(painting);
-        this.key = new PlanPicture(painting, "Key of the maps");
+        this.map = new KeyedMaps(painting, Side.RIGHT);
         getStyleClass().add("compare");
         map.divider().bindBidirectional(options.divider());
         setLeft(treePart());
@@ -64,6 +61,9 @@ final class ComparePane extends BorderPane {
                 c -> table.getItems().setAll(options.rows()));
         options.pair().addListener((o, was, is) -> draw());
         options.mode().addListener((o, was, is) -> draw());
+        guide.bench().solving().picture().addListener((o, was, is) -> {
+            if (!is.quick() && options.pair().get().isEmpty()) draw();
+        });
         guide.bench().look().style().addListener((o, was, is) -> {
             draw();
             columns();
@@ -108,12 +108,9 @@ final class ComparePane extends BorderPane {
                 Parts.choice("Comparison", List.of(Mode.values()), Mode::words, options.mode()));
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("sight");
-        key.setPrefWidth(KEY);
-        key.setMinWidth(KEY);
         BorderPane part = new BorderPane(map);
         what.getStyleClass().add("compare-words");
         part.setTop(new VBox(row, what));
-        part.setRight(key);
         part.getStyleClass().add("map-part");
         return part;
     }
@@ -184,6 +181,7 @@ final class ComparePane extends BorderPane {
         show.setAccessibleText("Show variant " + row.name());
         show.setOnAction(e -> variants.switchTo(row.id()));
         Button delete = new Button("\u2715");
+        delete.getStyleClass().add("sign-only");
         delete.setDisable(row.current());
         delete.setMinWidth(USE_PREF_SIZE);
         delete.setAccessibleText("Delete variant " + row.name());
@@ -200,12 +198,7 @@ final class ComparePane extends BorderPane {
         fill();
         Optional<Options.Pair> pair = options.pair().get();
         if (pair.isEmpty()) {
-            map.clear();
-            key.show(Optional.empty());
-            what.setText(
-                    variants.rows().size() < 2
-                            ? "There is one variant. Branch from it, change the branch under House, and compare."
-                            : "Solving the variants.");
+            alone();
             return;
         }
         Options.Pair p = pair.get();
@@ -229,11 +222,26 @@ final class ComparePane extends BorderPane {
                     style,
                     layers);
         else map.show(p.before().name(), p.one(), p.after().name(), p.other(), style, layers);
-        key.show(Optional.of((canvas, box) -> VacuumMap.drawLegend(
-                canvas,
-                p.other(),
-                style.withFontScale(Math.min(1.15, style.fontScale())),
-                layers,
-                new Box(4, 4, box.right() - 2, box.bottom()))));
+    }
+
+    /** Without two houses to compare the one that stands is shown. */
+    private void alone() {
+        boolean one = variants.rows().size() < 2;
+        what.setText(
+                one
+                        ? "There is one variant. Press \u201cBranch from this\u201d, change the branch under House, and come back to compare."
+                        : "Solving the variants.");
+        Optional<Result.Solved> now = guide.bench().solving().picture().get().current();
+        if (!one || now.isEmpty()) {
+            map.clear();
+            return;
+        }
+        MapStyle style = guide.bench().look().style().get();
+        double north = now.get().scenario().plan().north();
+        map.showOne(
+                variants.rows().get(0).name(),
+                now.get(),
+                style,
+                List.of(new MapFoot("PREDICTED", style.units(), north)));
     }
 }

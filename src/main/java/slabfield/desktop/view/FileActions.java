@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.TransferMode;
 import javafx.stage.FileChooser;
@@ -30,6 +32,8 @@ final class FileActions {
     private static final double MAP_WIDTH = 864;
 
     private static final double PAPER_WIDTH = 595;
+    /** Width of a text to read [px]. */
+    private static final double TELLING = 540;
 
     private final Stage stage;
     private final Workbench bench;
@@ -204,9 +208,16 @@ final class FileActions {
 
     /** Shows a text to read. */
     void tell(String title, String words) {
+        Label paragraph = Parts.paragraph(words);
+        paragraph.setPrefWidth(TELLING);
+        tell(title, paragraph);
+    }
+
+    /** Shows something to read. */
+    void tell(String title, Node content) {
         Alert alert = alert(Alert.AlertType.INFORMATION, title);
-        alert.getDialogPane().setContent(Parts.paragraph(words));
-        alert.getDialogPane().setPrefWidth(560);
+        alert.setGraphic(null);
+        alert.getDialogPane().setContent(content);
         alert.showAndWait();
     }
 }

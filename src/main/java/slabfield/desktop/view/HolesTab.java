@@ -32,7 +32,8 @@ final class HolesTab extends VBox {
 
     private final Workbench bench;
     private final ComboBox<Optional<Stage>> stage = new ComboBox<>();
-    private final TableView<HoleRow> table = Parts.table("Test holes", "No test hole is drawn.");
+    private final TableView<HoleRow> table =
+            Parts.table("Test holes", "No test hole is drawn. Press H and click on the map, or type x, Tab, y, Enter.");
     private final Label note = Parts.paragraph("", "soft");
     private final Label summary = Parts.paragraph("", "remarks");
 
@@ -99,17 +100,17 @@ final class HolesTab extends VBox {
     private void columns() {
         String unit = "\n[" + bench.units().pressure().get().symbol() + "]";
         List<TableColumn<HoleRow, ?>> all = List.of(
-                Parts.column("Hole", 46, HoleRow::hole),
-                Parts.numbers("Predicted" + unit, 86, r -> number(r.predicted())),
-                Parts.numbers("Measured" + unit, 86, r -> number(r.measured())),
-                Parts.numbers("Differs" + unit, 78, r -> number(r.difference())),
-                Parts.numbers("\u00b1 Band" + unit, 72, r -> number(r.band())),
-                Parts.column("Verdict", 164, HoleRow::verdict),
+                Parts.column("Hole", 48, HoleRow::hole),
+                Parts.numbers("Predicted" + unit, 82, r -> number(r.predicted())),
+                Parts.numbers("Measured" + unit, 82, r -> number(r.measured())),
+                Parts.numbers("Differs" + unit, 74, r -> number(r.difference())),
+                Parts.numbers("\u00b1 Band" + unit, 68, r -> number(r.band())),
+                Parts.column("Verdict", 172, HoleRow::verdict),
+                Parts.column("Found", 84, HoleRow::found),
                 Parts.numbers(
                         "Off, pred. /\nmeas." + unit.replace('\n', ' '),
-                        116,
-                        r -> number(r.predictedOff()) + " / " + number(r.measuredOff())),
-                Parts.column("Found", 110, HoleRow::found));
+                        112,
+                        r -> number(r.predictedOff()) + " / " + number(r.measuredOff())));
         Parts.fill(table, all, bench.look().presentation().get());
     }
 
@@ -119,8 +120,10 @@ final class HolesTab extends VBox {
 
     private void summarise() {
         String mean = bench.readings().comparison().get().map(this::mean).orElse("");
-        note.setText((mean + " " + bench.readings().note().get()).strip());
-        String words = bench.readings().comparison().get().map(this::words).orElse("");
+        note.setText(mean);
+        String words = (bench.readings().note().get() + "\n"
+                        + bench.readings().comparison().get().map(this::words).orElse(""))
+                .strip();
         summary.setText(words);
         summary.setManaged(!words.isEmpty());
         summary.setVisible(!words.isEmpty());

@@ -1,12 +1,11 @@
 package slabfield.desktop.view;
 
-import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -35,25 +34,14 @@ final class JobRow extends FlowPane {
     private void fill() {
         getChildren().clear();
         for (Job job : findings.page().get().jobs()) getChildren().add(job(job));
-        for (Sheet.Act act : findings.sheet().get().acts()) getChildren().add(act(act, "primary"));
+        for (Sheet.Act act : findings.sheet().get().acts())
+            getChildren().add(act.chosen().isPresent() ? choice(act) : act(act, "primary"));
         if (getChildren().isEmpty())
             getChildren().add(Parts.label(findings.page().get().help(), "soft"));
     }
 
     private static Node job(Job job) {
-        Button start = new Button(job.words());
-        start.disableProperty().bind(job.search().searching());
-        start.setOnAction(e -> job.start().run());
-        Button cancel = new Button("Cancel");
-        cancel.setAccessibleText("Cancel: " + job.words());
-        cancel.setOnAction(e -> job.search().cancel());
-        ProgressBar progress = new ProgressBar();
-        progress.progressProperty().bind(job.search().progress());
-        progress.setAccessibleText(job.words());
-        for (Node shown : List.of(cancel, progress)) {
-            shown.visibleProperty().bind(job.search().searching());
-            shown.managedProperty().bind(job.search().searching());
-        }
+        SearchRow row = new SearchRow(job.words(), job.words(), job.search(), job.start());
         Label message = Parts.label("", "soft");
         message.textProperty().bind(job.search().message());
         message.tooltipProperty()
@@ -62,11 +50,22 @@ final class JobRow extends FlowPane {
                                 job.search().message().get()),
                         job.search().message()));
         message.setMaxWidth(760);
-        HBox row = new HBox(8, start, cancel, progress, message);
-        for (Button b : List.of(start, cancel)) b.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(message, Priority.ALWAYS);
-        row.setAlignment(Pos.CENTER_LEFT);
+        row.getChildren().add(message);
         return row;
+    }
+
+    /** A button of which one of several is down. */
+    private static ToggleButton choice(Sheet.Act act) {
+        ToggleButton button = new ToggleButton(act.words());
+        button.setSelected(act.chosen().orElseThrow());
+        button.setAccessibleText(act.spoken());
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setOnAction(e -> {
+            button.setSelected(true);
+            act.run().run();
+        });
+        return button;
     }
 
     /** A button that does something with what was found. */

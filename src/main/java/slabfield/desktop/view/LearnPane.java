@@ -2,6 +2,7 @@ package slabfield.desktop.view;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -26,11 +27,12 @@ import slabfield.figure.PlanLayer;
 final class LearnPane extends BorderPane {
     private final Guide guide;
     private final Course course;
-    private final SwipePane map;
+    private final KeyedMaps map;
     private final PracticePane practice;
     private final Consumer<Worksheet> print;
     private final VBox list = new VBox(4);
     private final VBox page = new VBox(10);
+    private final VBox foot = new VBox(8);
     private final BorderPane lesson = new BorderPane();
     private boolean practising;
 
@@ -39,7 +41,7 @@ final class LearnPane extends BorderPane {
         this.guide = guide;
         this.course = guide.course();
         this.print = print;
-        this.map = new SwipePane(painting);
+        this.map = new KeyedMaps(painting, Side.BOTTOM);
         this.practice = new PracticePane(guide, painting);
         getStyleClass().add("learn");
         setLeft(contents());
@@ -47,8 +49,12 @@ final class LearnPane extends BorderPane {
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("lesson-scroll");
         page.getStyleClass().add("lesson-page");
+        foot.getStyleClass().add("lesson-foot");
+        BorderPane side = new BorderPane(scroll);
+        side.setBottom(foot);
+        side.getStyleClass().add("lesson-side");
         lesson.setCenter(map);
-        lesson.setRight(scroll);
+        lesson.setRight(side);
         setCenter(lesson);
         course.lesson().addListener((o, was, is) -> show());
         course.solved().addListener((o, was, is) -> show());
@@ -111,11 +117,11 @@ final class LearnPane extends BorderPane {
 
     private void show() {
         Lesson now = course.lesson().get();
-        page.getChildren().setAll(Parts.label(now.title(), "lesson-title"), Parts.paragraph(now.story()));
+        page.getChildren().setAll(Parts.paragraph(now.title(), "lesson-title"), Parts.paragraph(now.story()));
         course.solved().get().ifPresentOrElse(this::maps, map::clear);
         if (course.revealed().get()) outcome();
         else questions(now);
-        page.getChildren().add(sheets());
+        foot.getChildren().add(sheets());
     }
 
     private void maps(Course.Solved both) {
@@ -147,7 +153,7 @@ final class LearnPane extends BorderPane {
                         ? "Answer every question, then reveal. Both houses are solved meanwhile."
                         : course.trouble(),
                 "soft");
-        page.getChildren().addAll(reveal, wait);
+        foot.getChildren().setAll(wait, reveal);
     }
 
     private void outcome() {
@@ -162,7 +168,10 @@ final class LearnPane extends BorderPane {
         }
         page.getChildren().addAll(Parts.label("Why", "phase"), Parts.paragraph(course.explanation()));
         Button again = new Button("Try again");
-        again.setOnAction(e -> course.begin());
+        again.setOnAction(e -> {
+            course.begin();
+            Radios.focusFirst(page);
+        });
         Button next = new Button("Next lesson");
         next.getStyleClass().add("primary");
         int at = course.lessons().indexOf(course.lesson().get());
@@ -170,9 +179,10 @@ final class LearnPane extends BorderPane {
         next.setOnAction(e -> {
             course.lesson().set(course.lessons().get(at + 1));
             fill();
+            Radios.focusFirst(page);
         });
-        page.getChildren().add(new FlowPane(8, 4, again, next));
-        map.requestFocus();
+        foot.getChildren().setAll(new FlowPane(8, 4, again, next));
+        map.takeFocus();
     }
 
     private Node sheets() {

@@ -1,14 +1,10 @@
 package slabfield.desktop.view;
 
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -18,8 +14,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.Tab;
-import javafx.scene.control.TabPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCombination;
@@ -30,9 +24,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import slabfield.advice.Suggestion;
 import slabfield.desktop.viewmodel.Caution;
-import slabfield.desktop.viewmodel.HoleRow;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
 import slabfield.desktop.viewmodel.guide.Guide;
@@ -45,6 +37,7 @@ public final class MainView {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double SCROLL_BAR = 30;
+    private static final double MAP_PART = 0.61;
     private static final double ROOM_FOR_KEY = 1600;
     private static final PseudoClass TOUCH = PseudoClass.getPseudoClass("touch");
     private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
@@ -57,11 +50,12 @@ public final class MainView {
     private final MapPane map;
     private final AfterMap afterMap;
     private final BorderPane root = new BorderPane();
-    private final TabPane tabs = new TabPane();
-    private final Map<Place, Tab> places = new EnumMap<>(Place.class);
+    private final HouseTabs tabs;
     private final StackPane whole = new StackPane(root);
     private final WelcomePane welcome;
     private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
+    /** Whether the map has the room of the tables and of the column at its side. */
+    private final BooleanProperty mapAlone = new SimpleBooleanProperty();
 
     /**
      * @param painting one after the other; of maps
@@ -76,8 +70,9 @@ public final class MainView {
         new GlossaryTip(scene);
         stage.setScene(scene);
         this.files = new FileActions(stage, bench, guide.sight()::figure);
-        this.map = new MapPane(bench, guide.sight(), painting);
+        this.map = new MapPane(guide, painting);
         this.afterMap = new AfterMap(map.key());
+        this.tabs = new HouseTabs(guide, files, painting, afterMap, () -> mapAlone.set(false));
         this.welcome = new WelcomePane(bench, files, map);
         welcome.hide();
         whole.getChildren().add(welcome);
@@ -90,6 +85,7 @@ public final class MainView {
         bench.look().presentation().addListener((o, was, is) -> {
             root.pseudoClassStateChanged(LARGE, is);
             keyShown.set(!is || scene.getWidth() >= ROOM_FOR_KEY);
+            mapAlone.set(is && scene.getWidth() < ROOM_FOR_KEY);
         });
         bench.look().largeTargets().addListener((o, was, is) -> root.pseudoClassStateChanged(TOUCH, is));
         root.pseudoClassStateChanged(TOUCH, bench.look().largeTargets().get());
@@ -99,6 +95,10 @@ public final class MainView {
     /** Paints a map where nobody sees it, so that the first one on the screen finds all that it needs loaded. */
     public static void warm(Result result) {
         MapPainter.warm(result);
+    }
+
+    MapPane map() {
+        return map;
     }
 
     /** True once every part of the window stands; the first map comes before some of them. */
@@ -135,14 +135,21 @@ public final class MainView {
     private void build() {
         root.getStyleClass().add("window");
         VBox top = new VBox(
-                new MenuRow(bench, files, map, welcome, keyShown),
-                new ToolRow(bench, files, keyShown),
-                new StagesStrip(guide.stages(), this::lead),
+                new MenuRow(guide, files, map, welcome, new MenuRow.Shown(keyShown, mapAlone)),
+                new ToolRow(bench, files, keyShown, mapAlone),
+                new StagesStrip(guide.stages(), bench.look().presentation(), this::lead),
                 banner());
-        SplitPane left = new SplitPane(mapPart(), tabs());
+        SplitPane left = new SplitPane(mapPart(), tabs);
         left.setOrientation(Orientation.VERTICAL);
-        left.setDividerPositions(0.61);
-        SplitPane.setResizableWithParent(left.getItems().get(1), false);
+        left.setDividerPositions(MAP_PART);
+        SplitPane.setResizableWithParent(tabs, false);
+        mapAlone.addListener((o, was, is) -> {
+            if (is) left.getItems().remove(tabs);
+            else {
+                left.getItems().add(tabs);
+                left.setDividerPositions(MAP_PART);
+            }
+        });
         root.setTop(top);
         BorderPane house = new BorderPane(left);
         house.setLeft(new ToolPalette(bench.drawing(), map));
@@ -228,71 +235,16 @@ public final class MainView {
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("side-scroll");
+        scroll.visibleProperty().bind(mapAlone.not());
+        scroll.managedProperty().bind(scroll.visibleProperty());
         return scroll;
-    }
-
-    private Node tabs() {
-        Tab holes = tab("Test holes", () -> new HolesTab(bench)),
-                advice = tab("Measures", () -> new AdviceTab(bench, guide.previews(), painting)),
-                system = tab("System", () -> new SystemTab(bench, painting)),
-                air = tab("Air by source", () -> new AirTab(bench)),
-                doubts = tab("Doubts", () -> NotesTab.doubts(bench)),
-                safety = tab("Safety", () -> NotesTab.cautions(bench)),
-                checklist = tab("Checklist", () -> new ChecklistTab(bench, files)),
-                objects = tab("Objects", () -> new ObjectsTab(bench)),
-                problems = tab("Problems", () -> new ProblemsTab(bench));
-        bench.solving()
-                .problems()
-                .addListener(
-                        (o, was, is) -> problems.setText(is.isEmpty() ? "Problems" : "Problems (" + is.size() + ")"));
-        checklist.setOnSelectionChanged(e -> {
-            if (checklist.isSelected()) bench.checklist().reload();
-        });
-        bench.readings().rows().addListener((ListChangeListener<HoleRow>)
-                c -> holes.setText("Test holes (" + bench.readings().rows().size() + ")"));
-        bench.advising().suggestions().addListener((ListChangeListener<Suggestion>) c -> advice.setText(
-                c.getList().isEmpty() ? "Measures" : "Measures (" + c.getList().size() + ")"));
-        bench.solving().picture().addListener((o, was, is) -> {
-            if (!is.quick())
-                doubts.setText(is.solved()
-                        .map(s -> "Doubts (" + s.doubts().size() + ")")
-                        .orElse("Doubts"));
-        });
-        Tab marks = tab("Profile and pins", () -> new MarksTab(bench, guide.sight(), painting));
-        guide.sight().cut().addListener((o, was, is) -> {
-            if (is.isPresent()) tabs.getSelectionModel().select(marks);
-        });
-        tabs.getTabs().setAll(holes, objects, problems, advice, system, air, marks, doubts, safety, checklist);
-        places.put(Place.MEASURES, advice);
-        places.put(Place.SYSTEM, system);
-        places.put(Place.CHECKLIST, checklist);
-        bench.advising().search().searching().addListener((o, was, is) -> {
-            if (is) tabs.getSelectionModel().select(advice);
-        });
-        bench.sizing().search().searching().addListener((o, was, is) -> {
-            if (is) tabs.getSelectionModel().select(system);
-        });
-        return tabs;
     }
 
     /** Shows where something that a stage of the job lacks is done. */
     private void lead(Place place) {
         guide.mode().set(place == Place.READINGS ? Mode.READINGS : Mode.HOUSE);
-        if (places.containsKey(place)) tabs.getSelectionModel().select(places.get(place));
+        tabs.show(place);
         if (place == Place.DRAWING) map.requestFocus();
         if (place == Place.FILE) files.save();
-    }
-
-    /** A tab whose content is made when it is first looked at, and the first map is there. */
-    private Tab tab(String title, Supplier<Node> content) {
-        Tab tab = new Tab(title);
-        tab.setClosable(false);
-        tab.selectedProperty().addListener((o, was, is) -> {
-            if (is)
-                afterMap.then(() -> {
-                    if (tab.getContent() == null) tab.setContent(content.get());
-                });
-        });
-        return tab;
     }
 }

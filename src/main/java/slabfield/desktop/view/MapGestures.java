@@ -48,6 +48,7 @@ final class MapGestures {
         pane.setOnMouseExited(e -> {
             frame.flush();
             if (!pane.isFocused()) probe.set(Optional.empty());
+            drawing.leave();
         });
         pane.setOnMousePressed(this::pressed);
         pane.setOnMouseDragged(e -> frame.next(() -> dragged(e)));

@@ -2,11 +2,9 @@ package slabfield.desktop.view;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.css.PseudoClass;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -15,19 +13,22 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
-import javafx.util.Duration;
 import slabfield.desktop.drawing.Snap;
 import slabfield.desktop.viewmodel.Headline;
 import slabfield.desktop.viewmodel.Probe;
 import slabfield.desktop.viewmodel.Sketch;
-import slabfield.desktop.viewmodel.Solving;
 import slabfield.desktop.viewmodel.TaskRunner;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
 import slabfield.desktop.viewmodel.see.Sight;
+import slabfield.desktop.viewmodel.work.Previews;
 import slabfield.field.Result;
 import slabfield.figure.Bounds;
 import slabfield.figure.Box;
+import slabfield.figure.MapFoot;
+import slabfield.figure.MapStyle;
 import slabfield.figure.PlanView;
+import slabfield.figure.VacuumMap;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.SuctionPoint;
@@ -35,10 +36,10 @@ import slabfield.model.SuctionPoint;
 /** The map: the painted figure, handles above it, what is under the pointer, and a stamp while it is out of date. */
 final class MapPane extends Region {
     private static final double NEAR = 9;
-    private static final Duration BEFORE_STAMP = Duration.millis(150);
 
     private final Workbench bench;
     private final Sight sight;
+    private final Previews previews;
     private final ViewPort port = new ViewPort();
     private final MapPainter painter;
     private final LiveField live;
@@ -47,7 +48,7 @@ final class MapPane extends Region {
     private final ImageView map = new ImageView();
     private final Canvas overlay = new Canvas();
     private final Region ring = new Region();
-    private final Label stamp = new Label();
+    private final MapStamp stamp;
     private final Label reading = new Label();
     private final ObjectProperty<Optional<Point>> probe = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Image> key = new SimpleObjectProperty<>();
@@ -55,27 +56,25 @@ final class MapPane extends Region {
     private List<MapOverlay.Shown> dimensions = List.of();
     private final Runnable beforeFrame = this::beforeFrame;
     private boolean stale;
-    private final PauseTransition beforeStamp = new PauseTransition(BEFORE_STAMP);
     private PlanView painted = port.view().get();
     private boolean anotherHouse;
     private double paintedWidth = 1;
 
-    MapPane(Workbench bench, Sight sight, TaskRunner runner) {
-        this.bench = bench;
-        this.sight = sight;
+    MapPane(Guide guide, TaskRunner runner) {
+        this.bench = guide.bench();
+        this.sight = guide.sight();
+        this.previews = guide.previews();
+        this.stamp = new MapStamp(guide);
         this.painter = new MapPainter(runner, this::show);
         this.live = new LiveField(bench, port, runner, this::drawOverlay);
         this.over = new LiveLayers(bench, port, runner);
         this.traced = new TracedPicture(bench, port);
         this.dimensionField = new DimensionField(bench, this);
         getStyleClass().add("map");
-        stamp.getStyleClass().add("stamp");
         reading.getStyleClass().add("reading");
-        for (Label label : new Label[] {stamp, reading}) {
-            label.setManaged(false);
-            label.setMouseTransparent(true);
-            label.setVisible(false);
-        }
+        reading.setManaged(false);
+        reading.setMouseTransparent(true);
+        reading.setVisible(false);
         map.setSmooth(true);
         overlay.setMouseTransparent(true);
         ring.getStyleClass().add("ring");
@@ -120,15 +119,14 @@ final class MapPane extends Region {
             anotherHouse = true;
         });
         bench.document().scenario().addListener((o, was, is) -> {
-            if (anotherHouse) port.house(bounds(is));
-            anotherHouse = false;
+            showWhole(was, is);
             if (!bench.solving().dragging().get()) repaint();
             else if (bench.moves().selected().get().isEmpty()) over.paintHouse();
             drawOverlay();
         });
         bench.solving().picture().addListener((o, was, is) -> {
             if (was.result() != is.result() && !live.takes(is)) repaint();
-            restamp();
+            mark();
             if (is.quick()) return;
             describe();
             drawOverlay();
@@ -138,8 +136,12 @@ final class MapPane extends Region {
                 live.begin();
                 over.begin(sight.layers().get());
             }
-            restamp();
+            mark();
             drawOverlay();
+        });
+        previews.shown().addListener((o, was, is) -> {
+            repaint();
+            mark();
         });
         bench.drawing().sketch().addListener((o, was, is) -> drawOverlay());
         bench.drawing().selection().items().addListener((o, was, is) -> drawOverlay());
@@ -149,6 +151,7 @@ final class MapPane extends Region {
         });
         bench.look().style().addListener((o, was, is) -> drawOverlay());
         sight.layers().addListener((o, was, is) -> {
+            mark();
             if (bench.solving().dragging().get()) over.show(is);
             else repaint();
         });
@@ -166,8 +169,16 @@ final class MapPane extends Region {
             if (was != null) was.removePreLayoutPulseListener(beforeFrame);
             if (is != null) is.addPreLayoutPulseListener(beforeFrame);
         });
-        beforeStamp.setOnFinished(e -> stamp());
         describe();
+    }
+
+    /** Another house is shown whole, and so is the first slab of a new one where it would not be seen. */
+    private void showWhole(Scenario was, Scenario is) {
+        Bounds plan = bounds(is);
+        boolean first = was.slabs().isEmpty() && !is.slabs().isEmpty();
+        if (anotherHouse || first && !port.shows(plan)) port.house(plan);
+        else port.know(plan);
+        anotherHouse = false;
     }
 
     ViewPort port() {
@@ -196,25 +207,47 @@ final class MapPane extends Region {
         }
         ring.resizeRelocate(0, 0, width, height);
         stamp.autosize();
-        stamp.relocate(Math.max(0, (width - stamp.getWidth()) / 2), 10);
+        stamp.relocate(Math.max(0, (width - stamp.getWidth()) / 2), 3);
     }
 
     private void repaint() {
         if (getWidth() < 2 || getHeight() < 2) return;
+        Optional<Result.Solved> with = preview();
         painter.paint(new MapPainter.Wanted(
-                visible(bench.solving().picture().get().result()),
-                bench.look().style().get(),
-                sight.layers().get(),
+                with.map(w -> visible(w, w.scenario()))
+                        .orElseGet(() ->
+                                visible(result(), bench.document().scenario().get())),
+                with.isPresent() ? onScaleOfTheMap() : bench.look().style().get(),
+                with.isPresent()
+                        ? sight.layers().get().stream()
+                                .filter(MapFoot.class::isInstance)
+                                .toList()
+                        : sight.layers().get(),
                 port.view().get(),
                 port.width(),
                 port.height(),
                 fine()));
     }
 
-    /** The last prediction under the drawing as it is now, with what is on the layers that are shown. */
-    private Result visible(Result result) {
-        Scenario now =
-                bench.drawing().layers().visible(bench.document().scenario().get());
+    private Result result() {
+        return bench.solving().picture().get().result();
+    }
+
+    /** The house with the measure that somebody points at. */
+    private Optional<Result.Solved> preview() {
+        return previews.shown().get().flatMap(Previews.Preview::result);
+    }
+
+    private MapStyle onScaleOfTheMap() {
+        MapStyle style = bench.look().style().get();
+        return result() instanceof Result.Solved s
+                ? style.with(VacuumMap.scale(s, style).range())
+                : style;
+    }
+
+    /** A prediction under a drawing, with what is on the layers that are shown. */
+    private Result visible(Result result, Scenario drawn) {
+        Scenario now = bench.drawing().layers().visible(drawn);
         if (now.equals(result.scenario())) return result;
         if (result instanceof Result.Solved s)
             return new Result.Solved(
@@ -258,33 +291,9 @@ final class MapPane extends Region {
         map.setY(port.view().get().originY() - painted.originY() * factor);
     }
 
-    private void restamp() {
-        Solving.Picture picture = bench.solving().picture().get();
-        if (picture.state() == Solving.State.SOLVING
-                && !stamp.isVisible()
-                && !bench.solving().dragging().get()) beforeStamp.playFromStart();
-        else {
-            beforeStamp.stop();
-            stamp();
-        }
-    }
-
-    private void stamp() {
-        Solving.Picture picture = bench.solving().picture().get();
-        boolean dragging = bench.solving().dragging().get();
-        boolean shown = picture.solved().isPresent();
-        String words = switch (picture.state()) {
-            case FAILED -> shown ? "OUT OF DATE: not solved as it is now" : "NOT SOLVED";
-            case SOLVING -> dragging ? "following on a coarse grid" : shown ? "OUT OF DATE: solving" : "solving";
-            case UP_TO_DATE -> picture.quick() ? "following on a coarse grid" : "";
-        };
-        boolean old = shown && picture.state() != Solving.State.UP_TO_DATE && !dragging;
-        map.setOpacity(old ? 0.55 : 1);
-        if (!words.equals(stamp.getText())) requestLayout();
-        stamp.setText(words);
-        stamp.setVisible(!words.isEmpty());
-        stamp.pseudoClassStateChanged(
-                PseudoClass.getPseudoClass("stale"), picture.state() != Solving.State.UP_TO_DATE && !dragging);
+    private void mark() {
+        stamp.update();
+        map.setOpacity(stamp.isOld() ? 0.55 : 1);
     }
 
     private void describe() {
@@ -352,7 +361,7 @@ final class MapPane extends Region {
     }
 
     private void read(Point at) {
-        Probe found = Probe.at(bench.solving().picture().get().result(), at, port.metres(NEAR));
+        Probe found = Probe.at(preview().map(Result.class::cast).orElseGet(this::result), at, port.metres(NEAR));
         String value = found.pressure().isPresent()
                 ? bench.units().bothPressures(found.pressure().getAsDouble())
                 : "no pressure";

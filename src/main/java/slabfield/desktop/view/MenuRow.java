@@ -18,29 +18,34 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCombination;
-import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import slabfield.desktop.viewmodel.Example;
 import slabfield.desktop.viewmodel.MapLook;
 import slabfield.desktop.viewmodel.Theme;
 import slabfield.desktop.viewmodel.Workbench;
+import slabfield.desktop.viewmodel.guide.Guide;
+import slabfield.desktop.viewmodel.guide.Guide.Mode;
 import slabfield.figure.VacuumScale.Law;
 
 /** All commands, with their keys. */
 final class MenuRow extends MenuBar {
     private static final double EXAMPLE = 480;
     private static final double WIDE_EXAMPLE = 700;
+    /** What the window shows of the house beside its map. */
+    record Shown(Property<Boolean> key, Property<Boolean> mapAlone) {}
+
+    private final Guide guide;
     private final Workbench bench;
     private final FileActions files;
     private final MapPane map;
     private final WelcomePane welcome;
 
-    MenuRow(Workbench bench, FileActions files, MapPane map, WelcomePane welcome, Property<Boolean> keyShown) {
+    MenuRow(Guide guide, FileActions files, MapPane map, WelcomePane welcome, Shown shown) {
         this.welcome = welcome;
-        this.bench = bench;
+        this.guide = guide;
+        this.bench = guide.bench();
         this.files = files;
         this.map = map;
-        getMenus().addAll(file(), edit(), view(keyShown), examples(), help());
+        getMenus().addAll(file(), edit(), view(shown), goTo(), examples(), help());
     }
 
     private Menu file() {
@@ -121,7 +126,22 @@ final class MenuRow extends MenuBar {
         item.setDisable(label.isEmpty());
     }
 
-    private Menu view(Property<Boolean> keyShown) {
+    private Menu goTo() {
+        Menu menu = new Menu("_Go to");
+        ToggleGroup group = new ToggleGroup();
+        for (Mode each : Mode.values()) {
+            RadioMenuItem item = new RadioMenuItem(each.words());
+            item.setAccelerator(KeyCombination.keyCombination("Shortcut+" + (each.ordinal() + 1)));
+            item.setToggleGroup(group);
+            item.setSelected(guide.mode().get() == each);
+            item.setOnAction(e -> guide.mode().set(each));
+            guide.mode().addListener((o, was, is) -> item.setSelected(is == each));
+            menu.getItems().add(item);
+        }
+        return menu;
+    }
+
+    private Menu view(Shown shown) {
         MapLook look = bench.look();
         Menu law = new Menu("_Colours follow the pressure");
         ToggleGroup group = new ToggleGroup();
@@ -139,7 +159,8 @@ final class MenuRow extends MenuBar {
                 check("_Labels", null, look.labels()),
                 check("_Hatch below target", "Shortcut+H", look.hatch()),
                 check("_Greys", null, look.greys()),
-                check("_Key of the map", "Shortcut+K", keyShown),
+                check("_Key of the map", "Shortcut+K", shown.key()),
+                check("_Map alone", "F9", shown.mapAlone()),
                 law,
                 new SeparatorMenuItem(),
                 themes(),
@@ -183,16 +204,11 @@ final class MenuRow extends MenuBar {
     private List<MenuItem> exampleItems() {
         List<MenuItem> items = new ArrayList<>();
         for (Example example : bench.examples()) {
-            Text teaches = new Text(example.teaches());
-            teaches.getStyleClass().add("teaches");
-            teaches.wrappingWidthProperty()
-                    .bind(Bindings.when(bench.look().presentation())
+            CustomMenuItem item = new CustomMenuItem(new ExampleWords(
+                    example,
+                    Bindings.when(bench.look().presentation())
                             .then(WIDE_EXAMPLE)
-                            .otherwise(EXAMPLE));
-            VBox words = new VBox(Parts.label(example.name(), "name"), teaches);
-            words.getStyleClass().add("example");
-            words.setAccessibleText(example.name() + ". " + example.teaches());
-            CustomMenuItem item = new CustomMenuItem(words);
+                            .otherwise(EXAMPLE)));
             item.setOnAction(e -> files.open(example));
             items.add(item);
         }
@@ -203,7 +219,7 @@ final class MenuRow extends MenuBar {
         return new Menu(
                 "_Help",
                 null,
-                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.words())),
+                item("_Keys and mouse", "F1", () -> files.tell("Keys and mouse", KeyList.pane())),
                 item("_Validation\u2026", null, files::showValidation),
                 item(
                         "_About",

@@ -29,9 +29,9 @@ final class ObjectsTab extends VBox {
         Parts.fill(
                 table,
                 List.of(
-                        Parts.column("Kind", 150, i -> i.kind().word()),
-                                Parts.column("Name", 220, i -> i.kind().isPart() ? i.title() : i.id()),
-                        Parts.column("Where", 220, this::where), Parts.column("Size", 200, this::size)),
+                        Parts.column("Kind", 120, i -> i.kind().word()),
+                                Parts.column("Name", 170, i -> i.kind().isPart() ? i.title() : i.id()),
+                        Parts.column("Where", 190, this::where), Parts.column("Size", 160, this::size)),
                 false);
         VBox.setVgrow(table, Priority.ALWAYS);
         getChildren().add(table);

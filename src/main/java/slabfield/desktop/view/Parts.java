@@ -81,6 +81,7 @@ final class Parts {
     static <S> TableColumn<S, String> column(String title, double width, Function<S, String> text) {
         TableColumn<S, String> column = new TableColumn<>(title);
         column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
+        column.setCellFactory(c -> new TextCell<>());
         column.setPrefWidth(width);
         column.setSortable(false);
         column.setReorderable(false);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Side;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableView;
@@ -25,19 +26,24 @@ import slabfield.figure.VacuumScale.Range;
 final class PracticePane extends BorderPane {
     private final Guide guide;
     private final Practice practice;
-    private final SwipePane map;
+    private final KeyedMaps map;
     private final VBox page = new VBox(10);
+    private final VBox foot = new VBox(8);
 
     PracticePane(Guide guide, TaskRunner painting) {
         this.guide = guide;
         this.practice = guide.practice();
-        this.map = new SwipePane(painting);
+        this.map = new KeyedMaps(painting, Side.BOTTOM);
         page.getStyleClass().add("lesson-page");
         ScrollPane scroll = new ScrollPane(page);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("lesson-scroll");
+        foot.getStyleClass().add("lesson-foot");
+        BorderPane side = new BorderPane(scroll);
+        side.setBottom(foot);
+        side.getStyleClass().add("lesson-side");
         setCenter(map);
-        setRight(scroll);
+        setRight(side);
         practice.now().addListener((o, was, is) -> show());
         guide.bench().look().style().addListener((o, was, is) -> show());
         show();
@@ -53,6 +59,7 @@ final class PracticePane extends BorderPane {
                                         + " a meter that scatters. Which is it?"));
         if (now.isEmpty()) {
             map.clear();
+            foot.getChildren().clear();
             page.getChildren().add(Parts.paragraph("Making a case.", "soft"));
             return;
         }
@@ -62,7 +69,7 @@ final class PracticePane extends BorderPane {
         if (c.given().isEmpty()) ask();
         else outcome(c);
         Score score = practice.score();
-        page.getChildren().add(Parts.label("Score: " + score.right() + " of " + score.asked() + " right", "soft"));
+        foot.getChildren().add(Parts.label("Score: " + score.right() + " of " + score.asked() + " right", "soft"));
     }
 
     private void maps(Practice.Case c) {
@@ -91,9 +98,9 @@ final class PracticePane extends BorderPane {
         Parts.fill(
                 table,
                 List.of(
-                        Parts.column("Place", 100, Practice.Reading::place),
-                        Parts.numbers("Expected", 110, Practice.Reading::expected),
-                        Parts.numbers("Read", 125, Practice.Reading::read)),
+                        Parts.column("Place", 88, Practice.Reading::place),
+                        Parts.numbers("Expected", 96, Practice.Reading::expected),
+                        Parts.numbers("Read", 96, Practice.Reading::read)),
                 guide.bench().look().presentation().get());
         Parts.asHighAsItsRows(table);
         return table;
@@ -107,8 +114,11 @@ final class PracticePane extends BorderPane {
         Button answer = new Button("Answer");
         answer.getStyleClass().add("primary");
         answer.disableProperty().bind(given.isNull());
-        answer.setOnAction(e -> practice.answer(given.get()));
-        page.getChildren().add(answer);
+        answer.setOnAction(e -> {
+            practice.answer(given.get());
+            map.takeFocus();
+        });
+        foot.getChildren().setAll(answer);
     }
 
     private void outcome(Practice.Case c) {
@@ -121,7 +131,10 @@ final class PracticePane extends BorderPane {
         page.getChildren().add(Parts.paragraph(practice.explanation()));
         Button next = new Button("Another house");
         next.getStyleClass().add("primary");
-        next.setOnAction(e -> practice.next());
-        page.getChildren().add(next);
+        next.setOnAction(e -> {
+            practice.next();
+            map.takeFocus();
+        });
+        foot.getChildren().setAll(next);
     }
 }

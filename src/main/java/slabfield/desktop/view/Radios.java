@@ -3,10 +3,13 @@ package slabfield.desktop.view;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -49,6 +52,11 @@ final class Radios<T> extends FlowPane {
         column.getStyleClass().add("radio-column");
         column.getChildren().addAll(buttons.values());
         return column;
+    }
+
+    /** Gives the keys to the first radio button within something. */
+    static void focusFirst(Parent within) {
+        Optional.ofNullable(within.lookup(".radio-button")).ifPresent(Node::requestFocus);
     }
 
     /** Puts one down, without telling that it was chosen. */

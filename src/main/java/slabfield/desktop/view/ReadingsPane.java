@@ -123,6 +123,7 @@ final class ReadingsPane extends BorderPane {
         GridPane keys = keys();
         VBox.setVgrow(keys, Priority.ALWAYS);
         remark.setMinHeight(52);
+        remark.setMaxWidth(Double.MAX_VALUE);
         VBox part = new VBox(8, where, display, remark, keys);
         part.getStyleClass().add("pad");
         return part;

@@ -44,6 +44,7 @@ final class SheetTables extends ScrollPane {
         boolean held = holdsFocus();
         body.getChildren().clear();
         for (Sheet.Table table : sheet.tables()) {
+            if (table.rows().isEmpty() && table.after().isEmpty()) continue;
             body.getChildren().add(Parts.label(table.title(), "heading"));
             if (!table.rows().isEmpty()) body.getChildren().add(table(table));
             table.after().forEach(line -> body.getChildren().add(Parts.paragraph(line, "soft")));

@@ -29,7 +29,7 @@ final class SightRow extends FlowPane {
                                 sight,
                                 "Pin",
                                 Marking.PIN,
-                                "Pins the pressure at a place: press on the map, or drag a pin to move it. Pins are listed under Profile and pins"),
+                                "Pins the pressure at a place: press on the map, or drag a pin to move it. Pins are listed in the tab Profile"),
                         marking(
                                 sight,
                                 "Profile",

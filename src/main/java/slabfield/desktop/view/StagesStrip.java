@@ -1,6 +1,7 @@
 package slabfield.desktop.view;
 
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -23,17 +24,25 @@ final class StagesStrip extends HBox {
     private static final double WORDS = 420;
 
     private final JobStages stages;
+    private final BooleanProperty large;
     private final Consumer<Place> lead;
 
-    /** @param lead shows where something is done */
-    StagesStrip(JobStages stages, Consumer<Place> lead) {
+    /**
+     * The strip.
+     *
+     * @param large whether letters are so large that numbers must do
+     * @param lead shows where something is done
+     */
+    StagesStrip(JobStages stages, BooleanProperty large, Consumer<Place> lead) {
         this.stages = stages;
+        this.large = large;
         this.lead = lead;
         getStyleClass().add("stages");
         setAlignment(Pos.CENTER_LEFT);
         stages.stages().addListener((o, was, is) -> {
             if (!was.equals(is)) fill();
         });
+        large.addListener((o, was, is) -> fill());
         fill();
     }
 
@@ -43,7 +52,8 @@ final class StagesStrip extends HBox {
 
     private Node button(JobStage stage) {
         int open = stage.open().size();
-        String state = open == 0 ? "\u2713" : stage.blocked() ? "\u26a0 " + open : String.valueOf(open);
+        String count = large.get() ? String.valueOf(open) : open + " left";
+        String state = open == 0 ? "\u2713" : stage.blocked() ? "\u26a0 " + count : count;
         MenuButton button = new MenuButton(
                 (stage.step().ordinal() + 1) + "  " + stage.step().words() + "   " + state);
         button.setMaxWidth(Double.MAX_VALUE);

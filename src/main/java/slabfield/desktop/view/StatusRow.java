@@ -37,13 +37,14 @@ final class StatusRow extends HBox {
 
     private void update() {
         Solving.Picture picture = bench.solving().picture().get();
-        boolean failed = picture.state() == Solving.State.FAILED;
+        boolean blank = bench.document().scenario().get().slabs().isEmpty();
+        boolean failed = picture.state() == Solving.State.FAILED && !blank;
         pseudoClassStateChanged(FAILED, failed);
         busy.setVisible(picture.state() == Solving.State.SOLVING);
         words.setText(
                 switch (picture.state()) {
                     case SOLVING -> "Solving\u2026";
-                    case FAILED -> picture.reason();
+                    case FAILED -> blank ? "Nothing is drawn yet." : picture.reason();
                     case UP_TO_DATE ->
                         picture.solved()
                                 .map(s -> "Solved on cells of "

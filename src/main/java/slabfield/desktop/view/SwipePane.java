@@ -29,12 +29,16 @@ final class SwipePane extends Region {
 
     private static final double STEP = 0.02;
 
+    /** Room about a plan, and more of it for the names above and the foot below [points]. */
+    private static final double SIDE = 26, NAME = 16, FOOT = 8;
+
     private final PlanPicture before;
     private final PlanPicture after;
     private final Region line = new Region();
     private final Label handle = new Label("\u25c0 \u25b6");
     private final Label left = Parts.label("", "side-name");
     private final Label right = Parts.label("", "side-name");
+    private final Region ring = new Region();
     private final Rectangle clip = new Rectangle();
     private double grabbed;
     private final DoubleProperty divider = new SimpleDoubleProperty(0.5);
@@ -47,8 +51,10 @@ final class SwipePane extends Region {
         handle.getStyleClass().add("divider-handle");
         handle.setMinSize(HANDLE, HANDLE);
         getStyleClass().add("swipe");
-        for (Region part : List.of(line, handle, left, right)) part.setMouseTransparent(true);
-        getChildren().addAll(after, before, line, handle, left, right);
+        ring.getStyleClass().add("ring");
+        ring.visibleProperty().bind(focusedProperty());
+        for (Region part : List.of(line, handle, left, right, ring)) part.setMouseTransparent(true);
+        getChildren().addAll(after, before, line, handle, left, right, ring);
         setCursor(Cursor.H_RESIZE);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
@@ -128,7 +134,14 @@ final class SwipePane extends Region {
 
     private static BiConsumer<Canvas, Box> drawing(Result result, MapStyle style, List<PlanLayer> layers) {
         return (canvas, box) -> {
-            PlanView view = PlanView.fit(Bounds.of(result.scenario()), box.inset(26 * style.fontScale()));
+            double side = SIDE * style.fontScale();
+            Box free = box.inset(side);
+            Box below = new Box(
+                    free.left(),
+                    free.top() + NAME * style.fontScale(),
+                    free.right(),
+                    free.bottom() - FOOT * style.fontScale());
+            PlanView view = PlanView.fit(Bounds.of(result.scenario()), below);
             VacuumMap.drawPlan(canvas, result, style, layers, view, box);
         };
     }
@@ -138,6 +151,7 @@ final class SwipePane extends Region {
         double w = getWidth(), h = getHeight(), at = line.isVisible() ? divider.get() * w : w;
         before.resizeRelocate(0, 0, w, h);
         after.resizeRelocate(0, 0, w, h);
+        ring.resizeRelocate(0, 0, w, h);
         clip.setWidth(at);
         clip.setHeight(h);
         line.resizeRelocate(at - 1.5, 0, 3, h);

@@ -6,11 +6,8 @@ import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
@@ -64,23 +61,9 @@ final class SystemTab extends VBox {
 
     private Node first() {
         SystemSizing sizing = bench.sizing();
-        Button start = new Button("Si_ze the system");
-        start.setMinWidth(USE_PREF_SIZE);
-        start.disableProperty().bind(sizing.search().searching());
-        start.setOnAction(e -> sizing.start());
-        Button cancel = new Button("Cancel");
-        cancel.setMinWidth(USE_PREF_SIZE);
-        cancel.setOnAction(e -> sizing.search().cancel());
-        ProgressBar progress = new ProgressBar();
-        progress.progressProperty().bind(sizing.search().progress());
-        progress.setAccessibleText("Sizing of the system");
-        for (Node shown : List.of(cancel, progress)) {
-            shown.visibleProperty().bind(sizing.search().searching());
-            shown.managedProperty().bind(sizing.search().searching());
-        }
+        SearchRow first = new SearchRow("Si_ze the system", "Sizing of the system", sizing.search(), sizing::start);
         choice.setMinWidth(USE_PREF_SIZE);
-        HBox first = new HBox(8, start, cancel, progress, choice);
-        first.setAlignment(Pos.CENTER_LEFT);
+        first.getChildren().add(choice);
         return first;
     }
 

@@ -18,7 +18,7 @@ import slabfield.quantity.Unit;
 
 /** What is used most: undo, units, colours. */
 final class ToolRow extends FlowPane {
-    ToolRow(Workbench bench, FileActions files, Property<Boolean> keyShown) {
+    ToolRow(Workbench bench, FileActions files, Property<Boolean> keyShown, Property<Boolean> mapAlone) {
         getStyleClass().add("tools");
         setRowValignment(VPos.CENTER);
         Units units = bench.units();
@@ -39,6 +39,7 @@ final class ToolRow extends FlowPane {
                         lock(bench),
                         new LayersButton(bench.drawing().layers()),
                         toggle("Key", "Shows what colours and signs mean", keyShown),
+                        toggle("Map alone", "The map takes the room of the tables and of the right column", mapAlone),
                         toggle(
                                 "Large type",
                                 "Everything larger, to be seen from the back of a room",

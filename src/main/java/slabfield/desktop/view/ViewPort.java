@@ -10,6 +10,10 @@ import slabfield.model.Point;
 /** Which part of the plan the map shows, in pixels of the screen. */
 final class ViewPort {
     private static final double MARGIN = 34;
+
+    /** Room for the foot of the map below the plan, as part of a margin. */
+    private static final double FOOT = 0.35;
+
     private static final double LARGEST = 4000;
     private static final double SMALLEST = 1;
 
@@ -48,6 +52,22 @@ final class ViewPort {
         fit();
     }
 
+    /** The house has changed: {@link #fit} shows it as it is now; what is seen stays. */
+    void know(Bounds bounds) {
+        plan = bounds;
+    }
+
+    /** Whether all of something can be seen. */
+    boolean shows(Bounds bounds) {
+        PlanView now = view.get();
+        return new Box(0, 0, width, height)
+                .holds(new Box(
+                        now.pageX(bounds.left()),
+                        now.pageY(bounds.top()),
+                        now.pageX(bounds.right()),
+                        now.pageY(bounds.bottom())));
+    }
+
     /** Takes a margin that is enlarged with the letters. */
     void enlarge(double letters) {
         if (margin == MARGIN * letters) return;
@@ -68,7 +88,12 @@ final class ViewPort {
         whole = true;
         double side = Math.min(margin, Math.min(width, height) / 4);
         view.set(PlanView.fit(
-                plan, new Box(side, side, Math.max(side + 1, width - side), Math.max(side + 1, height - side))));
+                plan,
+                new Box(
+                        side,
+                        side,
+                        Math.max(side + 1, width - side),
+                        Math.max(side + 1, height - side - FOOT * margin))));
     }
 
     void pan(double dx, double dy) {

@@ -28,6 +28,8 @@ import slabfield.desktop.viewmodel.Workbench;
 final class WelcomePane extends StackPane {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM, HH:mm");
     private static final int MOST_RECENT = 5;
+    /** Rims of an example's button, and a scroll bar [px]. */
+    private static final double BESIDE_EXAMPLE = 60;
 
     private final Workbench bench;
     private final FileActions files;
@@ -159,10 +161,10 @@ final class WelcomePane extends StackPane {
 
     private void example() {
         VBox list = new VBox(4);
+        ScrollPane scroll = new ScrollPane(list);
         for (Example example : bench.examples()) {
             Button button = new Button();
-            button.setGraphic(
-                    new VBox(2, Parts.label(example.name(), "name"), Parts.paragraph(example.teaches(), "soft")));
+            button.setGraphic(new ExampleWords(example, scroll.widthProperty().subtract(BESIDE_EXAMPLE)));
             button.getStyleClass().add("door-example");
             button.setMaxWidth(Double.MAX_VALUE);
             button.setAccessibleText(example.name() + ". " + example.teaches());
@@ -173,7 +175,6 @@ final class WelcomePane extends StackPane {
             });
             list.getChildren().add(button);
         }
-        ScrollPane scroll = new ScrollPane(list);
         scroll.setFitToWidth(true);
         scroll.setPrefHeight(330);
         scroll.getStyleClass().add("door-examples");

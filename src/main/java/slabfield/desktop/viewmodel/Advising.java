@@ -38,7 +38,7 @@ public final class Advising {
         return found.isEmpty()
                 ? "Nothing was found that could be sealed or cored."
                 : Words.count(found.size(), "measure", "measures")
-                        + " tried, best first. Gains are of the prediction; whether a place can be cored is for you to judge.";
+                        + " tried, best first; the numbers are predicted for the house with it. Whether a place can be cored is for you to judge.";
     }
 
     /** How the search stands. */

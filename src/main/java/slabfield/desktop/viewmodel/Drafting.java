@@ -68,6 +68,10 @@ final class Drafting {
         cursor = Optional.of(snap(p));
     }
 
+    void leave() {
+        cursor = Optional.empty();
+    }
+
     private Snap snap(Pointer p) {
         if (p.free()) return Snap.free(p.at());
         double grid = units.grid(p.reach());

@@ -12,9 +12,11 @@ import slabfield.desktop.drawing.Hit;
 import slabfield.desktop.drawing.Item;
 import slabfield.desktop.drawing.Kind;
 import slabfield.desktop.drawing.Typed;
+import slabfield.model.Scenario;
 
 /** The pointer and the keys on the plan: chooses, moves, draws. Knows nothing of pixels and toolkits. */
 public final class Drawing {
+    private final Document document;
     private final Units units;
     private final SuctionMoves suctions;
     private final Layers layers = new Layers();
@@ -29,6 +31,7 @@ public final class Drawing {
     private boolean pressed;
 
     Drawing(Document document, Solving solving, SuctionMoves suctions, Units units) {
+        this.document = document;
         this.units = units;
         this.suctions = suctions;
         this.selection = new Selection(document);
@@ -40,7 +43,7 @@ public final class Drawing {
             drafting.use(is);
             finisher.forget();
             if (is != Tool.SELECT) selection.clear();
-            hint.set(is.hint());
+            hint.set(usual());
             show();
         });
         selection
@@ -53,6 +56,21 @@ public final class Drawing {
         suctions.selected()
                 .addListener((o, was, is) -> is.ifPresent(id -> selection.set(List.of(Item.of(Kind.SUCTION, id)))));
         document.opened().addListener((o, was, is) -> tool.set(Tool.SELECT));
+        document.scenario().addListener((o, was, is) -> {
+            if (!lacking(was).equals(lacking(is))
+                    && hint.get().equals(tool.get().hint() + lacking(was))) hint.set(usual());
+        });
+    }
+
+    /** What can be done with the tool, and what the drawing lacks next. */
+    private String usual() {
+        return tool.get().hint() + lacking(document.scenario().get());
+    }
+
+    private static String lacking(Scenario drawn) {
+        return !drawn.slabs().isEmpty() && drawn.suctionPoints().isEmpty()
+                ? " There is no suction point yet: S, then click."
+                : "";
     }
 
     public ObjectProperty<Tool> tool() {
@@ -89,6 +107,13 @@ public final class Drawing {
     public void hover(Pointer p) {
         if (tool.get() == Tool.SELECT) return;
         drafting.hover(p);
+        show();
+    }
+
+    /** The pointer has left the plan; a line that is begun stays where it was. */
+    public void leave() {
+        if (tool.get() == Tool.SELECT || pressed || drafting.isBegun() || finisher.wantsLength()) return;
+        drafting.leave();
         show();
     }
 
@@ -151,8 +176,7 @@ public final class Drawing {
         try {
             if (finisher.wantsLength()) finisher.enter();
             else drafting.enter(finisher);
-            if (!finisher.wantsLength() && !finisher.hasSaid())
-                hint.set(tool.get().hint());
+            if (!finisher.wantsLength() && !finisher.hasSaid()) hint.set(usual());
         } catch (IllegalArgumentException wrong) {
             hint.set(wrong.getMessage());
         }
@@ -183,7 +207,7 @@ public final class Drawing {
         else if (drafting.isBegun()) drafting.clear();
         else if (tool.get() != Tool.SELECT) tool.set(Tool.SELECT);
         else selection.clear();
-        hint.set(tool.get().hint());
+        hint.set(usual());
         show();
     }
 

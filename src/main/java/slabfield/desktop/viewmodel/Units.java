@@ -104,8 +104,13 @@ public final class Units {
 
     /** A place that is known no better than to a cell of the grid: to the inch or the decimetre. */
     public String about(Point at) {
+        return "x " + aboutLength(at.x()) + ", y " + aboutLength(at.y());
+    }
+
+    /** A length that is known no better than to a cell of the grid: to the inch or the decimetre. */
+    public String aboutLength(double si) {
         double step = length.get() == Unit.FOOT || length.get() == Unit.INCH ? Unit.INCH.toSi(1) : 0.1;
-        return place(new Point(step * Math.rint(at.x() / step), step * Math.rint(at.y() / step)));
+        return length(step * Math.rint(si / step));
     }
 
     /** An area in square feet or square metres, as the unit of length is. */

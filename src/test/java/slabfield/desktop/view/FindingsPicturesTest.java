@@ -53,7 +53,7 @@ class FindingsPicturesTest {
                     stand.stage().setHeight(size[1]);
                     stand.bench.theme().set(theme);
                 });
-                pages(size[0] > 1280, "-" + size[0] + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png");
+                pages("-" + size[0] + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png");
             }
         Stand.run(() -> {
             stand.stage().setWidth(1280);
@@ -93,11 +93,10 @@ class FindingsPicturesTest {
                 Stand.fx(() -> job.search().message().get()));
     }
 
-    /** @param first whether the first picture of each page will do */
-    private void pages(boolean first, String end) {
+    private void pages(String end) {
         for (Page page : asked()) {
             Stand.run(() -> stand.guide.findings().page().set(page));
-            for (String view : first ? page.views().subList(0, 1) : page.views()) {
+            for (String view : page.views()) {
                 Stand.run(() -> {
                     stand.guide.findings().view().set(view);
                     stand.guide.findings().sheet().get().tables().stream()

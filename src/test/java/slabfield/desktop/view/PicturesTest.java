@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TableRow;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import slabfield.desktop.drawing.Item;
@@ -23,7 +25,11 @@ import slabfield.model.Scenario;
 @EnabledIfSystemProperty(named = "slabfield.pictures", matches = "true")
 class PicturesTest {
     private static final Path FOLDER = Path.of("docs", "images", "window");
-    private static final long MOST_BYTES = 3_500_000;
+    private static final long MOST_BYTES = 5_000_000;
+    private static final double COARSE = 0.25;
+
+    /** How long work may take [s], and the picture of a measure [ms]. */
+    private static final long LONG = 240, PREVIEW = 2500;
 
     private static Scenario example(String file) {
         return ExampleScenarios.all().stream()
@@ -92,6 +98,36 @@ class PicturesTest {
             Stand.run(stand.bench.drawing()::escape);
             Stand.run(stand.view()::welcome);
             shot(stand, "welcome" + end);
+        }
+        found(width, height, theme, end);
+    }
+
+    /** What is found by long work, on wide cells, and the map alone. */
+    private static void found(int width, int height, Theme theme, String end) {
+        try (Stand stand = Stand.open(example("stone-footing.json").withCellSize(COARSE), width, height)) {
+            Stand.run(() -> stand.bench.theme().set(theme));
+            stand.settle();
+            stand.awaitMap();
+            stand.shortcut(KeyCode.L);
+            stand.await(
+                    "measures are tried",
+                    () -> !stand.bench.advising().suggestions().isEmpty(),
+                    LONG);
+            stand.pulses(6);
+            stand.hover(stand.shown(".table-row-cell", TableRow.class).get(1));
+            stand.await(
+                    "the map shows it",
+                    () -> stand.guide.previews().shown().get().isPresent(),
+                    LONG);
+            Stand.pause(PREVIEW);
+            shot(stand, "measures" + end);
+            Stand.run(() -> stand.guide.previews().point(Optional.empty()));
+            stand.shortcut(KeyCode.M);
+            stand.await(
+                    "the system is sized", () -> !stand.bench.sizing().parts().isEmpty(), LONG);
+            shot(stand, "system" + end);
+            stand.key(KeyCode.F9);
+            shot(stand, "map-alone" + end);
         }
     }
 

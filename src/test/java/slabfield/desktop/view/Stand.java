@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -70,6 +71,11 @@ final class Stand implements AutoCloseable {
 
     /** @param examples the first is open at the start */
     static Stand open(List<Example> examples, double width, double height) {
+        return open(examples, width, height, v -> {});
+    }
+
+    /** @param before done with the window before it is shown */
+    static Stand open(List<Example> examples, double width, double height, Consumer<MainView> before) {
         Stand stand = fx(() -> {
             Workbench bench = new Workbench(
                     examples,
@@ -85,6 +91,7 @@ final class Stand implements AutoCloseable {
             stage.setHeight(height);
             stage.setX(0);
             stage.setY(0);
+            before.accept(view);
             view.show();
             bench.solving().start();
             return new Stand(guide, stage, view);
@@ -334,6 +341,21 @@ final class Stand implements AutoCloseable {
                                             : KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)));
             key(code);
         }
+    }
+
+    /** All nodes of a kind that are on the screen, in the order of the scene. */
+    <N extends Node> List<N> shown(String selector, Class<N> kind) {
+        return fx(() -> stage.getScene().getRoot().lookupAll(selector).stream()
+                .filter(kind::isInstance)
+                .filter(Stand::isOnScreen)
+                .map(kind::cast)
+                .toList());
+    }
+
+    /** Whether it and all that it lies in is visible. */
+    static boolean isOnScreen(Node node) {
+        for (Node n = node; n != null; n = n.getParent()) if (!n.isVisible()) return false;
+        return node.getScene() != null;
     }
 
     /** What the window shows, as an image. */

@@ -3,6 +3,7 @@ package slabfield.desktop.viewmodel.find;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import slabfield.advice.Range;
 import slabfield.desktop.viewmodel.Units;
 import slabfield.desktop.viewmodel.Words;
@@ -20,6 +21,9 @@ record Amounts(Units units) {
 
     private static final int DIGITS = 2;
     private static final String ARROW = " \u2192 ";
+
+    /** How a place is written where no unit has been chosen. */
+    private static final Pattern IN_METRES = Pattern.compile("([xy]) = (-?[0-9]+\\.[0-9]) m\\b");
 
     /** A value of an unknown with its unit; leaks and the like as multiples of what is drawn. */
     String of(Parameter p, double value) {
@@ -56,6 +60,13 @@ record Amounts(Units units) {
 
     String number(OptionalDouble pressure) {
         return pressure.isPresent() ? units.pressureNumber(pressure.getAsDouble()) : NONE;
+    }
+
+    /** A sentence that names places in metres, with them in the unit that is shown. */
+    String placed(String sentence) {
+        return IN_METRES
+                .matcher(sentence)
+                .replaceAll(m -> m.group(1) + " " + units.aboutLength(Double.parseDouble(m.group(2))));
     }
 
     /** A vacuum, which is positive inside, as a pressure. */

@@ -62,15 +62,15 @@ final class ComparePage implements Page {
                 stages());
     }
 
-    /** The other stages, to be compared instead. */
+    /** The stages, of which one is compared. */
     private List<Sheet.Act> stages() {
         Optional<Stage> shown = bench.readings().stage().get();
         return bench.readings().stages().stream()
-                .filter(s -> shown.filter(s::equals).isEmpty())
                 .map(s -> new Sheet.Act(
-                        "Stage: " + s.id(),
+                        s.id(),
                         "Compare stage " + s.id(),
-                        () -> bench.readings().stage().set(Optional.of(s))))
+                        () -> bench.readings().stage().set(Optional.of(s)),
+                        Optional.of(shown.filter(s::equals).isPresent())))
                 .toList();
     }
 

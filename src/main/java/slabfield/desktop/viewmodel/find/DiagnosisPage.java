@@ -45,19 +45,19 @@ final class DiagnosisPage extends Asked<Diagnosis> {
         List<String> words = new ArrayList<>();
         d.next().ifPresent(c -> words.add(next(d, c)));
         d.first().speaks().ifPresent(s -> words.add("What speaks most for it: " + speaks(s) + "."));
-        words.addAll(d.notes());
+        d.notes().forEach(n -> words.add(amounts().placed(n)));
         words.add(
                 "The odds hold among these causes alone; half of them is given to the house as drawn beforehand (an assumption). Misfit about 1 is what"
                         + " to expect. " + Amounts.SIGN);
         return new Sheet(answer(d), words, List.of(table(d)), List.of());
     }
 
-    private static String answer(Diagnosis d) {
+    private String answer(Diagnosis d) {
         Diagnosis.Weighed first = d.first();
         return switch (d.answer()) {
             case TOLD ->
                 "Most likely: " + first.cause().words() + " (" + Words.percent(first.probability()) + "). "
-                        + Amounts.capital(first.explanation().words()) + ": "
+                        + Amounts.capital(amounts().placed(first.explanation().words())) + ": "
                         + first.cause().sign() + ".";
             case AS_DRAWN ->
                 "The house as drawn explains the readings. A cause too weak to show in them is not excluded.";
@@ -70,7 +70,8 @@ final class DiagnosisPage extends Asked<Diagnosis> {
     private String next(Diagnosis d, NextCheck c) {
         if (!c.worthDoing()) return "Next check: none of those tried would tell the first two apart.";
         String intro = c.clear() ? "Next check: " : "No single check would tell the first two apart; the best one: ";
-        return intro + c.words() + " " + Amounts.capital(c.reading()) + ": " + amount(c.first(), c.flow())
+        return intro + amounts().placed(c.words()) + " "
+                + Amounts.capital(amounts().placed(c.reading())) + ": " + amount(c.first(), c.flow())
                 + " if it is "
                 + d.causes().get(0).cause().words() + ", " + amount(c.second(), c.flow()) + " if it is "
                 + d.causes().get(1).cause().words()
@@ -111,11 +112,12 @@ final class DiagnosisPage extends Asked<Diagnosis> {
                         Amounts.capital(w.cause().words()),
                         Words.percent(w.probability()),
                         Amounts.decimals(misfit, 1),
-                        w.explanation().words(),
+                        amounts().placed(w.explanation().words()),
                         w.speaks().map(this::speaks).orElse(Amounts.NONE)),
                 false,
                 Optional.of(new Sheet.Subject(
-                        w.cause().words() + " (" + w.explanation().words() + ")",
+                        w.cause().words() + " ("
+                                + amounts().placed(w.explanation().words()) + ")",
                         Optional.of(house),
                         Optional.empty())),
                 List.of());

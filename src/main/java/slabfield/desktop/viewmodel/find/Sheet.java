@@ -80,8 +80,13 @@ public record Sheet(String headline, List<String> words, List<Table> tables, Lis
      *
      * @param words on the button
      * @param spoken for those who do not see what it stands beside
+     * @param chosen where it is one of several of which one is chosen: whether it is that one
      */
-    public record Act(String words, String spoken, Runnable run) {}
+    public record Act(String words, String spoken, Runnable run, Optional<Boolean> chosen) {
+        Act(String words, String spoken, Runnable run) {
+            this(words, spoken, run, Optional.empty());
+        }
+    }
 
     public Sheet {
         words = List.copyOf(words);

@@ -161,6 +161,16 @@ public final class Sight {
         return layers.getReadOnlyProperty();
     }
 
+    /** What the map was asked to show and cannot, in words; empty where it shows it. */
+    public String missing() {
+        return switch (show.get()) {
+            case MEASURED ->
+                bench.readings().stage().get().isPresent() ? "" : "No readings yet: this is the prediction";
+            case FINDING -> finding.get().isEmpty() ? "Nothing found yet: this is the prediction" : "";
+            case PRESSURE, ORIGIN -> "";
+        };
+    }
+
     /** The map as it is seen, as a figure to export; it has title, key and scale of its own. */
     public Figure figure() {
         return new MapFigure(
@@ -294,7 +304,9 @@ public final class Sight {
                                     r.pin().at(), r.pin().number() + (measured ? "" : ": " + r.value())))
                             .toList(),
                     cut.get()));
-        String stamp = measured ? "MEASURED" : solved.isPresent() ? "PREDICTED" : "NOT SOLVED";
+        String stamp = measured
+                ? "MEASURED"
+                : solved.isPresent() ? "PREDICTED" : result.scenario().slabs().isEmpty() ? "" : "NOT SOLVED";
         out.add(new MapFoot(stamp, style.units(), result.scenario().plan().north()));
         return List.copyOf(out);
     }
