@@ -73,15 +73,8 @@ final class HiddenCauses {
      * @param cause the true one
      * @param effect largest change of a reading by the cause, over its standard error with the model's own share (10 %)
      * @param effectOverNoise the same over the standard error of meter and unrest alone
-     * @param fill that really lies there, apart from zones
      */
-    record Made(Scenario drawn, Cause cause, double effect, double effectOverNoise, Fill fill) {
-        /** True where the fill is none that its word could mean. */
-        boolean fillBeyondItsWord() {
-            double k = fill.permeability();
-            return k < fill.word().leastPermeability() || k > fill.word().largestPermeability();
-        }
-    }
+    record Made(Scenario drawn, Cause cause, double effect, double effectOverNoise) {}
 
     static Made of(long seed, Cause cause, boolean withFlow) {
         return new HiddenCauses(seed).make(cause, withFlow);
@@ -124,8 +117,7 @@ final class HiddenCauses {
                 effect = Math.max(effect, Math.abs(q - q0) / (Math.hypot(FLOW_ERROR, 0.1) * q));
             }
         }
-        return new Made(
-                drawn.withStages(stages), cause, effect, overNoise, with.layer().fill());
+        return new Made(drawn.withStages(stages), cause, effect, overNoise);
     }
 
     private static Result.Solved solve(Scenario s) {
