@@ -12,13 +12,13 @@ import slabfield.model.TestHole;
 /**
  * How the errors of readings and model go together:
  *
- * <p>C_ii = meter_i^2 + model_i^2, C_ij = s_ij exp(-d_ij/L) model_i model_j
+ * <p>C_ii = meter_i^2 + model_i^2, C_ij = s_ij exp(-(d_ij/L)^2) model_i model_j
  *
  * <p>for two readings of one kind, s_ij = 1 in one stage and {@link NoiseModel#SHARED} in two, d_ij the distance of their holes [m],
  * L = {@link NoiseModel#REACH}. model has the sign of its reading: fill that lets less air through than the model's brings every
  * pressure nearer to zero. Uneven fill is as uneven after sealing, and what it does to one hole it does to the next. Flows and pits go
- * together with themselves alone. A product of two covariances, so it is one. Exponential of the distance: Chiles and Delfiner
- * 1999, from memory.
+ * together with themselves alone. A product of two covariances, so it is one. Gaussian covariance: Chiles and Delfiner 1999,
+ * from memory.
  */
 final class ErrorCovariance {
     private final Map<String, Point> holes;
@@ -69,6 +69,7 @@ final class ErrorCovariance {
     private double places(Observation a, Observation b) {
         if (a.place().equals(b.place())) return 1;
         if (!a.isPressureAtHole() || !holes.containsKey(a.place()) || !holes.containsKey(b.place())) return 0;
-        return Math.exp(-holes.get(a.place()).distanceTo(holes.get(b.place())) / reach);
+        double d = holes.get(a.place()).distanceTo(holes.get(b.place())) / reach;
+        return Math.exp(-d * d);
     }
 }

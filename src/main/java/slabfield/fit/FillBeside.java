@@ -3,8 +3,6 @@ package slabfield.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import slabfield.model.Fill;
 import slabfield.model.Layer;
 import slabfield.model.Opening;
@@ -21,9 +19,9 @@ import slabfield.model.Zone;
  */
 final class FillBeside {
     /** How fill differs from place to place, as a factor; an assumption that goes with {@link NoiseModel#USUAL}. */
-    private static final double SPREAD = Double.parseDouble(System.getProperty("besideSpread", "2"));
+    private static final double SPREAD = 2;
     /** Half the side of the square around the opening [m]; what lies further off spreads the air little. */
-    private static final double REACH = Double.parseDouble(System.getProperty("besideReach", "1"));
+    private static final double REACH = 1;
 
     private static final String BESIDE = "fill beside ";
 
@@ -64,22 +62,9 @@ final class FillBeside {
         List<Zone> zones = new ArrayList<>(layer.zones());
         zones.add(new Zone(id, square, times(layer.fill(), multiple)));
         for (Zone z : layer.zones())
-            for (List<Point> part : parts(Shapes.common(Shapes.area(z.outline()), Shapes.area(square))))
+            for (List<Point> part : Shapes.common(z.outline(), square))
                 zones.add(new Zone(id + " in " + z.id() + " " + zones.size(), part, times(z.fill(), multiple)));
         return new Layer(layer.fill(), zones);
-    }
-
-    /** Outlines of all areas of a shape; what a simple outline has in common with a square has no holes. */
-    private static List<List<Point>> parts(Geometry shape) {
-        List<List<Point>> out = new ArrayList<>();
-        for (int g = 0; g < shape.getNumGeometries(); g++) {
-            if (shape.getGeometryN(g).getDimension() < 2) continue;
-            List<Point> outline = new ArrayList<>();
-            Coordinate[] ring = shape.getGeometryN(g).getCoordinates();
-            for (int i = 0; i + 1 < ring.length; i++) outline.add(new Point(ring[i].x, ring[i].y));
-            out.add(outline);
-        }
-        return out;
     }
 
     private static Fill times(Fill f, double multiple) {

@@ -27,14 +27,14 @@ class ErrorCovarianceTest {
         return c.getEntry(0, 1);
     }
 
-    /** Five metres are two reaches of 2.5 m: e^-2 = 0.1353352832. */
+    /** Five metres are two reaches of 2.5 m: e^-4 = 0.0183156389. */
     @Test
-    void holesFallByEOverTheReach() {
+    void holesFallWithTheSquareOfTheirDistance() {
         Observation a = read("open", Observation.What.FAN_ON, "1", -3);
         assertThat(common(a, read("open", Observation.What.FAN_ON, "2", -5)))
-                .isCloseTo(0.135335283236613 * 6 * 10, EXACT);
+                .isCloseTo(0.018315638888734 * 6 * 10, EXACT);
         assertThat(common(a, read("closed", Observation.What.FAN_ON, "2", -5)))
-                .isCloseTo(0.8 * 0.135335283236613 * 6 * 10, EXACT);
+                .isCloseTo(0.8 * 0.018315638888734 * 6 * 10, EXACT);
         assertThat(common(a, read("closed", Observation.What.FAN_ON, "1", -5))).isCloseTo(0.8 * 6 * 10, EXACT);
     }
 
@@ -43,7 +43,7 @@ class ErrorCovarianceTest {
     void theModelsErrorIsAPartOfThePressureWithItsSign() {
         assertThat(common(
                         read("open", Observation.What.FAN_ON, "1", -3), read("open", Observation.What.FAN_ON, "2", 5)))
-                .isCloseTo(-0.135335283236613 * 6 * 10, EXACT);
+                .isCloseTo(-0.018315638888734 * 6 * 10, EXACT);
     }
 
     @Test
@@ -71,6 +71,6 @@ class ErrorCovarianceTest {
                 .of(List.of(
                         read("open", Observation.What.FAN_ON, "H1", -3),
                         read("open", Observation.What.FAN_ON, "H6", -5)));
-        assertThat(c.getEntry(0, 1)).isCloseTo(60 * Math.exp(-d / NoiseModel.REACH), EXACT);
+        assertThat(c.getEntry(0, 1)).isCloseTo(60 * Math.exp(-d * d / (NoiseModel.REACH * NoiseModel.REACH)), EXACT);
     }
 }

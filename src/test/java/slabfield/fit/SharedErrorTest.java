@@ -36,7 +36,8 @@ class SharedErrorTest {
     private static final boolean LONG = Boolean.getBoolean("slabfield.long");
     private static final int FIRST = 1001, HOUSES = LONG ? 60 : 4;
     private static final double[] SHARES = {0, 0.25, 0.5, 0.7, 0.8, 0.9, 0.95};
-    private static final double[] REACHES = {0, 1, 2, 5, 10, 20};
+    private static final double NEAR = 1.5, FAR = 3;
+    private static final double[] REACHES = {0, 1, 2, 3, 4};
     private static final Path PAGE = Path.of("validation/studies/shared-error.md");
 
     private final List<Near> houses = new ArrayList<>();
@@ -73,12 +74,16 @@ class SharedErrorTest {
     }
 
     @Test
-    void theShareInUseLiesBetweenBothAnswers() throws Exception {
+    void whatIsSharedLiesBetweenTheAnswers() throws Exception {
         double even = SyntheticHouses.modelErrorShared(FIRST, HOUSES);
+        double near = SyntheticHouses.modelErrorTogether(FIRST, HOUSES, 0, NEAR),
+                far = SyntheticHouses.modelErrorTogether(FIRST, HOUSES, FAR, Double.POSITIVE_INFINITY);
         double[] shares = evidence(SHARES, s -> h -> h.logEvidence(s, NoiseModel.REACH));
         double[] reaches = evidence(REACHES, r -> h -> h.logEvidence(NoiseModel.SHARED, r));
-        if (LONG) write(even, shares, reaches);
+        if (LONG) write(even, near, far, shares, reaches);
         assertThat(even).isBetween(0.5, NoiseModel.SHARED);
+        assertThat(near).isGreaterThan(LONG ? Math.exp(-1) : far);
+        assertThat(far).isLessThan(Math.exp(-1));
         assertThat(SHARES[likeliest(shares)]).isGreaterThanOrEqualTo(NoiseModel.SHARED);
         assertThat(REACHES[likeliest(reaches)]).isGreaterThanOrEqualTo(NoiseModel.REACH);
     }
@@ -97,21 +102,28 @@ class SharedErrorTest {
                 .orElseThrow();
     }
 
-    private static void write(double even, double[] shares, double[] reaches) throws Exception {
+    private static void write(double even, double near, double far, double[] shares, double[] reaches)
+            throws Exception {
         StringBuilder page = new StringBuilder(String.format(
                 Locale.ROOT,
                 "# How far do the model's errors go together?%n%n%d houses with fixed seeds from %d, as in"
                         + " [fit-coverage.md](fit-coverage.md), whose seeds are others. Each is read as found and with its sump closed."
-                        + " Two stages share %.2f of the model's variance at a hole, two holes the more the nearer they are, falling by e"
-                        + " over %.0f m. Made by `SharedErrorTest` with `-Dslabfield.long=true`.%n%n"
+                        + " Two stages share %.2f of the model's variance at a hole, two holes the more the nearer they are, fallen to"
+                        + " 1/e at %.0f m. Made by `SharedErrorTest` with `-Dslabfield.long=true`.%n%n"
                         + "- Of what the best even fill leaves of the true vacuums, with leaks as they are, both stages share %.2f (part of"
                         + " the mean square). That frees too little: in a fit the leaks follow too.%n"
+                        + "- Of the same, two holes have in common %.2f of the mean square where they are less than %.1f m apart, and %.2f from"
+                        + " %.0f m on.%n"
                         + "- With all unknowns free, the readings are likelier the more is shared by stages, and the further holes share it:%n",
                 HOUSES,
                 FIRST,
                 NoiseModel.SHARED,
                 NoiseModel.REACH,
-                even));
+                even,
+                near,
+                NEAR,
+                far,
+                FAR));
         table(page, "share of stages", "%.2f", SHARES, shares);
         table(page, "reach of holes (m)", "%.0f", REACHES, reaches);
         page.append(
