@@ -3,6 +3,7 @@ package slabfield.network;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
@@ -107,11 +108,35 @@ final class Coring {
 
     /** Solves the house as it is; empty where that fails. */
     static Optional<Coring> of(Scenario scenario, PlacementMap.Question question, Progress progress) {
+        return of(
+                scenario,
+                question,
+                progress,
+                layer -> SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once()));
+    }
+
+    /** The same house on cells of another size, whose solve starts from this one's answer. */
+    Optional<Coring> onCells(double cell) {
+        Scenario other = scenario.withCellSize(cell);
+        Guess found = Guess.of(state.network(), state.at(), state.rest())
+                .withDiscs(layer, state.built().discNode());
+        return of(other, question, progress, on -> {
+            Devices.Built built = Devices.build(other, on, SlabSolver.airOf(other), true);
+            return SlabSolver.State.of(
+                    built, progress, CoarseStart.onto(on, built.network(), found, layer, state.network()));
+        });
+    }
+
+    private static Optional<Coring> of(
+            Scenario scenario,
+            PlacementMap.Question question,
+            Progress progress,
+            Function<LayerGrid, SlabSolver.State> solve) {
         AirState air = SlabSolver.airOf(scenario);
         LayerGrid bare = new LayerGrid(scenario, air), layer = new LayerGrid(bare);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
+        SlabSolver.State state = solve.apply(layer);
         if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0)
             return Optional.empty();
         return state.network()
@@ -178,9 +203,7 @@ final class Coring {
         if (exact) return Samples.none();
         if (state.at().length <= SMALL) return Samples.of(this, this, tried);
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
-        return of(scenario.withCellSize(cell), question, progress)
-                .map(c -> Samples.of(this, c, tried))
-                .orElse(Samples.none());
+        return onCells(cell).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
     }
 
     int unknown(int cell) {
