@@ -43,10 +43,11 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
      *
      * @param house as drawn, with its own values of what nobody knows
      * @param modelFactor by which the truth may differ from its vacuums: 1 plus a draw of the model's own error
+     * @param flowFactor the same for its flows
      */
-    public record Member(Scenario house, double modelFactor) {
+    public record Member(Scenario house, double modelFactor, double flowFactor) {
         Member withCellSize(double cell) {
-            return new Member(house.withCellSize(cell), modelFactor);
+            return new Member(house.withCellSize(cell), modelFactor, flowFactor);
         }
     }
 
@@ -65,20 +66,24 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
      */
     public static Houses assumed(Scenario scenario, int count, long seed) {
         List<Parameter> unknowns = Unknowns.of(scenario);
-        Random random = new Random(seed);
+        Random random = new Random(seed), flows = new Random(~seed);
         return new Houses(
                 scenario,
-                Stream.generate(() -> drawn(scenario, unknowns, random))
+                Stream.generate(() -> drawn(scenario, unknowns, random, flows))
                         .limit(count)
                         .toList(),
                 Basis.ASSUMPTIONS);
     }
 
-    private static Member drawn(Scenario scenario, List<Parameter> unknowns, Random random) {
+    private static Member drawn(Scenario scenario, List<Parameter> unknowns, Random random, Random flows) {
         Scenario house = scenario;
         for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
-        double error = Math.max(-FARTHEST, Math.min(FARTHEST, random.nextGaussian()));
-        return new Member(house, 1 + NoiseModel.USUAL.modelShare() * error);
+        return new Member(
+                house, factor(NoiseModel.USUAL.modelShare(), random), factor(NoiseModel.USUAL.flowShare(), flows));
+    }
+
+    private static double factor(double share, Random random) {
+        return 1 + share * Math.max(-FARTHEST, Math.min(FARTHEST, random.nextGaussian()));
     }
 
     /** The houses of an ensemble that explains the readings; the fitted house is the best. */
@@ -86,7 +91,7 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
         return new Houses(
                 ensemble.fit().house(),
                 ensemble.members().stream()
-                        .map(m -> new Member(m.house(), m.modelFactor()))
+                        .map(m -> new Member(m.house(), m.modelFactor(), m.flowFactor()))
                         .toList(),
                 Basis.READINGS);
     }

@@ -27,8 +27,8 @@ final class OddsOfMeasures {
                     s.coverage().weakest(), s.flows().exhaust(), s.flows().fromRoom());
         }
 
-        State times(double modelFactor) {
-            return new State(modelFactor * weakest, exhaust, fromRoom);
+        State times(Houses.Member m) {
+            return new State(m.modelFactor() * weakest, m.flowFactor() * exhaust, m.flowFactor() * fromRoom);
         }
     }
 
@@ -47,7 +47,7 @@ final class OddsOfMeasures {
         Houses coarse = houses.withCellSize(Math.max(COARSE, houses.best().cellSize()));
         List<Measure> measures = suggestions.stream().map(Suggestion::measure).toList();
         List<Scenario> all = new ArrayList<>();
-        List<Houses.Member> members = new ArrayList<>(List.of(new Houses.Member(coarse.best(), 1)));
+        List<Houses.Member> members = new ArrayList<>(List.of(new Houses.Member(coarse.best(), 1, 1)));
         members.addAll(coarse.members());
         for (Houses.Member m : members) {
             all.add(m.house());
@@ -58,7 +58,7 @@ final class OddsOfMeasures {
         int width = measures.size() + 1;
         List<List<Optional<State>>> table = IntStream.range(0, members.size())
                 .mapToObj(m -> solved.subList(m * width, (m + 1) * width).stream()
-                        .map(s -> s.map(state -> state.times(members.get(m).modelFactor())))
+                        .map(s -> s.map(state -> state.times(members.get(m))))
                         .toList())
                 .toList();
         OddsOfMeasures odds = new OddsOfMeasures(houses, table);

@@ -49,7 +49,7 @@ final class DragBenchmark {
                 kernel.error(from + 1));
     }
 
-    /** Time of a move by a cell from the last field alone [ms]; its answer is held against the kept responses'. */
+    /** Time of a move by a cell from the last field, without a factor [ms]; its answer is held against the kept responses'. */
     private static double warm(int side, int from, int times, DragKernel kernel) {
         try (DragWarm grid = new DragWarm(side)) {
             double time = best(10 * times, k -> grid.moveTo(from + k % 2));

@@ -6,7 +6,10 @@ import slabfield.solve.GridOperator;
 import slabfield.solve.Watch;
 import slabfield.solve.Workers;
 
-/** The pit of a {@link DragKernel} moved on the same grid with nothing kept but the last field: cycles on the grid start from it. */
+/**
+ * The pit of a {@link DragKernel} moved on the same grid without a factor: cycles on the grid start from the last field, and their coarse
+ * levels are made anew where the grid has changed.
+ */
 final class DragWarm implements AutoCloseable {
     private static final double TOLERANCE = 1e-8;
     private static final int LIMIT = 100;
@@ -33,7 +36,7 @@ final class DragWarm implements AutoCloseable {
     /** The field with the point at a column of the middle row. */
     double[] moveTo(int column) {
         lay(column);
-        multigrid.update();
+        multigrid.refresh();
         if (!multigrid.solve(right, field, TOLERANCE, LIMIT, Watch.NONE).hasConverged())
             throw new IllegalStateException("the grid has a leak everywhere");
         return field;

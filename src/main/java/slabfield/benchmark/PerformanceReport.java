@@ -298,9 +298,10 @@ public final class PerformanceReport {
         line(
                 "from kept responses that are at hand. *Fetch and move*: the same where those of the cells newly under or beside the pit must be");
         line(
-                "taken from the kept factor first. *Warm*: the same with nothing kept but the last field, by cycles on the grid. *Strength*: the field");
+                "taken from the kept factor first. *Warm*: the same by cycles on the grid, from the last field and the coarse levels where the grid");
         line(
-                "after the pit is held lower. *Error*: largest difference of a move to a new factor of the changed grid, over the pit's pressure.");
+                "has not changed, which is looked at first; there is no factor. *Strength*: the field after the pit is held lower. *Error*: largest");
+        line("difference of a move to a new factor of the changed grid, over the pit's pressure.");
         line("");
         line("| N | move | fetch and move | warm | strength | one solve | new factor | error |");
         line("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");

@@ -20,7 +20,7 @@ final class Profile {
         {"Network.assemble", "curvature"},
         {"Network.residual", "residuals"},
         {"CoarseStart.of", "rest of the rough start"},
-        {"Coring.judge", "judging places"},
+        {"Judge.", "judging places"},
         {"UnitLoads.solve", "columns of the inverse"},
     };
 

@@ -84,7 +84,7 @@ final class FitJson {
             case SOIL -> "m/s/Pa";
             case LEAK, TILE -> "times drawn";
             case LEFT_BY_SEAL -> "fraction";
-            case EXPONENT, INERTIAL_NOT_DRAWN -> "-";
+            case EXPONENT, INERTIAL_NOT_DRAWN, FILL_BESIDE -> "-";
             case GAP, PIT -> "m";
             case OUTDOORS -> "Pa";
         };

@@ -168,7 +168,7 @@ final class FitPage {
             case PERMEABILITY, BARRIER -> Quantity.format(value, Unit.SQUARE_METRE_OF_PERMEABILITY, DIGITS);
             case INERTIAL -> Quantity.format(value, Unit.PER_METRE, DIGITS);
             case SOIL -> Quantity.format(value, Unit.METRE_PER_SECOND_PASCAL, DIGITS);
-            case LEAK, TILE, EXPONENT, INERTIAL_NOT_DRAWN -> plain(value);
+            case LEAK, TILE, EXPONENT, INERTIAL_NOT_DRAWN, FILL_BESIDE -> plain(value);
             case LEFT_BY_SEAL -> Shown.percent(Math.min(1, value));
             case GAP, PIT -> shown.smallLength(value);
             case OUTDOORS -> shown.pressureText(value);

@@ -95,13 +95,17 @@ public final class Diagnoser {
         steps.fitting(all.get(0));
         Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), steps.stopOnly());
         steps.fitted();
+        List<Explanation> worth = new ArrayList<>();
+        for (List<Explanation> same : byCause().values())
+            if (same.get(0).cause() != Cause.AS_DRAWN) worth.addAll(promising(same, drawn));
         Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
-        for (Map.Entry<Cause, List<Explanation>> entry : byCause().entrySet()) {
-            List<Tried> fits = new ArrayList<>();
-            if (entry.getKey() == Cause.AS_DRAWN) fits.add(tried(all.get(0), drawn));
-            else for (Explanation e : promising(entry.getValue(), drawn)) fit(e).ifPresent(f -> fits.add(tried(e, f)));
-            if (!fits.isEmpty()) tried.put(entry.getKey(), fits);
-        }
+        tried.put(Cause.AS_DRAWN, List.of(tried(all.get(0), drawn)));
+        worth.parallelStream()
+                .map(e -> fit(e).map(f -> tried(e, f)))
+                .toList()
+                .forEach(fitted -> fitted.ifPresent(
+                        t -> tried.computeIfAbsent(t.explanation().cause(), c -> new ArrayList<>())
+                                .add(t)));
         return answer(tried, drawn);
     }
 
@@ -132,7 +136,6 @@ public final class Diagnoser {
     }
 
     private Optional<Fitted> fit(Explanation e) {
-        steps.check();
         steps.fitting(e);
         try {
             return Optional.of(HouseFit.fit(e.house(), e.unknowns(), steps.stopOnly()));

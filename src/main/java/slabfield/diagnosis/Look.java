@@ -30,6 +30,9 @@ final class Look {
 
     private static final double SMALL = -1.3;
 
+    /** Deviations of the prior of all leaks within which what is fitted and what is drawn are one and the same to look from. */
+    private static final double NEAR = 0.5;
+
     private final Fitted drawn;
     private final List<Integer> seen;
     private final RealMatrix usual;
@@ -46,14 +49,14 @@ final class Look {
 
     /**
      * The least, or infinite where the house has no solution: from the leaks as they were fitted without a cause, or from the
-     * leaks as drawn, whichever comes nearer. What that fit made of the leaks may be the very thing that the cause explains, and
+     * leaks as drawn, whichever comes nearer where the two are apart. What that fit made of the leaks may be the very thing that the cause explains, and
      * far from there nothing is linear.
      */
     double at(Explanation e) {
         double[] x = drawn.deviations();
         double fitted = from(e, x);
         int leaks = drawn.indexOf(Explanations.ALL_LEAKS);
-        if (leaks < 0) return fitted;
+        if (leaks < 0 || Math.abs(x[leaks]) < NEAR) return fitted;
         x[leaks] = 0;
         return Math.min(fitted, from(e, x));
     }

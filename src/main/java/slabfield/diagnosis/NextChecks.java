@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.fit.Fitted;
@@ -81,10 +82,12 @@ final class NextChecks {
 
     /** Both houses after a change, solved; empty where one has no solution. */
     private Optional<Result.Solved[]> both(UnaryOperator<Scenario> change) {
-        Result a = SlabSolver.solve(change.apply(first), Progress.NONE),
-                b = SlabSolver.solve(change.apply(second), Progress.NONE);
-        return a instanceof Result.Solved x && b instanceof Result.Solved y
-                ? Optional.of(new Result.Solved[] {x, y})
+        Result[] both = Stream.of(first, second)
+                .parallel()
+                .map(h -> SlabSolver.solve(change.apply(h), Progress.NONE))
+                .toArray(Result[]::new);
+        return both[0] instanceof Result.Solved a && both[1] instanceof Result.Solved b
+                ? Optional.of(new Result.Solved[] {a, b})
                 : Optional.empty();
     }
 

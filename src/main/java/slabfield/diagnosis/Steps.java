@@ -1,7 +1,6 @@
 package slabfield.diagnosis;
 
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicInteger;
 import slabfield.field.Progress;
 
 /** How far a diagnosis is: one count over looks and fits, a fit counting as many looks. Told from several threads. */
@@ -13,7 +12,7 @@ final class Steps {
     private final int total;
     private final int fits;
     private int done;
-    private final AtomicInteger fitting = new AtomicInteger();
+    private int begun;
 
     /**
      * Nothing is done yet.
@@ -35,10 +34,15 @@ final class Steps {
         told(FIT);
     }
 
-    /** A fit begins; a watch is told which of how many. */
-    void fitting(Explanation e) {
-        int number = fitting.incrementAndGet();
-        if (progress instanceof Diagnoser.Watch watch) watch.fitting(number, fits, e);
+    /**
+     * A fit begins; a watch is told which of how many.
+     *
+     * @throws CancellationException where somebody asked to stop
+     */
+    synchronized void fitting(Explanation e) {
+        check();
+        begun++;
+        if (progress instanceof Diagnoser.Watch watch) watch.fitting(begun, fits, e);
     }
 
     private synchronized void told(int more) {

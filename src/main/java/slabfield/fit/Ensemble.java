@@ -23,7 +23,7 @@ import slabfield.network.SlabSolver;
  * <p>Randomised maximum likelihood (Kitanidis 1995, Oliver, He and Reynolds 1996, both from memory): each member fits
  * readings to which a draw of their error was added, from priors whose medians were moved by a draw of their spread. Where
  * the model is linear in the unknowns' scales that samples the posterior exactly. Each member also carries one draw of the
- * model's own error, by which all its pressures are multiplied.
+ * model's own error of pressures, by which all of them are multiplied, and one of flows.
  *
  * <p>Members are fitted on coarse cells, with what the cells change at the best values added to their predictions. The same
  * seed gives the same members.
@@ -52,8 +52,9 @@ public final class Ensemble {
      * @param deviations values of the unknowns, as standard deviations of the priors from their medians
      * @param house as drawn, with these values
      * @param modelFactor by which the truth may differ from this house's pressures: 1 plus a draw of the model's error
+     * @param flowFactor the same for its flows
      */
-    public record Member(double[] deviations, Scenario house, double modelFactor) {}
+    public record Member(double[] deviations, Scenario house, double modelFactor, double flowFactor) {}
 
     /**
      * Makes an ensemble.
@@ -143,7 +144,11 @@ public final class Ensemble {
         List<Outlook.Forecast> forecasts = new ArrayList<>();
         for (int m = 0; m < solved.length; m++)
             if (solved[m] != null)
-                forecasts.add(new Outlook.Forecast(m, solved[m], members.get(m).modelFactor()));
+                forecasts.add(new Outlook.Forecast(
+                        m,
+                        solved[m],
+                        members.get(m).modelFactor(),
+                        members.get(m).flowFactor()));
         return new Outlook(forecasts);
     }
 
@@ -179,7 +184,8 @@ public final class Ensemble {
 
         Member member(SplittableRandom random) {
             double[] noise = normal(random, offset.length), mean = normal(random, at.length);
-            double factor = 1 + fit.noise().modelShare() * Math.max(-3, Math.min(3, normal(random, 1)[0]));
+            double factor = factor(fit.noise().modelShare(), random),
+                    flows = factor(fit.noise().flowShare(), random);
             double[] readings = fit.misfit().drawn(noise);
             double[] pull = new double[at.length];
             for (int j = 0; j < pull.length; j++) {
@@ -196,7 +202,11 @@ public final class Ensemble {
             for (int j = 0; j < start.length; j++) start[j] += Math.max(-3, Math.min(3, step[j]));
             double[] found = search(start, mean, readings)
                     .orElseGet(() -> search(at, mean, readings).orElse(start));
-            return new Member(found, fit.with(found), factor);
+            return new Member(found, fit.with(found), factor, flows);
+        }
+
+        private static double factor(double share, SplittableRandom random) {
+            return 1 + share * Math.max(-3, Math.min(3, normal(random, 1)[0]));
         }
 
         private Optional<double[]> search(double[] start, double[] mean, double[] readings) {

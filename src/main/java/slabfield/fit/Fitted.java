@@ -40,7 +40,7 @@ public final class Fitted {
         this.outcome = outcome;
         this.coarseIterations = coarseIterations;
         this.solves = solves;
-        misfit = new Misfit(observations);
+        misfit = new Misfit(drawn, observations);
         covariance = new LUDecomposition(new Array2DRowRealMatrix(outcome.curvature()))
                 .getSolver()
                 .getInverse();

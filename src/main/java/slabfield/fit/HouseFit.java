@@ -115,7 +115,7 @@ public final class HouseFit {
     record Search(Scenario house, List<Parameter> unknowns, List<Observation> observations, Progress progress) {
         Optional<Solved> on(double cell, double tolerance, double[] start) {
             HouseModel model = new HouseModel(house, unknowns, observations, cell, progress);
-            Misfit misfit = new Misfit(observations);
+            Misfit misfit = new Misfit(house, observations);
             return new LevenbergMarquardt<>(
                             problem(model, misfit, misfit.measured(), progress),
                             new double[start.length],

@@ -218,6 +218,11 @@ public record Identifiability(
                         + String.join("; ", g.members().stream().map(this::bare).toList())
                         + ". That tells them apart.");
             for (Finding f : findings)
+                if ((f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+                        && parameters.stream().anyMatch(p -> FillBeside.goTogether(parameters.get(f.parameter()), p)))
+                    out.add("Read a hole right beside the opening: " + bare(f.parameter())
+                            + " and the fill around it are told apart nowhere else.");
+            for (Finding f : findings)
                 if (f.standing() == Standing.UNSEEN && sought(f))
                     out.add("No reading depends on " + bare(f.parameter())
                             + (placed(f) ? ": read a hole near it, or leave it" : ": leave it") + " as assumed.");

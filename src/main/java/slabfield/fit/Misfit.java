@@ -1,16 +1,14 @@
 package slabfield.fit;
 
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.special.Erf;
+import slabfield.model.Scenario;
 
 /**
  * Predictions held against readings, in standard deviations.
  *
- * <p>Readings and model differ by an error with covariance C = diag(meter^2 + (1 - s) model^2) + s model_i model_j for
- * readings of one kind at one place in several stages, s = {@link NoiseModel#SHARED}. With C = L L^T the residuals are
+ * <p>Readings and model differ by an error with the covariance C of {@link ErrorCovariance}. With C = L L^T the residuals are
  * L^-1 (measured - predicted), which are independent with variance one. A reading that is only an upper bound adds
  * -ln Phi((bound - predicted)/deviation) to half the sum of squares.
  */
@@ -25,27 +23,22 @@ final class Misfit {
     private final double[][] lower;
     private final double logNorm;
 
-    Misfit(List<Observation> observations) {
+    /** Readings of a house with the usual errors. */
+    Misfit(Scenario house, List<Observation> observations) {
+        this(ErrorCovariance.of(house), observations);
+    }
+
+    Misfit(ErrorCovariance errors, List<Observation> observations) {
         this.observations = observations;
         int n = observations.size();
-        RealMatrix c = new Array2DRowRealMatrix(Math.max(1, n), Math.max(1, n));
-        if (n == 0) c.setEntry(0, 0, 1);
-        for (int i = 0; i < n; i++)
-            for (int j = 0; j <= i; j++) {
-                double v = covariance(observations.get(i), observations.get(j), i == j);
-                c.setEntry(i, j, v);
-                c.setEntry(j, i, v);
-            }
-        lower = new CholeskyDecomposition(c, SYMMETRIC, LEAST_VARIANCE).getL().getData();
+        lower = n == 0
+                ? new double[0][0]
+                : new CholeskyDecomposition(errors.of(observations), SYMMETRIC, LEAST_VARIANCE)
+                        .getL()
+                        .getData();
         double sum = 0;
         for (int i = 0; i < n; i++) if (!observations.get(i).upperBound()) sum += Math.log(lower[i][i]) + LN_2PI / 2;
         logNorm = -sum;
-    }
-
-    private static double covariance(Observation a, Observation b, boolean same) {
-        if (same) return a.meter() * a.meter() + a.model() * a.model();
-        boolean shared = a.what() == b.what() && a.place().equals(b.place()) && !a.upperBound() && !b.upperBound();
-        return shared ? NoiseModel.SHARED * a.model() * b.model() : 0;
     }
 
     int size() {

@@ -24,6 +24,12 @@ public record NoiseModel(double modelShare, double flowShare) {
      */
     static final double SHARED = 0.9;
 
+    /**
+     * Distance over which the model's error at two holes goes together, fallen to 1/e [m]: a patch of other fill is under both, or
+     * between both and the pit. It is what made houses show (validation/studies/shared-error.md).
+     */
+    static final double REACH = 2;
+
     public NoiseModel {
         if (!(modelShare >= 0) || !(flowShare >= 0))
             throw new IllegalArgumentException("the model's shares must not be below 0");

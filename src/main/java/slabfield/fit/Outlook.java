@@ -10,9 +10,8 @@ import slabfield.field.Result;
 import slabfield.model.Point;
 
 /**
- * What all members of an ensemble expect of one and the same arrangement. Vacuums are those of each member times its draw of the
- * model's own error. Flows are those of the members alone: they are sums over leaks whose sizes are unknowns themselves, and what
- * the model misses of them is in these already. All fields lie on the same grid.
+ * What all members of an ensemble expect of one and the same arrangement. Vacuums and flows are those of each member times its draws
+ * of the model's own errors of them. All fields lie on the same grid.
  *
  * @param forecasts of the members whose house has a solution, at least one
  */
@@ -22,9 +21,10 @@ public record Outlook(List<Forecast> forecasts) {
      *
      * @param member its number
      * @param solved its house
-     * @param modelFactor its draw of the model's own error
+     * @param modelFactor its draw of the model's own error of pressures
+     * @param flowFactor that of flows
      */
-    public record Forecast(int member, Result.Solved solved, double modelFactor) {
+    public record Forecast(int member, Result.Solved solved, double modelFactor, double flowFactor) {
         /** Least vacuum [Pa]. */
         public double weakest() {
             return modelFactor * solved.coverage().weakest();
@@ -48,12 +48,12 @@ public record Outlook(List<Forecast> forecasts) {
 
     /** Flow drawn by all suction points [m3/s]. */
     public Band exhaust() {
-        return band(f -> f.solved().flows().exhaust());
+        return band(f -> f.flowFactor() * f.solved().flows().exhaust());
     }
 
     /** Room air drawn [m3/s]. */
     public Band fromRoom() {
-        return band(f -> f.solved().flows().fromRoom());
+        return band(f -> f.flowFactor() * f.solved().flows().fromRoom());
     }
 
     /** Part of the area that meets the target. */

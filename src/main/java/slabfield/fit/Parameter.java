@@ -20,6 +20,8 @@ public record Parameter(String id, Kind kind, String words, Prior prior, Change 
         INERTIAL(false),
         /** beta of coarse fill that is drawn without one, as a multiple of Ward's for its permeability. */
         INERTIAL_NOT_DRAWN(false),
+        /** k of the fill around an opening, as a multiple of what the house has there. */
+        FILL_BESIDE(false),
         /** Leak of an opening, a joint or a part of a wall, as a multiple of what is drawn. */
         LEAK(true),
         /** Part of an opening that is left open where a stage calls it sealed, covered or loose. */
@@ -47,7 +49,7 @@ public record Parameter(String id, Kind kind, String words, Prior prior, Change 
 
         /** False for what is unknown but of no interest in itself: it only widens the ranges of what is sought. */
         public boolean sought() {
-            return this != EXPONENT && this != INERTIAL_NOT_DRAWN;
+            return this != EXPONENT && this != INERTIAL_NOT_DRAWN && this != FILL_BESIDE;
         }
 
         /** True for what lets air through in proportion: the flow of a house grows with all of these together. */

@@ -46,6 +46,9 @@ public final class Unknowns {
     private static final double PIT = 1.5;
     private static final double OUTDOORS = 2;
 
+    /** Begins the ids of the leaks of openings. */
+    static final String OPENING = "opening ";
+
     /** Pressure difference at which a leak keeps its flow while its exponent is changed [Pa]. */
     private static final double REFERENCE = 10;
 
@@ -53,7 +56,7 @@ public final class Unknowns {
 
     /**
      * What is usually unknown: every fill, the inertial coefficient where there is one and where coarse fill is drawn without
-     * one, every opening's leak and exponent, wall tops and foot,
+     * one, every opening's leak and exponent, the fill beside those of one place, wall tops and foot,
      * native soil where it leaks as drawn, barriers that are only suspected, and the pressure outdoors where readings with
      * the fan off tell of it.
      */
@@ -66,6 +69,7 @@ public final class Unknowns {
         for (Opening o : house.openings()) {
             out.add(leak(house, o.id()));
             out.add(exponent(house, o.id()));
+            FillBeside.of(house, o).ifPresent(out::add);
         }
         for (BlockWall w : house.blockWalls()) {
             if (w.topArea() > 0) out.add(tops(house, w.id()));
@@ -120,7 +124,7 @@ public final class Unknowns {
     public static Parameter leak(Scenario house, String id) {
         Opening opening = one(house.openings(), Opening::id, id);
         return new Parameter(
-                "opening " + id,
+                OPENING + id,
                 Parameter.Kind.LEAK,
                 "the leak of \"" + id + "\"",
                 Prior.factor(1, LEAK),

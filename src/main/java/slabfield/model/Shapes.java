@@ -1,12 +1,14 @@
 package slabfield.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -76,6 +78,19 @@ public final class Shapes {
     /** What both have in common. */
     public static Geometry common(Geometry a, Geometry b) {
         return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+    }
+
+    /** Outlines of the areas that two outlines without holes have in common. */
+    public static List<List<Point>> common(List<Point> a, List<Point> b) {
+        Geometry both = common(area(a), area(b));
+        List<List<Point>> outlines = new ArrayList<>();
+        for (int g = 0; g < both.getNumGeometries(); g++)
+            if (both.getGeometryN(g) instanceof Polygon p && !p.isEmpty())
+                outlines.add(Arrays.stream(p.getExteriorRing().getCoordinates())
+                        .skip(1)
+                        .map(c -> new Point(c.x, c.y))
+                        .toList());
+        return outlines;
     }
 
     /** What is left of the first when the second is taken out. */

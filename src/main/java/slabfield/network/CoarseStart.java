@@ -37,7 +37,18 @@ final class CoarseStart {
         if (at.length == 0) return Guess.NONE;
         Newton.solve(network, at, rest, (k, residual) -> residual < ROUGH || progress.isCancelled());
         Guess rough = Guess.of(network, at, rest).withDiscs(coarse, there.discNode());
-        return new Guess(cells(rough, coarse, layer), devices(rough, network, built.network()));
+        return onto(layer, built.network(), rough, coarse, network);
+    }
+
+    /**
+     * Pressures of a house taken over onto cells of another size.
+     *
+     * @param layer with these cells
+     * @param network on it, not closed yet
+     * @param found pressures on its other layer and network, with discs
+     */
+    static Guess onto(LayerGrid layer, Network network, Guess found, LayerGrid foundOn, Network foundIn) {
+        return new Guess(cells(found, foundOn, layer), devices(found, foundIn, network));
     }
 
     private static double[] cells(Guess rough, LayerGrid coarse, LayerGrid fine) {

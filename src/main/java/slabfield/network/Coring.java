@@ -3,6 +3,7 @@ package slabfield.network;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import slabfield.field.CellKind;
 import slabfield.field.Grid;
@@ -12,11 +13,12 @@ import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.Subtrees;
 import slabfield.solve.UnitLoads;
 
 /** A solved house in which a further pit is tried at every place; makes a {@link PlacementMap}. */
 final class Coring {
-    private static final int BATCH = 64;
+    private static final int BATCH = 128;
     /** Up to this many unknowns, samples are taken on the house's own grid. */
     private static final int SMALL = 5000;
 
@@ -106,11 +108,35 @@ final class Coring {
 
     /** Solves the house as it is; empty where that fails. */
     static Optional<Coring> of(Scenario scenario, PlacementMap.Question question, Progress progress) {
+        return of(
+                scenario,
+                question,
+                progress,
+                layer -> SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once()));
+    }
+
+    /** The same house on cells of another size, whose solve starts from this one's answer. */
+    Optional<Coring> onCells(double cell) {
+        Scenario other = scenario.withCellSize(cell);
+        Guess found = Guess.of(state.network(), state.at(), state.rest())
+                .withDiscs(layer, state.built().discNode());
+        return of(other, question, progress, on -> {
+            Devices.Built built = Devices.build(other, on, SlabSolver.airOf(other), true);
+            return SlabSolver.State.of(
+                    built, progress, CoarseStart.onto(on, built.network(), found, layer, state.network()));
+        });
+    }
+
+    private static Optional<Coring> of(
+            Scenario scenario,
+            PlacementMap.Question question,
+            Progress progress,
+            Function<LayerGrid, SlabSolver.State> solve) {
         AirState air = SlabSolver.airOf(scenario);
         LayerGrid bare = new LayerGrid(scenario, air), layer = new LayerGrid(bare);
         Devices.addDiscs(scenario, layer);
         layer.isolateDiscs();
-        SlabSolver.State state = SlabSolver.started(scenario, layer, true, progress, Guess.NONE, FactorRoom.once());
+        SlabSolver.State state = solve.apply(layer);
         if (state.refusal().isPresent() || !state.convergence().converged() || state.at().length == 0)
             return Optional.empty();
         return state.network()
@@ -150,17 +176,20 @@ final class Coring {
         int[] nodes = UnitLoads.inOrder(
                 factor, Arrays.stream(tried).map(p -> unknown(cellOf[p])).toArray());
         int batches = (nodes.length + BATCH - 1) / BATCH;
+        Judge.Parts parts = parts();
+        double weakestNow = weakest(new double[state.at().length], 0);
         AtomicInteger next = new AtomicInteger(), done = new AtomicInteger();
         IntStream.range(0, Math.min(Runtime.getRuntime().availableProcessors(), batches))
                 .parallel()
                 .forEach(worker -> {
                     UnitLoads loads = new UnitLoads(factor, BATCH);
+                    Judge judge = new Judge(
+                            parts, leaks, state.at(), -scenario.target().vacuum(), BATCH);
                     for (int b = next.getAndIncrement();
                             b < batches && !progress.isCancelled();
                             b = next.getAndIncrement()) {
                         int from = b * BATCH, to = Math.min(nodes.length, from + BATCH);
-                        loads.solve(nodes, from, to);
-                        judge(loads, nodes, from, to, placeOf, samples, sums);
+                        judge(judge, loads, new Batch(nodes, from, to, placeOf, parts, weakestNow), samples, sums);
                         progress.step(done.incrementAndGet(), batches, Double.NaN);
                     }
                 });
@@ -168,15 +197,13 @@ final class Coring {
         return Optional.of(finish(sums, samples));
     }
 
-    private Samples samples(int[] tried) {
+    Samples samples(int[] tried) {
         boolean exact =
                 !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
         if (exact) return Samples.none();
         if (state.at().length <= SMALL) return Samples.of(this, this, tried);
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
-        return of(scenario.withCellSize(cell), question, progress)
-                .map(c -> Samples.of(this, c, tried))
-                .orElse(Samples.none());
+        return onCells(cell).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
     }
 
     int unknown(int cell) {
@@ -184,42 +211,40 @@ final class Coring {
     }
 
     /** What a batch of places gives. */
-    private void judge(UnitLoads loads, int[] nodes, int from, int to, int[] placeOf, Samples samples, Sums sums) {
-        double[] fall = new double[BATCH], wide = new double[BATCH], now = new double[BATCH];
-        double[] top = new double[BATCH], met = new double[BATCH], level = new double[BATCH];
-        double[][] excess = new double[leaks.count()][BATCH];
+    private void judge(Judge judge, UnitLoads loads, Batch batch, Samples samples, Sums sums) {
         double[] toLeak = new double[leaks.count()], own = new double[leaks.count()];
-        for (int b = 0; b < to - from; b++) {
-            int node = nodes[from + b], place = placeOf[node];
-            double g = loads.at(node)[b];
-            for (int j = 0; j < toLeak.length; j++) toLeak[j] = leaks.response(j)[node];
-            double q = leaks.settle(node, state.at()[node], open -> pit.flow(cellOf[place], open, g), toLeak, own);
-            Samples.Share share = samples.at(node, g);
-            sums.flow[place] = q * share.flow();
-            fall[b] = share.weakest();
-            wide[b] = share.area();
-            now[b] = q;
-            for (int j = 0; j < own.length; j++) excess[j][b] = own[j];
+        judge.begin(batch.to - batch.from, () -> {
+            for (int b = 0; b < batch.to - batch.from; b++) {
+                int node = batch.nodes[batch.from + b], place = batch.placeOf[node];
+                double g = loads.at(node)[b];
+                for (int j = 0; j < toLeak.length; j++) toLeak[j] = leaks.response(j)[node];
+                double q = leaks.settle(node, state.at()[node], open -> pit.flow(cellOf[place], open, g), toLeak, own);
+                Samples.Share share = samples.at(node, g);
+                sums.flow[place] = q * share.flow();
+                judge.place(b, q, share, own);
+            }
+        });
+        loads.solve(batch.nodes, batch.from, batch.to, batch.parts.subtrees, judge);
+        for (int b = 0; b < batch.to - batch.from; b++) {
+            int node = batch.nodes[batch.from + b], place = batch.placeOf[node];
+            double held = pit.pressure(cellOf[place], state.at()[node], loads.at(node)[b], judge.flow(b));
+            sums.weakest[place] = bounded(judge.weakest(b), batch.weakestNow, -held, judge.flow(b));
+            sums.covered[place] = Math.max(0, judge.covered(b) - pitArea);
         }
-        Arrays.fill(top, Double.NEGATIVE_INFINITY);
-        double target = -scenario.target().vacuum();
-        double[] sum = new double[BATCH];
+    }
+
+    /** Some of the nodes at which pits are tried, and what all such share. */
+    private record Batch(int[] nodes, int from, int to, int[] placeOf, Judge.Parts parts, double weakestNow) {}
+
+    private Judge.Parts parts() {
+        double[] area = new double[state.at().length];
+        boolean[] counts = new boolean[area.length];
+        Arrays.fill(area, Double.NaN);
         for (int k = 0; k < counting.length; k++) {
-            int u = counting[k];
-            product(now, loads.at(u), sum);
-            for (int j = 0; j < excess.length; j++) addTo(sum, excess[j], leaks.response(j)[u]);
-            lower(state.at()[u], fall, sum, level);
-            raise(top, level);
-            lower(state.at()[u], wide, sum, level);
-            count(level, target, openArea[k], met);
+            area[counting[k]] = openArea[k];
+            counts[counting[k]] = true;
         }
-        double weakestNow = weakest(new double[state.at().length], 0);
-        for (int b = 0; b < to - from; b++) {
-            int node = nodes[from + b], place = placeOf[node];
-            double held = pit.pressure(cellOf[place], state.at()[node], loads.at(node)[b], now[b]);
-            sums.weakest[place] = bounded(-top[b], weakestNow, -held, now[b]);
-            sums.covered[place] = Math.max(0, met[b] - pitArea);
-        }
+        return new Judge.Parts(new Subtrees(factor, counts), area, state.at(), leaks);
     }
 
     /** A pit that draws weakens no place and leaves none below the less of its own vacuum and the present one; and conversely. */
@@ -246,26 +271,6 @@ final class Coring {
             for (int j = 0; j < excess.length; j++) fall[k] += excess[j] * leaks.response(j)[k];
         }
         return q;
-    }
-
-    private static void product(double[] a, double[] b, double[] to) {
-        for (int k = 0; k < to.length; k++) to[k] = a[k] * b[k];
-    }
-
-    private static void addTo(double[] sum, double[] a, double factor) {
-        for (int k = 0; k < sum.length; k++) sum[k] += factor * a[k];
-    }
-
-    private static void lower(double p, double[] fall, double[] g, double[] level) {
-        for (int b = 0; b < level.length; b++) level[b] = p - fall[b] * g[b];
-    }
-
-    private static void raise(double[] top, double[] level) {
-        for (int b = 0; b < level.length; b++) top[b] = Math.max(top[b], level[b]);
-    }
-
-    private static void count(double[] level, double target, double area, double[] met) {
-        for (int b = 0; b < level.length; b++) if (level[b] <= target) met[b] += area;
     }
 
     private PlacementMap finish(Sums sums, Samples samples) {

@@ -15,6 +15,9 @@ import java.util.Arrays;
  * becomes thorough. Not safe for use by several threads at once; the threads at work are those of the team.
  */
 public final class GridMultigrid implements Preconditioner {
+    /** Where a larger part of the rows than one in so many lies from the first to the last that changed, all are set up anew. */
+    private static final int MOST_CHANGED = 4;
+
     final GridOperator operator;
     final Workers team;
     final RedBlackGrid grid;
@@ -50,6 +53,10 @@ public final class GridMultigrid implements Preconditioner {
     /** Red values between two smoothings of a thorough cycle; made when first needed. */
     private float[][] between;
 
+    /** Of each padded row: sum of leaks, and of diagonals. */
+    private final double[] leaks;
+
+    private final double[] diagonals;
     private double tightness;
 
     /** @param operator whose arrays are read now, and again at each {@link #update()}; its pattern of active cells is fixed */
@@ -79,34 +86,77 @@ public final class GridMultigrid implements Preconditioner {
         Arrays.setAll(directions, w -> new DirectionRows(grid, p, ap));
         residual = new float[rows + 2][grid.length];
         correction = new float[rows + 2][grid.length];
+        leaks = new double[rows + 2];
+        diagonals = new double[rows + 2];
         update();
     }
 
     /** Takes over changed coefficients. */
     public void update() {
-        effort = Effort.PLAIN;
-        rooms = null;
-        exact = null;
+        begin();
         if (operators == null) {
             operators = hierarchy.operators();
         }
         team.run(me -> {
             var rows = new OperatorRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
-            double leak = 0;
-            double all = 0;
-            for (int j = from(me); j < to(me); j++) {
-                leak += grid.leaks(j);
-                for (double d : grid.red[j]) {
-                    all += 2 * d;
-                }
-            }
-            leak = sums.total(me, leak);
-            all = sums.total(me, all);
-            if (me == 0) {
-                tightness = all / leak;
-            }
+            weigh(from(me), to(me));
         });
+        tighten();
+    }
+
+    /**
+     * Takes over changed coefficients where most rows of the grid may be as they were, which is looked at first: only what rests on the
+     * changed ones and those between them is set up anew. The same to the last bit as {@link #update}.
+     */
+    public void refresh() {
+        if (operators == null) {
+            update();
+            return;
+        }
+        var changed = new ChangedRows(team.count());
+        team.run(me -> changed.look(me, new OperatorRows(operator, grid, 0, 0), from(me), to(me)));
+        if (changed.count() * MOST_CHANGED > operator.rows()) {
+            update();
+            return;
+        }
+        begin();
+        if (changed.count() > 0) {
+            int low = changed.low();
+            int high = changed.high();
+            var rows = new OperatorRows(operator, grid, low, high + 1);
+            hierarchy.rebuild(low, high, rows, operators, corners);
+            weigh(low, Math.min(high + 1, operator.rows()) + 1);
+            tighten();
+        }
+    }
+
+    private void begin() {
+        effort = Effort.PLAIN;
+        rooms = null;
+        exact = null;
+    }
+
+    /** Leaks and diagonals of padded rows from .. to - 1. */
+    private void weigh(int from, int to) {
+        for (int j = from; j < to; j++) {
+            leaks[j] = grid.leaks(j);
+            double sum = 0;
+            for (double d : grid.red[j]) {
+                sum += 2 * d;
+            }
+            diagonals[j] = sum;
+        }
+    }
+
+    private void tighten() {
+        double leak = 0;
+        double all = 0;
+        for (int j = 0; j < leaks.length; j++) {
+            leak += leaks[j];
+            all += diagonals[j];
+        }
+        tightness = all / leak;
     }
 
     int from(int me) {

@@ -66,7 +66,7 @@ public final class GridWithDevices implements Preconditioner {
      */
     public boolean update() {
         if (multigrid == null) multigrid = new GridMultigrid(grid, team);
-        else multigrid.update();
+        else multigrid.refresh();
         return deviceSolver == null || deviceSolver.factor().isEmpty();
     }
 

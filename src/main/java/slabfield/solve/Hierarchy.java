@@ -102,6 +102,24 @@ final class Hierarchy {
         }
     }
 
+    /** Builds anew what rests on padded rows low .. high of the red-black grid alone; all else is as it was. One worker calls this. */
+    void rebuild(int low, int high, NinePoint.Source fine, NinePoint[] operators, Galerkin.Middle middle) {
+        NinePoint.Source source = fine;
+        int from = low;
+        int to = high;
+        for (int k = 0; k < levels.size(); k++) {
+            NinePoint coarse = operators[k];
+            // Coarse row j rests on rows 2j - 4 to 2j + 1 of the level above it.
+            from = Math.max(1, from / 2);
+            to = Math.min(coarse.rows, to / 2 + 2);
+            new Galerkin(source, k > 0, coarse)
+                    .build(from, to + 1, k == 0 ? null : levels.get(k - 1), k == 0 ? middle : null);
+            coarse.round(levels.get(k), from, to + 1);
+            source = coarse.source();
+        }
+        exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
+    }
+
     /** Makes ready the levels that take more than one step. */
     void prepare(Effort effort, NinePoint[] operators) {
         for (int k = 0; k + 1 < levels.size(); k++) {

@@ -43,6 +43,20 @@ final class OperatorRows implements NinePoint.Source {
         return row;
     }
 
+    /** True where a row is no longer what the red-black grid took over. */
+    boolean differs(int j) {
+        Row row = ring[j % KEPT];
+        Row under = none;
+        if (j > 1) {
+            under = ring[(j - 1) % KEPT];
+            links(j - 1, under);
+        }
+        links(j, row);
+        diagonal(j, row, under.north);
+        row.findRange(operator.columns());
+        return !grid.holds(j, row);
+    }
+
     private void links(int j, Row row) {
         int columns = operator.columns();
         boolean[] active = operator.active();

@@ -108,6 +108,35 @@ final class RedBlackGrid {
         round(blacks, blackF[j], a, b);
     }
 
+    /** True where {@link #load} with this row would change nothing. */
+    boolean holds(int j, NinePoint.Row row) {
+        boolean redFirst = (j & 1) != 0;
+        int a = (row.first + 1) / 2;
+        int b = row.end / 2 + 1;
+        if (first[j] != a || end[j] != (row.first < row.end ? b : a)) {
+            return false;
+        }
+        double[] d = row.diagonal;
+        double[] e = row.east;
+        double[] n = row.north;
+        double[] evenUp = redFirst ? redUp[j] : blackUp[j];
+        double[] oddUp = redFirst ? blackUp[j] : redUp[j];
+        int shift = redFirst ? 0 : 1;
+        for (int k = a; k < b; k++) {
+            int even = 2 * k - 1;
+            double ofBlack = d[even + 1 - shift];
+            if (inner[j][k] != e[even]
+                    || outer[j][k] != e[2 * (k - shift)]
+                    || evenUp[k] != n[even]
+                    || oddUp[k] != n[even + 1]
+                    || red[j][k] != d[even + shift]
+                    || black[j][k] != (ofBlack > 0 ? 1 / ofBlack : 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Works out the leaks of row j, once it and the row below are loaded; returns their sum. */
     double leaks(int j) {
         double sum = 0;

@@ -83,7 +83,7 @@ class FitSpeedTest {
 
     private static List<Parameter> unknowns(Scenario house) {
         return Unknowns.of(house).stream()
-                .filter(p -> p.kind() != Parameter.Kind.EXPONENT)
+                .filter(p -> p.kind() != Parameter.Kind.EXPONENT && p.kind() != Parameter.Kind.FILL_BESIDE)
                 .toList();
     }
 

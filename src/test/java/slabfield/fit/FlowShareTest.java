@@ -15,7 +15,7 @@ import slabfield.field.Progress;
  */
 class FlowShareTest {
     private static final boolean LONG = Boolean.getBoolean("slabfield.long");
-    private static final int FIRST = 1001, HOUSES = LONG ? 60 : 4;
+    private static final int FIRST = 1001, HOUSES = LONG ? 60 : 10;
     private static final double[] SHARES =
             LONG ? new double[] {0, 0.03, 0.06, 0.1, 0.14} : new double[] {NoiseModel.USUAL.flowShare(), 0.2};
     private static final Path PAGE = Path.of("validation/studies/flow-share.md");

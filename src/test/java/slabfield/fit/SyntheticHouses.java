@@ -77,6 +77,26 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
         return both / all;
     }
 
+    /** What that error at two holes has in common where they lie so far apart [m], over its mean square. */
+    static double modelErrorTogether(long from, int houses, double least, double most) {
+        double both = 0, all = 0;
+        int pairs = 0;
+        for (long seed = from; seed < from + houses; seed++) {
+            double[] r = leftByEvenFill(seed);
+            List<TestHole> holes = of(seed).drawn().testHoles();
+            for (int h = 0; h < HOLES; h++) {
+                all += r[h] * r[h] / HOLES;
+                for (int g = 0; g < h; g++) {
+                    double d = holes.get(g).at().distanceTo(holes.get(h).at());
+                    if (d < least || d >= most) continue;
+                    both += r[h] * r[g];
+                    pairs++;
+                }
+            }
+        }
+        return both / pairs / (all / houses);
+    }
+
     /** How far the even fill that comes nearest is from the vacuums, as a part of them: all holes as drawn, then all with the sump closed. */
     private static double[] leftByEvenFill(long seed) {
         double[] uneven = logarithms(of(seed, PATCHES).truth());

@@ -43,6 +43,7 @@ class UnknownsTest {
                         "inertial not drawn",
                         "opening sump",
                         "exponent sump",
+                        "fill beside sump",
                         "opening joint",
                         "exponent joint",
                         "soil");

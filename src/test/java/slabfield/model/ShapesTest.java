@@ -106,4 +106,23 @@ class ShapesTest {
         assertThat(Shapes.airtight(List.of(tight, leaky)).getArea()).isCloseTo(1.6, within(ROUNDING));
         assertThat(Shapes.airtight(List.of()).isEmpty()).isTrue();
     }
+
+    /** A comb of two teeth over a strip: two squares of 1 m; a corner touched has no area, and one far off nothing at all. */
+    @Test
+    void whatTwoOutlinesHaveInCommonMayLieApart() {
+        List<Point> comb = List.of(
+                new Point(0, 0),
+                new Point(3, 0),
+                new Point(3, 2),
+                new Point(2, 2),
+                new Point(2, 1),
+                new Point(1, 1),
+                new Point(1, 2),
+                new Point(0, 2));
+        List<List<Point>> both = Shapes.common(comb, DrawnHouse.rectangle(0, 1, 3, 5));
+        assertThat(both).hasSize(2);
+        for (List<Point> part : both) assertThat(Shapes.area(part).getArea()).isCloseTo(1, within(ROUNDING));
+        assertThat(Shapes.common(comb, DrawnHouse.rectangle(3, 2, 4, 4))).isEmpty();
+        assertThat(Shapes.common(comb, DrawnHouse.rectangle(30, 20, 40, 40))).isEmpty();
+    }
 }

@@ -111,7 +111,7 @@ class NextHoleTest {
     @Test
     void whereNothingIsInDoubtItRanksByTheVacuumItself() {
         NextHole sure = NextHole.suggest(
-                new Houses(house.withTarget(new Target(1e-3, "made")), houses.members(), Houses.Basis.ASSUMPTIONS),
+                new Houses(house.withTarget(new Target(1e-9, "made")), houses.members(), Houses.Basis.ASSUMPTIONS),
                 2,
                 Progress.NONE);
         assertThat(sure.settled()).isTrue();

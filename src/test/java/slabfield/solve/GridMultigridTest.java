@@ -121,6 +121,57 @@ class GridMultigridTest {
         assertThat(x).containsExactly(expected, within(1e-9 * largest(expected)));
     }
 
+    /** Rows low .. high changed, one kind of coefficient at a time: in the middle, at the rims, at a seam, all, and more than is refreshed. */
+    @ParameterizedTest
+    @CsvSource({
+        "70,90,1,40,43",
+        "70,90,2,44,46",
+        "70,90,3,0,0",
+        "70,90,3,89,89",
+        "71,91,2,88,90",
+        "130,131,2,17,40",
+        "70,90,2,0,89",
+        "70,90,2,10,60",
+        "300,190,2,94,96",
+        "9,7,1,3,3"
+    })
+    void refreshedIsTheSameToTheLastBitAsMadeAnew(int columns, int rows, int threads, int low, int high) {
+        GridOperator grid = grid(columns, rows, 1, 0.1, 1e-2, columns);
+        double[] b = someRightHandSide(grid), found = new double[b.length], expected = new double[b.length];
+        Random random = new Random(rows);
+        try (var team = new Workers(threads)) {
+            var multigrid = new GridMultigrid(grid, team);
+            for (double[] changed : new double[][] {grid.east(), grid.north(), grid.leak(), new double[b.length]}) {
+                for (int j = low; j <= high; j++) {
+                    int c = j * columns + random.nextInt(columns);
+                    for (int i = j * columns; i <= c; i++) changed[i] *= 1 + random.nextDouble();
+                }
+                multigrid.refresh();
+                multigrid.apply(b, found);
+                var anew = new GridMultigrid(grid, team);
+                anew.apply(b, expected);
+                assertThat(found).isEqualTo(expected);
+                assertThat(multigrid.tightness()).isEqualTo(anew.tightness());
+            }
+        }
+    }
+
+    @Test
+    void refreshedAfterAThoroughSolveIsTheSameAsMadeAnew() {
+        GridOperator grid = grid(60, 60, 0, 0, 1e-3, 8);
+        double[] b = someRightHandSide(grid), found = new double[b.length], expected = new double[b.length];
+        try (var team = new Workers(2)) {
+            var multigrid = new GridMultigrid(grid, team);
+            team.run(multigrid::strengthen);
+            grid.north()[1800] = 5;
+            multigrid.refresh();
+            multigrid.apply(b, found);
+            new GridMultigrid(grid, team).apply(b, expected);
+            assertThat(found).isEqualTo(expected);
+            assertThat(multigrid.effort).isEqualTo(Effort.PLAIN);
+        }
+    }
+
     @Test
     void takesFewIterationsHoweverFineTheGrid() {
         for (int n : new int[] {32, 64, 128, 256}) {

@@ -31,7 +31,7 @@ record Amounts(Units units) {
             case PERMEABILITY, BARRIER -> Quantity.format(value, Unit.SQUARE_METRE_OF_PERMEABILITY, DIGITS);
             case INERTIAL -> Quantity.format(value, Unit.PER_METRE, DIGITS);
             case SOIL -> Quantity.format(value, Unit.METRE_PER_SECOND_PASCAL, DIGITS);
-            case LEAK, TILE, EXPONENT, INERTIAL_NOT_DRAWN -> "\u00d7 " + plain(value);
+            case LEAK, TILE, EXPONENT, INERTIAL_NOT_DRAWN, FILL_BESIDE -> "\u00d7 " + plain(value);
             case LEFT_BY_SEAL -> Words.percent(Math.min(1, value));
             case GAP, PIT -> units.length(value);
             case OUTDOORS -> units.pressure(value);
