@@ -29,7 +29,7 @@ import slabfield.model.TestHole;
 import slabfield.model.Zone;
 
 /**
- * A fit of 9 unknowns to 5 stages with 8 holes, and of the usual 13, which have an exponent of each opening besides. The suite holds
+ * A fit of 9 unknowns to 5 stages with 8 holes, and of all usual ones, which have an exponent of each opening and the fill beside some besides. The suite holds
  * the effort of the first; with {@code -Dslabfield.long=true} the time of both is measured and written to
  * validation/studies/fit-speed.md.
  */
@@ -160,8 +160,8 @@ class FitSpeedTest {
                 String.format(
                                 Locale.ROOT,
                                 "# How long a fit takes%n%n5 stages, 8 holes and a flow in each, a slab of 10 m by 8 m on cells of 0.1 m,"
-                                        + " %d processors. The usual unknowns are 13; without an exponent of each opening they are 9."
-                                        + " The 13 were measured last, on a machine that was warm.%n%n| unknowns | first run | median of %d |"
+                                        + " %d processors. Without an exponent of each opening and the fill beside"
+                                        + " those of one place the usual unknowns are 9. All were measured last, on a machine that was warm.%n%n| unknowns | first run | median of %d |"
                                         + " least | steps | fields solved |%n|---|---|---|---|---|---|%n",
                                 Runtime.getRuntime().availableProcessors(),
                                 RUNS)
