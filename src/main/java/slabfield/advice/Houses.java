@@ -17,9 +17,6 @@ import slabfield.model.Scenario;
  * @param basis what makes them plausible
  */
 public record Houses(Scenario best, List<Member> members, Basis basis) {
-    /** Draws of the model's error farther out than this many standard deviations are taken as these. */
-    private static final double FARTHEST = 3;
-
     /** What makes a house plausible. */
     public enum Basis {
         /** It agrees with what was read. */
@@ -79,11 +76,9 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
         Scenario house = scenario;
         for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
         return new Member(
-                house, factor(NoiseModel.USUAL.modelShare(), random), factor(NoiseModel.USUAL.flowShare(), flows));
-    }
-
-    private static double factor(double share, Random random) {
-        return 1 + share * Math.max(-FARTHEST, Math.min(FARTHEST, random.nextGaussian()));
+                house,
+                NoiseModel.factor(NoiseModel.USUAL.modelShare(), random.nextGaussian()),
+                NoiseModel.factor(NoiseModel.USUAL.flowShare(), flows.nextGaussian()));
     }
 
     /** The houses of an ensemble that explains the readings; the fitted house is the best. */

@@ -49,8 +49,8 @@ final class Look {
 
     /**
      * The least, or infinite where the house has no solution: from the leaks as they were fitted without a cause, or from the
-     * leaks as drawn, whichever comes nearer where the two are apart. What that fit made of the leaks may be the very thing that the cause explains, and
-     * far from there nothing is linear.
+     * leaks as drawn, whichever comes nearer where the two are apart. What that fit made of the leaks may be the very thing that the
+     * cause explains, and far from there nothing is linear.
      */
     double at(Explanation e) {
         double[] x = drawn.deviations();

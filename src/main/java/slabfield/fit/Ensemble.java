@@ -184,8 +184,8 @@ public final class Ensemble {
 
         Member member(SplittableRandom random) {
             double[] noise = normal(random, offset.length), mean = normal(random, at.length);
-            double factor = factor(fit.noise().modelShare(), random),
-                    flows = factor(fit.noise().flowShare(), random);
+            double factor = NoiseModel.factor(fit.noise().modelShare(), normal(random, 1)[0]),
+                    flows = NoiseModel.factor(fit.noise().flowShare(), normal(random, 1)[0]);
             double[] readings = fit.misfit().drawn(noise);
             double[] pull = new double[at.length];
             for (int j = 0; j < pull.length; j++) {
@@ -203,10 +203,6 @@ public final class Ensemble {
             double[] found = search(start, mean, readings)
                     .orElseGet(() -> search(at, mean, readings).orElse(start));
             return new Member(found, fit.with(found), factor, flows);
-        }
-
-        private static double factor(double share, SplittableRandom random) {
-            return 1 + share * Math.max(-3, Math.min(3, normal(random, 1)[0]));
         }
 
         private Optional<double[]> search(double[] start, double[] mean, double[] readings) {

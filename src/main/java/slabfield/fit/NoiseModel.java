@@ -30,9 +30,21 @@ public record NoiseModel(double modelShare, double flowShare) {
      */
     static final double REACH = 2;
 
+    private static final double FURTHEST = 3;
+
     public NoiseModel {
         if (!(modelShare >= 0) || !(flowShare >= 0))
             throw new IllegalArgumentException("the model's shares must not be below 0");
+    }
+
+    /**
+     * What the truth may be of a model's number.
+     *
+     * @param share one of the model's shares
+     * @param normal a draw from the standard normal distribution, of which no more than three deviations count
+     */
+    public static double factor(double share, double normal) {
+        return 1 + share * Math.max(-FURTHEST, Math.min(FURTHEST, normal));
     }
 
     /** The model's share of a reading's standard deviation. */
