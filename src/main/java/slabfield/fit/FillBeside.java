@@ -30,11 +30,12 @@ final class FillBeside {
 
     private FillBeside() {}
 
-    /** Empty for an opening along a line, which averages over the fill that it passes, and where there is no layer. */
+    /** Empty for an opening along a line, which averages over the fill that it passes, where there is no layer, and where an earlier fit has drawn it. */
     static Optional<Parameter> of(Scenario house, Opening opening) {
         if (!(opening.place() instanceof Opening.Spot spot) || !house.hasLayerAt(spot.at())) return Optional.empty();
         List<Point> square = around(spot.at());
         String id = BESIDE + opening.id();
+        if (house.layer().zones().stream().anyMatch(z -> z.id().equals(id))) return Optional.empty();
         return Optional.of(new Parameter(
                 id,
                 Parameter.Kind.FILL_BESIDE,

@@ -69,6 +69,12 @@ class FillBesideTest {
         assertThat(layer.fillAt(new Point(x - 2.5, y)).permeability()).isCloseTo(4e-10, close);
     }
 
+    /** Drawn by a fit whose values were taken over, it is a zone, which is an unknown anyway. */
+    @Test
+    void whatAFitHasDrawnIsNotAddedAgain() {
+        assertThat(FillBeside.of(BESIDE.with(HOUSE, 2), SUMP)).isEmpty();
+    }
+
     @Test
     void aLineAveragesOverItsFillAndHasNoPlaceOfItsOwn() {
         assertThat(FillBeside.of(HOUSE, HOUSE.openings().get(1))).isEmpty();
