@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import slabfield.fit.Ensemble;
+import slabfield.fit.ModelError;
 import slabfield.fit.NoiseModel;
 import slabfield.fit.Parameter;
 import slabfield.fit.Unknowns;
@@ -39,12 +40,11 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
      * One house.
      *
      * @param house as drawn, with its own values of what nobody knows
-     * @param modelFactor by which the truth may differ from its vacuums: 1 plus a draw of the model's own error
-     * @param flowFactor the same for its flows
+     * @param error by which the truth may differ from it
      */
-    public record Member(Scenario house, double modelFactor, double flowFactor) {
+    public record Member(Scenario house, ModelError error) {
         Member withCellSize(double cell) {
-            return new Member(house.withCellSize(cell), modelFactor, flowFactor);
+            return new Member(house.withCellSize(cell), error);
         }
     }
 
@@ -75,10 +75,7 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
     private static Member drawn(Scenario scenario, List<Parameter> unknowns, Random random, Random flows) {
         Scenario house = scenario;
         for (Parameter p : unknowns) house = p.with(house, p.prior().value(random.nextGaussian()));
-        return new Member(
-                house,
-                NoiseModel.factor(NoiseModel.USUAL.modelShare(), random.nextGaussian()),
-                NoiseModel.factor(NoiseModel.USUAL.flowShare(), flows.nextGaussian()));
+        return new Member(house, new ModelError(NoiseModel.USUAL, random.nextGaussian(), flows.nextGaussian()));
     }
 
     /** The houses of an ensemble that explains the readings; the fitted house is the best. */
@@ -86,7 +83,7 @@ public record Houses(Scenario best, List<Member> members, Basis basis) {
         return new Houses(
                 ensemble.fit().house(),
                 ensemble.members().stream()
-                        .map(m -> new Member(m.house(), m.modelFactor(), m.flowFactor()))
+                        .map(m -> new Member(m.house(), m.error()))
                         .toList(),
                 Basis.READINGS);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import slabfield.field.Result;
+import slabfield.fit.ModelError;
 import slabfield.model.Scenario;
 
 /**
@@ -21,14 +22,17 @@ final class OddsOfMeasures {
     private final List<List<Optional<State>>> table;
 
     /** What is kept of a solve. */
-    private record State(double weakest, double exhaust, double fromRoom) {
+    private record State(double strongest, double weakest, double exhaust, double fromRoom) {
         static State of(Result.Solved s) {
             return new State(
-                    s.coverage().weakest(), s.flows().exhaust(), s.flows().fromRoom());
+                    s.strongest(),
+                    s.coverage().weakest(),
+                    s.flows().exhaust(),
+                    s.flows().fromRoom());
         }
 
-        State times(Houses.Member m) {
-            return new State(m.modelFactor() * weakest, m.flowFactor() * exhaust, m.flowFactor() * fromRoom);
+        State with(ModelError e) {
+            return new State(strongest, e.pressure(weakest, strongest), e.flow(exhaust), e.flow(fromRoom));
         }
     }
 
@@ -47,7 +51,7 @@ final class OddsOfMeasures {
         Houses coarse = houses.withCellSize(Math.max(COARSE, houses.best().cellSize()));
         List<Measure> measures = suggestions.stream().map(Suggestion::measure).toList();
         List<Scenario> all = new ArrayList<>();
-        List<Houses.Member> members = new ArrayList<>(List.of(new Houses.Member(coarse.best(), 1, 1)));
+        List<Houses.Member> members = new ArrayList<>(List.of(new Houses.Member(coarse.best(), ModelError.NONE)));
         members.addAll(coarse.members());
         for (Houses.Member m : members) {
             all.add(m.house());
@@ -58,7 +62,7 @@ final class OddsOfMeasures {
         int width = measures.size() + 1;
         List<List<Optional<State>>> table = IntStream.range(0, members.size())
                 .mapToObj(m -> solved.subList(m * width, (m + 1) * width).stream()
-                        .map(s -> s.map(state -> state.times(members.get(m))))
+                        .map(s -> s.map(state -> state.with(members.get(m).error())))
                         .toList())
                 .toList();
         OddsOfMeasures odds = new OddsOfMeasures(houses, table);

@@ -242,7 +242,10 @@ public final class PerformanceReport {
             throws IOException {
         line("### Where a grid's time goes");
         line("");
-        line("Shares in percent, set-up and solve one after the other; of two threads both are counted.");
+        line(
+                "Shares in percent, set-up and solve one after the other; of two threads both are counted. A thread can be looked at only"
+                        + " where it\nmay be stopped, which is seldom within a pass over rows and always in a wait, so shares of waiting are too"
+                        + " high. What two threads lose\nis told by the table above.");
         line("");
         for (String name : List.of(PLAIN_GRID, "hardC")) {
             if (!best.containsKey(name + 1)) continue;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import slabfield.fit.Band;
 import slabfield.fit.Fitted;
@@ -19,7 +20,8 @@ import slabfield.io.OwnFile;
 final class FitJson {
     private FitJson() {}
 
-    static String of(Fitted fit, Identifiability known, Optional<Outlook> outlook) {
+    /** With ranges of unknowns by moving each alone, by their places; none where nobody asked for them. */
+    static String of(Fitted fit, Identifiability known, Map<Integer, Interval> profiles, Optional<Outlook> outlook) {
         ObjectNode root = JsonNodeFactory.instance
                 .objectNode()
                 .put(OwnFile.KEY, OwnFile.NAME)
@@ -31,7 +33,7 @@ final class FitJson {
                 .put("logEvidence", fit.logEvidence())
                 .put("informationCriterion", fit.informationCriterion());
         ArrayNode unknowns = root.putArray("unknowns");
-        known.findings().forEach(f -> unknown(unknowns.addObject(), fit, f));
+        known.findings().forEach(f -> unknown(unknowns.addObject(), fit, f, profiles));
         ArrayNode ratios = root.putArray("ratios");
         for (Identifiability.Ratio r : known.ratios())
             range(
@@ -62,7 +64,8 @@ final class FitJson {
         return fit.parameters().get(parameter).id();
     }
 
-    private static void unknown(ObjectNode node, Fitted fit, Identifiability.Finding f) {
+    private static void unknown(
+            ObjectNode node, Fitted fit, Identifiability.Finding f, Map<Integer, Interval> profiles) {
         Parameter p = fit.parameters().get(f.parameter());
         node.put("id", p.id())
                 .put("words", p.words())
@@ -74,6 +77,8 @@ final class FitJson {
         node.put("drawn", p.prior().median())
                 .put("priorSpread", p.prior().spread())
                 .put("priorFrom", p.prior().source());
+        Interval moved = profiles.get(f.parameter());
+        if (moved != null) range(node.putObject("profile"), moved);
         node.put("doubtLeft", fit.doubtLeft(f.parameter()));
     }
 

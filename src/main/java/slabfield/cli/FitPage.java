@@ -3,6 +3,7 @@ package slabfield.cli;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slabfield.fit.Ensemble;
@@ -24,6 +25,7 @@ final class FitPage {
 
     private final Fitted fit;
     private final Identifiability known;
+    private final Map<Integer, Interval> profiles;
     private final Optional<Ensemble> ensemble;
     private final Optional<Outlook> outlook;
     private final Shown shown;
@@ -31,12 +33,20 @@ final class FitPage {
     /**
      * Lays nothing out yet.
      *
+     * @param profiles ranges of unknowns by moving each alone, by their places; none where nobody asked for them
      * @param ensemble of houses that explain the readings, if one was made
      * @param outlook of its members for the house as it is drawn
      */
-    FitPage(Fitted fit, Identifiability known, Optional<Ensemble> ensemble, Optional<Outlook> outlook, Shown shown) {
+    FitPage(
+            Fitted fit,
+            Identifiability known,
+            Map<Integer, Interval> profiles,
+            Optional<Ensemble> ensemble,
+            Optional<Outlook> outlook,
+            Shown shown) {
         this.fit = fit;
         this.known = known;
+        this.profiles = profiles;
         this.ensemble = ensemble;
         this.outlook = outlook;
         this.shown = shown;
@@ -54,6 +64,7 @@ final class FitPage {
         if (!known.ratios().isEmpty() || !known.exchangeable().isEmpty())
             page.part("Known only together").list(together());
         if (!known.measure().isEmpty()) page.part("To know more").list(known.measure());
+        if (!profiles.isEmpty()) moved(page);
         explained(page);
         outlook.ifPresent(o -> expected(page, o));
         return page.cautioned();
@@ -81,6 +92,13 @@ final class FitPage {
         page.text("A number is given only where the readings fix it to a factor of "
                 + Shown.plain(Identifiability.NUMBER, 0)
                 + " either way; elsewhere the range alone counts. Leaks are multiples of what is drawn.");
+    }
+
+    private void moved(Page page) {
+        Table table = new Table(Table.words("unknown"), Table.number("90 % range"));
+        profiles.forEach((j, i) -> table.row(
+                fit.parameters().get(j).words(), range(fit.parameters().get(j), i)));
+        page.part("Each unknown moved alone, all others fitted anew").table(table);
     }
 
     private List<String> together() {

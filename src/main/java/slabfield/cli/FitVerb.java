@@ -2,6 +2,7 @@ package slabfield.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
@@ -17,8 +18,10 @@ import slabfield.fit.Ensemble;
 import slabfield.fit.Fitted;
 import slabfield.fit.HouseFit;
 import slabfield.fit.Identifiability;
+import slabfield.fit.Interval;
 import slabfield.fit.NotFitted;
 import slabfield.fit.Outlook;
+import slabfield.fit.Profile;
 import slabfield.model.Scenario;
 
 /** Finds the house that explains the readings. */
@@ -34,6 +37,7 @@ import slabfield.model.Scenario;
 final class FitVerb implements Callable<Integer> {
     private static final int FEWEST = 10;
     private static final long SEED = 1;
+    private static final double RANGE = 0.9;
 
     @ParentCommand
     private CommandLineFace face;
@@ -51,6 +55,12 @@ final class FitVerb implements Callable<Integer> {
             description =
                     "How many houses that explain the readings to draw for the ranges (${DEFAULT-VALUE}); 0: none.")
     private int houses;
+
+    @Option(
+            names = "--profile",
+            description =
+                    "Also find each unknown's range by moving it alone and fitting the others anew, which takes longer.")
+    private boolean profile;
 
     @Option(names = "--json", paramLabel = "OUT", description = "Write the result as JSON; \"-\": to standard output.")
     private Optional<Path> json = Optional.empty();
@@ -70,13 +80,14 @@ final class FitVerb implements Callable<Integer> {
         Scenario drawn = ScenarioFile.read(file, face.standardInput());
         Fitted fit = fitted(drawn);
         Identifiability known = Identifiability.of(fit);
+        Map<Integer, Interval> profiles = profile ? Profile.intervals(fit, RANGE, watch("unknown")) : Map.of();
         Optional<Ensemble> ensemble =
                 houses == 0 ? Optional.empty() : Optional.of(Ensemble.of(fit, houses, SEED, watch("house")));
         Optional<Outlook> outlook = ensemble.map(e -> e.outlook(UnaryOperator.identity(), watch("solved")));
-        if (json.isPresent()) Outputs.write(json.get(), FitJson.of(fit, known, outlook), face.out());
+        if (json.isPresent()) Outputs.write(json.get(), FitJson.of(fit, known, profiles, outlook), face.out());
         Shown shown = face.units().over(drawn.display());
         if (json.filter(Outputs.STANDARD::equals).isEmpty())
-            face.out().print(new FitPage(fit, known, ensemble, outlook, shown).text());
+            face.out().print(new FitPage(fit, known, profiles, ensemble, outlook, shown).text());
         return Exit.FINE.code();
     }
 

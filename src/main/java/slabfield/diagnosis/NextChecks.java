@@ -198,7 +198,9 @@ final class NextChecks {
         double meter = flow
                 ? Math.max(MeasuredFlow.ASSUMED_SHARE * size, LEAST_FLOW_ERROR)
                 : Noise.ofOrdinaryReading() * (what == Observation.What.DIFFERENCE ? Math.sqrt(2) : 1);
-        double error = Math.hypot(meter, noise.share(what) * size);
+        double strongest = (solved[0].strongest() + solved[1].strongest()) / 2;
+        double share = what == Observation.What.DIFFERENCE ? noise.shareAt(size, strongest) : noise.share(what);
+        double error = Math.hypot(meter, share * size);
         String reading = flow ? "flow at \"" + place + "\"" : what.words() + " at \"" + place + "\"";
         checks.add(new NextCheck(effort, words, reading, p, q, flow, Math.abs(p - q) / error));
     }

@@ -59,6 +59,14 @@ public sealed interface Result permits Result.Solved, Result.Unsolved {
             return suctions.stream().filter(s -> s.id().equals(id)).findFirst();
         }
 
+        /** Strongest vacuum, or pressure where a point blows, at any suction point; 0 where there is none [Pa]. */
+        public double strongest() {
+            return suctions.stream()
+                    .mapToDouble(s -> Math.abs(s.pressure()))
+                    .max()
+                    .orElse(0);
+        }
+
         /** Test hole with the least vacuum; empty where there is none with a pressure. */
         public Optional<Hole> weakestHole() {
             return holes.stream()

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import slabfield.field.Progress;
 import slabfield.field.Result;
 import slabfield.model.Scenario;
@@ -22,8 +24,8 @@ import slabfield.network.SlabSolver;
  *
  * <p>Randomised maximum likelihood (Kitanidis 1995, Oliver, He and Reynolds 1996, both from memory): each member fits
  * readings to which a draw of their error was added, from priors whose medians were moved by a draw of their spread. Where
- * the model is linear in the unknowns' scales that samples the posterior exactly. Each member also carries one draw of the
- * model's own error of pressures, by which all of them are multiplied, and one of flows.
+ * the model is linear in the unknowns' scales that samples the posterior exactly. Each member also carries a draw of the
+ * model's own errors, that of flows as the flows that were read leave it.
  *
  * <p>Members are fitted on coarse cells, with what the cells change at the best values added to their predictions. The same
  * seed gives the same members.
@@ -51,10 +53,9 @@ public final class Ensemble {
      *
      * @param deviations values of the unknowns, as standard deviations of the priors from their medians
      * @param house as drawn, with these values
-     * @param modelFactor by which the truth may differ from this house's pressures: 1 plus a draw of the model's error
-     * @param flowFactor the same for its flows
+     * @param error by which the truth may differ from this house
      */
-    public record Member(double[] deviations, Scenario house, double modelFactor, double flowFactor) {}
+    public record Member(double[] deviations, Scenario house, ModelError error) {}
 
     /**
      * Makes an ensemble.
@@ -144,11 +145,7 @@ public final class Ensemble {
         List<Outlook.Forecast> forecasts = new ArrayList<>();
         for (int m = 0; m < solved.length; m++)
             if (solved[m] != null)
-                forecasts.add(new Outlook.Forecast(
-                        m,
-                        solved[m],
-                        members.get(m).modelFactor(),
-                        members.get(m).flowFactor()));
+                forecasts.add(new Outlook.Forecast(m, solved[m], members.get(m).error()));
         return new Outlook(forecasts);
     }
 
@@ -184,8 +181,7 @@ public final class Ensemble {
 
         Member member(SplittableRandom random) {
             double[] noise = normal(random, offset.length), mean = normal(random, at.length);
-            double factor = NoiseModel.factor(fit.noise().modelShare(), normal(random, 1)[0]),
-                    flows = NoiseModel.factor(fit.noise().flowShare(), normal(random, 1)[0]);
+            double pressures = normal(random, 1)[0], flows = normal(random, 1)[0];
             double[] readings = fit.misfit().drawn(noise);
             double[] pull = new double[at.length];
             for (int j = 0; j < pull.length; j++) {
@@ -200,15 +196,52 @@ public final class Ensemble {
                                     .toArray(),
                     start = at.clone();
             for (int j = 0; j < start.length; j++) start[j] += Math.max(-3, Math.min(3, step[j]));
-            double[] found = search(start, mean, readings)
-                    .orElseGet(() -> search(at, mean, readings).orElse(start));
-            return new Member(found, fit.with(found), factor, flows);
+            Optional<LevenbergMarquardt.Outcome<HouseModel.Evaluation>> found =
+                    search(start, mean, readings).or(() -> search(at, mean, readings));
+            double[] values = found.map(LevenbergMarquardt.Outcome::at).orElse(start);
+            double ofFlows =
+                    found.map(o -> flowError(predicted(o.value()), flows)).orElse(flows);
+            return new Member(values, fit.with(values), new ModelError(fit.noise(), pressures, ofFlows));
         }
 
-        private Optional<double[]> search(double[] start, double[] mean, double[] readings) {
+        private Optional<LevenbergMarquardt.Outcome<HouseModel.Evaluation>> search(
+                double[] start, double[] mean, double[] readings) {
             return new LevenbergMarquardt<>(new Following(readings), mean, new boolean[start.length], TOLERANCE, LIMIT)
-                    .search(start, Optional.of(best))
-                    .map(LevenbergMarquardt.Outcome::at);
+                    .search(start, Optional.of(best));
+        }
+
+        private double[] predicted(HouseModel.Evaluation e) {
+            double[] p = e.predicted().clone();
+            for (int i = 0; i < p.length; i++) p[i] += offset[i];
+            return p;
+        }
+
+        /**
+         * A draw of the model's error of flows, in its standard deviations, as it is known once flows have been read in a house: the
+         * flows that were read lie off by the same error but for what stages do not share, and by their meters.
+         *
+         * @param predicted by the member
+         * @param normal a draw from the standard normal distribution
+         */
+        private double flowError(double[] predicted, double normal) {
+            List<Observation> all = fit.observations();
+            int[] read = IntStream.range(0, all.size())
+                    .filter(i -> all.get(i).what() == Observation.What.FLOW
+                            && all.get(i).model() > 0)
+                    .toArray();
+            if (read.length == 0) return normal;
+            RealMatrix c = new Array2DRowRealMatrix(read.length, read.length);
+            RealVector off = new ArrayRealVector(read.length),
+                    with = new ArrayRealVector(read.length, NoiseModel.SHARED);
+            for (int i = 0; i < read.length; i++) {
+                Observation o = all.get(read[i]);
+                for (int j = 0; j < read.length; j++) c.setEntry(i, j, NoiseModel.SHARED);
+                double meter = o.meter() / o.model();
+                c.setEntry(i, i, 1 + meter * meter);
+                off.setEntry(i, (o.measured() - predicted[read[i]]) / o.model());
+            }
+            RealVector weights = new CholeskyDecomposition(c).getSolver().solve(with);
+            return weights.dotProduct(off) + Math.sqrt(1 - weights.dotProduct(with)) * normal;
         }
 
         private static double[] normal(SplittableRandom random, int n) {
@@ -238,9 +271,7 @@ public final class Ensemble {
 
             @Override
             public double[] residuals(HouseModel.Evaluation e) {
-                double[] p = e.predicted().clone();
-                for (int i = 0; i < p.length; i++) p[i] += offset[i];
-                return fit.misfit().residuals(p, readings);
+                return fit.misfit().residuals(predicted(e), readings);
             }
 
             @Override

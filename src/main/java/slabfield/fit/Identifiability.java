@@ -203,25 +203,30 @@ public record Identifiability(
 
         private List<String> measure(List<Finding> findings, List<Ratio> ratios, List<Group> groups) {
             List<String> out = new ArrayList<>();
-            if (!ratios.isEmpty() && !flowKnown())
+            boolean unsure = findings.stream()
+                    .filter(this::sought)
+                    .anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED);
+            if ((unsure || !ratios.isEmpty()) && !flowKnown())
                 out.add(
                         "Measure the flow at the suction point: without it a leaky slab and a tight fill read the same.");
-            else if (findings.stream()
-                            .filter(this::sought)
-                            .anyMatch(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
-                    && groups.isEmpty())
+            else if (unsure && groups.isEmpty())
                 out.add(
-                        "Read more holes, some within 1 to 2 m of the suction point and some at the far corners: holes that lie"
+                        "Read more holes, some within a step or two of the suction point and some at the far corners: holes that lie"
                                 + " together tell the same thing twice.");
             for (Group g : groups)
                 out.add("Cover one at a time and read the holes and the flow again: "
                         + String.join("; ", g.members().stream().map(this::bare).toList())
                         + ". That tells them apart.");
-            for (Finding f : findings)
-                if ((f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
-                        && parameters.stream().anyMatch(p -> FillBeside.goTogether(parameters.get(f.parameter()), p)))
-                    out.add("Read a hole right beside the opening: " + bare(f.parameter())
-                            + " and the fill around it are told apart nowhere else.");
+            List<String> beside = findings.stream()
+                    .filter(f -> f.standing() == Standing.RANGE || f.standing() == Standing.COMBINED)
+                    .filter(f ->
+                            parameters.stream().anyMatch(p -> FillBeside.goTogether(parameters.get(f.parameter()), p)))
+                    .map(f -> bare(f.parameter()))
+                    .toList();
+            if (!beside.isEmpty())
+                out.add(
+                        "Read a hole right beside the opening, for nowhere else are a leak and the fill around it told apart: "
+                                + String.join("; ", beside) + ".");
             for (Finding f : findings)
                 if (f.standing() == Standing.UNSEEN && sought(f))
                     out.add("No reading depends on " + bare(f.parameter())

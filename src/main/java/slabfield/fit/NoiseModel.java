@@ -4,19 +4,29 @@ package slabfield.fit;
  * How far readings and model may lie apart for reasons that no unknown explains. The error of the readings themselves is
  * that of {@link slabfield.readings.Noise} and {@link slabfield.readings.MeasuredFlow}.
  *
- * @param modelShare standard deviation of the model itself for pressures, as a part of what is read: fill is never even, leaks
- *     are never as drawn; not below 0
- * @param flowShare the same for flows, which sum over the whole slab and whose leaks are unknowns themselves; not below 0
+ * <p>A pressure that has fallen from the strongest suction p0 to p has the standard deviation
+ *
+ * <p>s (ln(p0/p))^0.7 p
+ *
+ * <p>Fill that is not even acts on the fall of the suction on its way and not on the suction itself: beside the pit there is
+ * nothing yet to be wrong, and the further the suction fell, the more patches it met.
+ *
+ * @param fallShare s, the deviation of a pressure that has fallen to 1/e of the suction, as a part of it; not below 0
+ * @param flowShare standard deviation of the model for flows, as a part of them, which sum over the whole slab and whose leaks
+ *     are unknowns themselves; not below 0
  */
-public record NoiseModel(double modelShare, double flowShare) {
+public record NoiseModel(double fallShare, double flowShare) {
     /**
      * The share of pressures is an assumption: no set of real houses was at hand to measure it. That of flows belongs to it: it
      * is what readings of made houses have beyond their meters, whose fill is so uneven that pressures differ by that share.
      */
-    public static final NoiseModel USUAL = new NoiseModel(0.1, 0.03);
+    public static final NoiseModel USUAL = new NoiseModel(0.085, 0.05);
 
     /** Readings held against the model as if it were exact. */
     public static final NoiseModel METER_ONLY = new NoiseModel(0, 0);
+
+    /** Power of the fall, between 1/2 of patches that have nothing in common and 1 of fill that is other everywhere; it is what made houses show (validation/studies/model-error.md). */
+    static final double POWER = 0.7;
 
     /**
      * Part of the model's variance at one place that is the same in every stage. Uneven fill stays as uneven when something is
@@ -30,25 +40,30 @@ public record NoiseModel(double modelShare, double flowShare) {
      */
     static final double REACH = 2;
 
-    private static final double FURTHEST = 3;
+    /** Fall below which the model\'s error gets no smaller: a patch of other fill may lie beside the pit too. */
+    static final double LEAST_FALL = 0.25;
+    /** Fall beyond which nothing is left of any suction that a fan can make. */
+    private static final double MOST_FALL = 15;
 
     public NoiseModel {
-        if (!(modelShare >= 0) || !(flowShare >= 0))
+        if (!(fallShare >= 0) || !(flowShare >= 0))
             throw new IllegalArgumentException("the model's shares must not be below 0");
     }
 
     /**
-     * What the truth may be of a model's number.
+     * The model's part of the standard deviation of a pressure at a hole, as a part of the pressure.
      *
-     * @param share one of the model's shares
-     * @param normal a draw from the standard normal distribution, of which no more than three deviations count
+     * @param pressure relative to the room [Pa]
+     * @param strongest vacuum at a suction point [Pa]; where there is none, the fall counts as 1
      */
-    public static double factor(double share, double normal) {
-        return 1 + share * Math.max(-FURTHEST, Math.min(FURTHEST, normal));
+    public double shareAt(double pressure, double strongest) {
+        if (!(strongest > 0)) return fallShare;
+        double fall = pressure == 0 ? Double.POSITIVE_INFINITY : Math.log(strongest / Math.abs(pressure));
+        return fallShare * Math.pow(Math.max(LEAST_FALL, Math.min(MOST_FALL, fall)), POWER);
     }
 
-    /** The model's share of a reading's standard deviation. */
+    /** The model's share of the standard deviation of what is no pressure at a hole that a fan makes. */
     public double share(Observation.What what) {
-        return what == Observation.What.FLOW ? flowShare : modelShare;
+        return what == Observation.What.FLOW ? flowShare : fallShare;
     }
 }

@@ -3,6 +3,8 @@ package slabfield.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabfield.field.Progress;
+import slabfield.field.Result;
 import slabfield.model.Scenario;
 import slabfield.model.Source;
 import slabfield.model.Stage;
@@ -20,6 +22,8 @@ final class Observations {
     private final NoiseModel noise;
     private final boolean outdoorsUnknown;
     private final List<Observation> out = new ArrayList<>();
+    /** Strongest vacuum at a suction point in the stage at hand [Pa]. */
+    private double strongest;
 
     private Observations(Scenario house, NoiseModel noise, boolean outdoorsUnknown) {
         this.house = house;
@@ -35,6 +39,7 @@ final class Observations {
     static List<Observation> of(Scenario house, NoiseModel noise, boolean outdoorsUnknown) {
         Observations all = new Observations(house, noise, outdoorsUnknown);
         for (Stage s : house.stages()) {
+            all.strongest = all.strongest(s);
             for (Stage.HoleReading r : s.holes()) if (house.testHole(r.hole()).isPresent()) all.hole(s, r);
             for (Stage.SystemReading r : s.systems()) all.system(s, r);
         }
@@ -75,6 +80,27 @@ final class Observations {
     }
 
     private void add(Stage s, Observation.What what, String place, double measured, double meter) {
-        out.add(new Observation(s.id(), what, place, measured, meter, noise.share(what) * Math.abs(measured), false));
+        double size = Math.abs(measured);
+        boolean byFan = what == Observation.What.FAN_ON || what == Observation.What.DIFFERENCE;
+        double share = byFan ? noise.shareAt(Math.max(size, meter), strongest) : noise.share(what);
+        out.add(new Observation(s.id(), what, place, measured, meter, share * size, false));
+    }
+
+    /** As read in pit or riser or as held there; where neither is known, as the house as drawn has it; never below what a hole has. */
+    private double strongest(Stage s) {
+        Scenario then = house.during(s);
+        double known = 0;
+        for (Stage.SystemReading r : s.systems())
+            known = Math.max(known, Math.abs(r.suction().orElse(0)));
+        for (SuctionPoint p : then.suctionPoints())
+            if (p.source() instanceof Source.Pressure held) known = Math.max(known, Math.abs(held.pressure()));
+        if (known == 0 && !then.suctionPoints().isEmpty() && noise.fallShare() > 0) {
+            Result drawn = SlabSolver.solve(
+                    then.withCellSize(HouseFit.coarseCell(house)), SlabSolver.Extent.FAN_ON_ONLY, Progress.NONE);
+            if (drawn instanceof Result.Solved solved) known = solved.strongest();
+        }
+        for (Stage.HoleReading r : s.holes())
+            known = Math.max(known, Math.abs(r.fanOn().orElse(0)));
+        return known;
     }
 }

@@ -10,8 +10,8 @@ import slabfield.field.Result;
 import slabfield.model.Point;
 
 /**
- * What all members of an ensemble expect of one and the same arrangement. Vacuums and flows are those of each member times its draws
- * of the model's own errors of them. All fields lie on the same grid.
+ * What all members of an ensemble expect of one and the same arrangement. Vacuums and flows are those of each member with its draw
+ * of the model's own errors. All fields lie on the same grid.
  *
  * @param forecasts of the members whose house has a solution, at least one
  */
@@ -21,13 +21,17 @@ public record Outlook(List<Forecast> forecasts) {
      *
      * @param member its number
      * @param solved its house
-     * @param modelFactor its draw of the model's own error of pressures
-     * @param flowFactor that of flows
+     * @param error its draw of the model's own errors
      */
-    public record Forecast(int member, Result.Solved solved, double modelFactor, double flowFactor) {
+    public record Forecast(int member, Result.Solved solved, ModelError error) {
         /** Least vacuum [Pa]. */
         public double weakest() {
-            return modelFactor * solved.coverage().weakest();
+            return vacuum(solved.coverage().weakest());
+        }
+
+        /** A vacuum, or a pressure, of its house with the model's error [Pa]. */
+        double vacuum(double modelled) {
+            return error.pressure(modelled, solved.strongest());
         }
     }
 
@@ -48,12 +52,12 @@ public record Outlook(List<Forecast> forecasts) {
 
     /** Flow drawn by all suction points [m3/s]. */
     public Band exhaust() {
-        return band(f -> f.flowFactor() * f.solved().flows().exhaust());
+        return band(f -> f.error().flow(f.solved().flows().exhaust()));
     }
 
     /** Room air drawn [m3/s]. */
     public Band fromRoom() {
-        return band(f -> f.flowFactor() * f.solved().flows().fromRoom());
+        return band(f -> f.error().flow(f.solved().flows().fromRoom()));
     }
 
     /** Part of the area that meets the target. */
@@ -63,7 +67,7 @@ public record Outlook(List<Forecast> forecasts) {
 
     /** Pressure at a place [Pa]; NaN values where members have none there. */
     public Band pressureAt(Point at) {
-        return band(f -> f.modelFactor() * f.solved().field().at(at.x(), at.y()).orElse(Double.NaN));
+        return band(f -> f.vacuum(f.solved().field().at(at.x(), at.y()).orElse(Double.NaN)));
     }
 
     private Band band(ToDoubleFunction<Forecast> number) {
@@ -100,7 +104,7 @@ public record Outlook(List<Forecast> forecasts) {
             for (int m = 0; m < values.length; m++) {
                 PressureField field = forecasts.get(m).solved().field();
                 counts &= field.counts()[c];
-                values[m] = -forecasts.get(m).modelFactor() * field.pressure()[c];
+                values[m] = counts ? forecasts.get(m).vacuum(-field.pressure()[c]) : Double.NaN;
             }
             out[c] = counts ? number.applyAsDouble(Band.of(values)) : Double.NaN;
         }

@@ -1,6 +1,13 @@
 package slabfield.fit;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import slabfield.field.Progress;
@@ -25,6 +32,8 @@ public final class Profile {
     private final double[] best;
     private final double cost;
     private final HouseModel.Evaluation value;
+    /** What was found so far, by how far the unknown was moved; searched again from elsewhere, it could come out a hair otherwise. */
+    private final Map<Double, Double> depths = new HashMap<>();
     /** Place of the last search, from which the next starts. */
     private double[] last;
 
@@ -39,6 +48,32 @@ public final class Profile {
         cost = o.cost();
         value = o.value();
         last = best;
+    }
+
+    /**
+     * Ranges of all unknowns that are sought for themselves, side by side.
+     *
+     * @param fit whose unknowns they are
+     * @param probability for instance 0.9
+     * @param progress told of each unknown, asked whether to go on
+     * @return by the unknowns' places, in their order
+     * @throws CancellationException where somebody asked to stop
+     */
+    public static SortedMap<Integer, Interval> intervals(Fitted fit, double probability, Progress progress) {
+        int[] sought = IntStream.range(0, fit.parameters().size())
+                .filter(j -> fit.parameters().get(j).kind().sought())
+                .toArray();
+        Interval[] found = new Interval[sought.length];
+        AtomicInteger done = new AtomicInteger();
+        HouseModel.inParallel(sought.length, k -> {
+            if (progress.isCancelled()) return;
+            found[k] = interval(fit, sought[k], probability, progress.stopOnly());
+            progress.step(done.incrementAndGet(), sought.length, Double.NaN);
+        });
+        if (progress.isCancelled()) throw new CancellationException();
+        SortedMap<Integer, Interval> out = new TreeMap<>();
+        for (int k = 0; k < sought.length; k++) out.put(sought[k], found[k]);
+        return out;
     }
 
     /**
@@ -83,6 +118,10 @@ public final class Profile {
     /** Root of twice the misfit's growth with the unknown moved, at most twice z. */
     private double depth(double moved, double z) {
         if (moved == 0) return 0;
+        return depths.computeIfAbsent(moved, m -> searched(m, z));
+    }
+
+    private double searched(double moved, double z) {
         double[] from = last.clone();
         from[parameter] = best[parameter] + moved;
         Optional<LevenbergMarquardt.Outcome<HouseModel.Evaluation>> o = search(from, true, Optional.of(value));

@@ -12,6 +12,7 @@ import slabfield.advice.Range;
 import slabfield.advice.Trials;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.fit.ModelError;
 import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.TestHole;
@@ -79,11 +80,12 @@ public record NextHole(
     }
 
     /** What is read in one house. */
-    private record Read(double weakest, double[] pressures) {
-        Read times(double modelFactor) {
+    private record Read(double strongest, double weakest, double[] pressures) {
+        Read with(ModelError e) {
             return new Read(
-                    modelFactor * weakest,
-                    Arrays.stream(pressures).map(p -> modelFactor * p).toArray());
+                    strongest,
+                    e.pressure(weakest, strongest),
+                    Arrays.stream(pressures).map(p -> e.pressure(p, strongest)).toArray());
         }
     }
 
@@ -152,11 +154,11 @@ public record NextHole(
         List<Scenario> members =
                 coarse.members().stream().map(Houses.Member::house).toList();
         List<Optional<Read>> solved =
-                trials.solve(members, s -> new Read(s.coverage().weakest(), pressures(s, places)));
+                trials.solve(members, s -> new Read(s.strongest(), s.coverage().weakest(), pressures(s, places)));
         List<Read> out = new ArrayList<>();
         for (int m = 0; m < members.size(); m++) {
-            double factor = coarse.members().get(m).modelFactor();
-            solved.get(m).filter(r -> Double.isFinite(r.weakest())).ifPresent(r -> out.add(r.times(factor)));
+            ModelError error = coarse.members().get(m).error();
+            solved.get(m).filter(r -> Double.isFinite(r.weakest())).ifPresent(r -> out.add(r.with(error)));
         }
         if (trials.isCancelled()) throw new IllegalStateException("the search for a hole was stopped");
         if (out.size() < FEWEST)

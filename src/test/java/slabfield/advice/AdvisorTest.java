@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
 import slabfield.field.Result;
+import slabfield.fit.ModelError;
 import slabfield.io.ScenarioReader;
 import slabfield.model.NoDrillArea;
 import slabfield.model.Opening;
@@ -154,21 +155,23 @@ class AdvisorTest {
         List<Suggestion> found = Advisor.suggest(new Houses(plain, members, Houses.Basis.READINGS), 2, Progress.NONE);
         Suggestion first = found.get(0);
         double[] gains = members.stream()
-                .mapToDouble(m -> m.modelFactor()
-                        * (solve(first.measure().apply(m.house())).coverage().weakest()
-                                - solve(m.house()).coverage().weakest()))
+                .mapToDouble(m -> weakest(first.measure().apply(m.house()), m.error()) - weakest(m.house(), m.error()))
                 .toArray();
         Suggestion.Odds odds = first.odds().orElseThrow();
         assertThat(odds.gain().low()).isCloseTo(Range.of(gains).low(), within(1e-3));
         assertThat(odds.gain().high()).isCloseTo(Range.of(gains).high(), within(1e-3));
         long meeting = members.stream()
-                .filter(m -> m.modelFactor() * solve(m.house()).coverage().weakest()
-                        >= plain.target().vacuum())
+                .filter(m -> weakest(m.house(), m.error()) >= plain.target().vacuum())
                 .count();
         assertThat(odds.meetsBefore()).isCloseTo(meeting / 19.0, within(1e-12));
         assertThat(odds.houses()).isEqualTo(19);
         assertThat(found.get(1).odds()).isPresent();
         assertThat(found.get(2).odds()).as("only as many as were asked for").isEmpty();
+    }
+
+    private static double weakest(Scenario house, ModelError error) {
+        Result.Solved s = solve(house);
+        return error.pressure(s.coverage().weakest(), s.strongest());
     }
 
     @Test

@@ -38,8 +38,8 @@ import slabfield.network.SlabSolver;
 /**
  * Houses whose truth is known, to see whether what a suggestion promises is kept. Each house is drawn with usual values; its
  * truth has fill and leaks drawn from the priors, another law for both (inertial loss by Ward, 1964; leaks of exponent 0.65
- * where 0.75 is drawn), fill that differs between six blocks by as much as makes the model's error that which the fit
- * assumes, and cells of half the size. It is read with the errors of
+ * where 0.75 is drawn), fill that differs between six blocks by factors of about 1.5, and cells of half the
+ * size. It is read with the errors of
  * ordinary meters, fitted, and asked for a suggestion; the best one is then done in the truth.
  */
 final class GainStudy {
@@ -52,7 +52,7 @@ final class GainStudy {
 
     private static final double WARD = 0.55;
     /** Standard deviation of the logarithm of a block's permeability. */
-    static final double UNEVEN = 0.4;
+    private static final double UNEVEN = 0.4;
 
     private static final long SEEDS = 7919;
     private static final double UNREST = 0.5;
@@ -161,26 +161,6 @@ final class GainStudy {
                         "block " + out.size(), corners, fill(k * Math.exp(unevenness * random.nextGaussian()))));
             }
         return out;
-    }
-
-    /** How far the pressures of uneven houses lie from those of the same houses with even fill, as a part of them. */
-    static double modelError(int houses, double unevenness) {
-        double sum = 0;
-        int count = 0;
-        for (int number = 0; number < houses; number++) {
-            Random random = new Random(SEEDS * number + 1);
-            Scenario drawn = drawn(8, 7, random);
-            long same = random.nextLong();
-            Result.Solved uneven = Basements.solve(truth(drawn, 8, 7, unevenness, new Random(same)));
-            Result.Solved even = Basements.solve(truth(drawn, 8, 7, 0, new Random(same)));
-            for (int h = 0; h < even.holes().size(); h++) {
-                double p = even.holes().get(h).fanOn().orElseThrow();
-                double off = uneven.holes().get(h).fanOn().orElseThrow() / p - 1;
-                sum += off * off;
-                count++;
-            }
-        }
-        return Math.sqrt(sum / count);
     }
 
     private static Fill fill(double k) {

@@ -40,6 +40,25 @@ class FitVerbTest {
     }
 
     @Test
+    void movesEachUnknownAloneWhenAsked() throws IOException {
+        String house = SmallHouse.in(folder);
+        String part = "Each unknown moved alone";
+        assertThat(Ran.of("fit", house, "--houses", "0").out()).doesNotContain(part);
+        Ran ran = Ran.of("fit", house, "--houses", "0", "--profile");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out().split(part)[1].split("Readings and")[0]).contains("the leak of \"joint\"", " to ");
+        JsonNode root = new ObjectMapper()
+                .readTree(Ran.of("fit", house, "--houses", "0", "--profile", "--json", "-")
+                        .out());
+        JsonNode fill = root.get("unknowns").get(0), exponent = null;
+        for (JsonNode u : root.get("unknowns")) if (u.get("id").asText().startsWith("exponent")) exponent = u;
+        assertThat(fill.get("profile").get("low90").asDouble())
+                .isPositive()
+                .isLessThan(fill.get("profile").get("high90").asDouble());
+        assertThat(exponent.has("profile")).as("not sought for itself").isFalse();
+    }
+
+    @Test
     void refusesKindlyWithoutReadings() throws IOException {
         String none = SmallHouse.TEXT.replaceAll("(?s),\\s*\"stages\": \\[.*\\] }", " }");
         Ran ran = Ran.of("fit", SmallHouse.put(folder, "none.json", none));

@@ -108,8 +108,8 @@ class FillBesideTest {
         assertThat(told.findings().get(leak).standing()).isNotEqualTo(Identifiability.Standing.FOUND);
         assertThat(told.measure())
                 .contains(
-                        "Read a hole right beside the opening: the leak of \"sump\" and the fill around it are told apart"
-                                + " nowhere else.");
+                        "Read a hole right beside the opening, for nowhere else are a leak and the fill around it told apart: the leak"
+                                + " of \"sump\".");
     }
 
     private static double at10(Opening.PowerLaw law) {

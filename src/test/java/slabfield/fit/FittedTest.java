@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
 import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.assertj.core.data.Offset;
@@ -13,7 +17,9 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import slabfield.field.Progress;
+import slabfield.model.FlowReading;
 import slabfield.model.Scenario;
+import slabfield.model.Stage;
 
 /** A synthetic house fitted once: what the fit says of itself, by profile and by ensemble. */
 class FittedTest {
@@ -26,10 +32,13 @@ class FittedTest {
         fit = HouseFit.fit(house.drawn(), Progress.NONE);
     }
 
+    /** The sum of squares is below what one house in a hundred has. */
     @Test
     void explainsWhatWasRead() {
         assertThat(fit.converged()).isTrue();
-        assertThat(fit.chiSquare()).isLessThan(fit.observations().size() * 1.5);
+        assertThat(fit.chiSquare())
+                .isLessThan(new ChiSquaredDistribution(null, fit.observations().size() - fit.fixed())
+                        .inverseCumulativeProbability(0.99));
         assertThat(fit.fixed()).isBetween(1.0, 4.0);
         assertThat(fit.residuals()).hasSameSizeAs(fit.observations());
     }
@@ -44,11 +53,13 @@ class FittedTest {
                 .isCloseTo(fit.misfit().logNorm() - squares / 2 + Math.log(determinant) / 2, Offset.offset(1e-6));
     }
 
-    /** A flow sums over the slab: of it the model misses less than of a pressure. */
+    /** The pit is held at 250 Pa. */
     @Test
-    void theModelsErrorIsLessForFlows() {
+    void readingsCarryTheModelsError() {
         for (Observation o : fit.observations()) {
-            double share = o.what() == Observation.What.FLOW ? 0.03 : 0.1;
+            double share = o.what() == Observation.What.FLOW
+                    ? 0.05
+                    : 0.085 * Math.pow(Math.max(0.25, Math.log(250 / Math.abs(o.measured()))), 0.7);
             assertThat(o.model()).isCloseTo(share * Math.abs(o.measured()), Percentage.withPercentage(1e-6));
         }
         assertThat(fit.observations()).extracting(Observation::what).contains(Observation.What.FLOW);
@@ -79,6 +90,17 @@ class FittedTest {
     }
 
     @Test
+    void allSoughtUnknownsHaveAProfile() {
+        SortedMap<Integer, Interval> all = Profile.intervals(fit, 0.9, Progress.NONE);
+        assertThat(all.keySet()).allMatch(j -> fit.parameters().get(j).kind().sought());
+        assertThat(all).containsKeys(fit.indexOf("fill"), fit.indexOf("soil"));
+        assertThat(all).doesNotContainKey(fit.indexOf("exponent joint"));
+        int fill = fit.indexOf("fill");
+        assertThat(all.get(fill)).isEqualTo(Profile.interval(fit, fill, 0.9, Progress.NONE));
+        assertThat(all.get(fill).holds(fit.value(fill))).isTrue();
+    }
+
+    @Test
     void theEnsembleAgreesWithLaplaceAndKeepsToItsSeed() {
         Ensemble a = Ensemble.of(fit, 40, 5, Progress.NONE), b = Ensemble.of(fit, 40, 5, Progress.NONE);
         for (int m = 0; m < 40; m++)
@@ -92,18 +114,56 @@ class FittedTest {
         assertThat(a.distanceFromLaplace()).isLessThan(1);
     }
 
-    /** 40 draws about 1 of the model's error, a tenth: their mean is known to 0.016, their deviation to a ninth. Of flows 0.03. */
+    /** 40 draws from the standard normal distribution: their mean is known to 0.16, their deviation to a ninth. */
     @Test
     void membersCarryTheModelsError() {
         List<Ensemble.Member> members = Ensemble.of(fit, 40, 5, Progress.NONE).members();
-        Band factors = Band.of(
-                members.stream().mapToDouble(Ensemble.Member::modelFactor).toArray());
-        assertThat(factors.mean()).isCloseTo(1, Offset.offset(0.05));
-        assertThat(factors.deviation()).isBetween(0.07, 0.14);
-        Band flows = Band.of(
-                members.stream().mapToDouble(Ensemble.Member::flowFactor).toArray());
-        assertThat(flows.mean()).isCloseTo(1, Offset.offset(0.015));
-        assertThat(flows.deviation()).isBetween(0.021, 0.042);
+        assertThat(members).allMatch(m -> m.error().noise().equals(fit.noise()));
+        Band pressures =
+                Band.of(members.stream().mapToDouble(m -> m.error().pressures()).toArray());
+        assertThat(pressures.mean()).isCloseTo(0, Offset.offset(0.5));
+        assertThat(pressures.deviation()).isBetween(0.7, 1.4);
+        Band flows =
+                Band.of(members.stream().mapToDouble(m -> m.error().flows()).toArray());
+        assertThat(flows.mean()).isCloseTo(0, Offset.offset(0.5));
+        assertThat(flows.deviation()).isBetween(0.7, 1.4);
+    }
+
+    /**
+     * The model's error of a flow is mostly the same in all stages. Read to 0.1 % in two, the flow of the house as drawn is known to
+     * 5 % sqrt(1 - 2 x 0.9^2/1.9) = 1.9 %, and not only to the 5 % of the model.
+     */
+    @Test
+    void aFlowThatWasReadIsKnownBetterThanTheModel() throws NotFitted {
+        Scenario read = house.drawn()
+                .withStages(
+                        house.drawn().stages().stream().map(FittedTest::exactly).toList());
+        double flow = read.stages().get(0).systems().get(0).flow().orElseThrow();
+        Band exhaust = Ensemble.of(HouseFit.fit(read, Progress.NONE), 60, 5, Progress.NONE)
+                .outlook(UnaryOperator.identity(), Progress.NONE)
+                .exhaust();
+        assertThat(exhaust.deviation() / flow).isBetween(0.012, 0.03);
+        assertThat(exhaust.mean()).isCloseTo(flow, Percentage.withPercentage(3));
+    }
+
+    private static Stage exactly(Stage s) {
+        double flow = s.systems().get(0).flow().orElseThrow();
+        return new Stage(
+                s.id(),
+                s.kind(),
+                s.seals(),
+                s.sources(),
+                s.holes(),
+                List.of(new Stage.SystemReading(
+                        "S",
+                        Optional.of(new FlowReading.Stated(flow, OptionalDouble.of(1e-3 * flow))),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        "")),
+                s.time(),
+                s.notes());
     }
 
     @Test
@@ -115,14 +175,18 @@ class FittedTest {
         // both with the draws of the model's errors
         assertThat(drawn.exhaust().sorted())
                 .containsExactly(drawn.forecasts().stream()
-                        .mapToDouble(f -> e.members().get(f.member()).flowFactor()
-                                * f.solved().flows().exhaust())
+                        .mapToDouble(f -> e.members()
+                                .get(f.member())
+                                .error()
+                                .flow(f.solved().flows().exhaust()))
                         .sorted()
                         .toArray());
         assertThat(drawn.weakest().sorted())
                 .containsExactly(drawn.forecasts().stream()
-                        .mapToDouble(f -> e.members().get(f.member()).modelFactor()
-                                * f.solved().coverage().weakest())
+                        .mapToDouble(f -> e.members()
+                                .get(f.member())
+                                .error()
+                                .pressure(f.solved().coverage().weakest(), 250))
                         .sorted()
                         .toArray());
         double[] low = drawn.quantile(0.05), high = drawn.quantile(0.95), chance = drawn.chanceOf(5);

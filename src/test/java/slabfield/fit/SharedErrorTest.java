@@ -75,9 +75,10 @@ class SharedErrorTest {
 
     @Test
     void whatIsSharedLiesBetweenTheAnswers() throws Exception {
-        double even = SyntheticHouses.modelErrorShared(FIRST, HOUSES);
-        double near = SyntheticHouses.modelErrorTogether(FIRST, HOUSES, 0, NEAR),
-                far = SyntheticHouses.modelErrorTogether(FIRST, HOUSES, FAR, Double.POSITIVE_INFINITY);
+        List<SyntheticHouses.Left> left = SyntheticHouses.left(FIRST, HOUSES);
+        double even = SyntheticHouses.modelErrorShared(left);
+        double near = SyntheticHouses.modelErrorTogether(FIRST, left, 0, NEAR),
+                far = SyntheticHouses.modelErrorTogether(FIRST, left, FAR, Double.POSITIVE_INFINITY);
         double[] shares = evidence(SHARES, s -> h -> h.logEvidence(s, NoiseModel.REACH));
         double[] reaches = evidence(REACHES, r -> h -> h.logEvidence(NoiseModel.SHARED, r));
         if (LONG) write(even, near, far, shares, reaches);
@@ -110,7 +111,7 @@ class SharedErrorTest {
                         + " [fit-coverage.md](fit-coverage.md), whose seeds are others. Each is read as found and with its sump closed."
                         + " Two stages share %.2f of the model's variance at a hole, two holes the more the nearer they are, fallen to"
                         + " 1/e at %.0f m. Made by `SharedErrorTest` with `-Dslabfield.long=true`.%n%n"
-                        + "- Of what the best even fill leaves of the true vacuums, with leaks as they are, both stages share %.2f (part of"
+                        + "- Of what the best even fill leaves of the true vacuums, over what [falls of their suction](model-error.md) let expect, with leaks as they are, both stages share %.2f (part of"
                         + " the mean square). That frees too little: in a fit the leaks follow too.%n"
                         + "- Of the same, two holes have in common %.2f of the mean square where they are less than %.1f m apart, and %.2f from"
                         + " %.0f m on.%n"

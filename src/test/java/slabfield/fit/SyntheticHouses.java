@@ -1,12 +1,15 @@
 package slabfield.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -47,7 +50,7 @@ import slabfield.network.SlabSolver;
 record SyntheticHouses(Scenario drawn, Scenario truth) {
     static final double FINE = 0.1, COARSE = 0.2;
     private static final double FILL = 2e-8, SOIL = 1e-6, SUMP_AREA = 1.5e-3, JOINT_WIDTH = 0.6e-3, THICKNESS = 0.1;
-    private static final double NOISE = 0.5, FLOW_ERROR = 0.1, PATCHES = 0.85, INERTIAL = 1500;
+    private static final double NOISE = 0.5, FLOW_ERROR = 0.1, PATCHES = 0.85, INERTIAL = 1500, HELD = 250;
     private static final int HOLES = 6;
 
     static SyntheticHouses of(long seed) {
@@ -55,63 +58,98 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
     }
 
     /**
-     * What no unknown explains of the readings of the houses: how far they lie from those of the same houses with the even fill
-     * that comes nearest to them all, as a part of them; the root of the mean square over all holes and both stages.
+     * What even fill leaves of one house: that which comes nearest to its vacuums, with the leaks as they are.
+     *
+     * @param fall of each hole from the suction, ln(p0/p) of the truth; all holes as drawn, then all with the sump closed
+     * @param vacuums how far the even fill's are from the truth's, as a part of them, in the same order
+     * @param flows ln of the truth's exhaust over the even fill's: as drawn, with the sump closed, and finished
      */
-    static double modelError(long from, int houses) {
-        double sum = 0;
-        for (long seed = from; seed < from + houses; seed++) for (double r : leftByEvenFill(seed)) sum += r * r;
-        return Math.sqrt(sum / (2 * houses * HOLES));
+    record Left(double[] fall, double[] vacuums, double[] flows) {
+        /** A hole's part of the vacuum over (ln(p0/p))^power, falls below the least counting as that. */
+        double scaled(int i, double power) {
+            return vacuums[i] / Math.pow(Math.max(NoiseModel.LEAST_FALL, fall[i]), power);
+        }
+
+        static Left of(long seed) {
+            Scenario truth = SyntheticHouses.of(seed, PATCHES).truth().withCellSize(COARSE);
+            Scenario even = SyntheticHouses.of(seed, 0).truth().withCellSize(COARSE);
+            double[] uneven = logarithms(truth);
+            double nearest = new BrentOptimizer(1e-6, 1e-3)
+                    .optimize(
+                            new MaxEval(100),
+                            GoalType.MINIMIZE,
+                            new SearchInterval(-1.5, 1.5),
+                            new UnivariateObjectiveFunction(x -> missed(uneven, logarithms(filled(even, Math.exp(x))))))
+                    .getPoint();
+            Scenario found = filled(even, Math.exp(nearest));
+            double[] predicted = logarithms(found);
+            return new Left(
+                    Arrays.stream(uneven).map(p -> Math.log(HELD) - p).toArray(),
+                    IntStream.range(0, uneven.length)
+                            .mapToDouble(i -> Math.expm1(predicted[i] - uneven[i]))
+                            .toArray(),
+                    Stream.<UnaryOperator<Scenario>>of(
+                                    UnaryOperator.identity(),
+                                    h -> h.withSeal("sump", closed()),
+                                    SyntheticHouses::finished)
+                            .mapToDouble(h -> Math.log(exhaust(h.apply(truth)) / exhaust(h.apply(found))))
+                            .toArray());
+        }
+
+        private static double exhaust(Scenario house) {
+            return solved(house).flows().exhaust();
+        }
+    }
+
+    /** That of so many houses. */
+    static List<Left> left(long from, int houses) {
+        return LongStream.range(from, from + houses)
+                .parallel()
+                .mapToObj(Left::of)
+                .toList();
+    }
+
+    /** The model's own error of a vacuum that has fallen to 1/e of the suction, as a part of it: what even fill leaves, root of the mean square over all holes and both stages. */
+    static double modelError(List<Left> houses, double power) {
+        return Math.sqrt(houses.stream()
+                .flatMapToDouble(l -> IntStream.range(0, l.vacuums().length).mapToDouble(i -> l.scaled(i, power)))
+                .map(r -> r * r)
+                .average()
+                .orElseThrow());
     }
 
     /** Part of the square of that error that is the same at one hole in both stages. */
-    static double modelErrorShared(long from, int houses) {
+    static double modelErrorShared(List<Left> houses) {
         double both = 0, all = 0;
-        for (long seed = from; seed < from + houses; seed++) {
-            double[] r = leftByEvenFill(seed);
+        for (Left l : houses) {
             for (int h = 0; h < HOLES; h++) {
-                both += r[h] * r[h + HOLES];
-                all += (r[h] * r[h] + r[h + HOLES] * r[h + HOLES]) / 2;
+                double a = l.scaled(h, NoiseModel.POWER), b = l.scaled(h + HOLES, NoiseModel.POWER);
+                both += a * b;
+                all += (a * a + b * b) / 2;
             }
         }
         return both / all;
     }
 
     /** What that error at two holes has in common where they lie so far apart [m], over its mean square. */
-    static double modelErrorTogether(long from, int houses, double least, double most) {
+    static double modelErrorTogether(long from, List<Left> houses, double least, double most) {
         double both = 0, all = 0;
         int pairs = 0;
-        for (long seed = from; seed < from + houses; seed++) {
-            double[] r = leftByEvenFill(seed);
-            List<TestHole> holes = of(seed).drawn().testHoles();
+        for (int k = 0; k < houses.size(); k++) {
+            Left l = houses.get(k);
+            List<TestHole> holes = of(from + k).drawn().testHoles();
             for (int h = 0; h < HOLES; h++) {
-                all += r[h] * r[h] / HOLES;
+                double r = l.scaled(h, NoiseModel.POWER);
+                all += r * r / HOLES;
                 for (int g = 0; g < h; g++) {
                     double d = holes.get(g).at().distanceTo(holes.get(h).at());
                     if (d < least || d >= most) continue;
-                    both += r[h] * r[g];
+                    both += r * l.scaled(g, NoiseModel.POWER);
                     pairs++;
                 }
             }
         }
-        return both / pairs / (all / houses);
-    }
-
-    /** How far the even fill that comes nearest is from the vacuums, as a part of them: all holes as drawn, then all with the sump closed. */
-    private static double[] leftByEvenFill(long seed) {
-        double[] uneven = logarithms(of(seed, PATCHES).truth());
-        Scenario even = of(seed, 0).truth();
-        double nearest = new BrentOptimizer(1e-6, 1e-3)
-                .optimize(
-                        new MaxEval(100),
-                        GoalType.MINIMIZE,
-                        new SearchInterval(-1.5, 1.5),
-                        new UnivariateObjectiveFunction(x -> missed(uneven, logarithms(filled(even, Math.exp(x))))))
-                .getPoint();
-        double[] predicted = logarithms(filled(even, Math.exp(nearest)));
-        return IntStream.range(0, uneven.length)
-                .mapToDouble(i -> Math.expm1(predicted[i] - uneven[i]))
-                .toArray();
+        return both / pairs / (all / houses.size());
     }
 
     private static double missed(double[] readings, double[] predicted) {
@@ -159,7 +197,7 @@ record SyntheticHouses(Scenario drawn, Scenario truth) {
                 0,
                 Air.STANDARD,
                 List.of(new SuctionPoint(
-                        "S", pit, Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-250), false)),
+                        "S", pit, Optional.empty(), new SuctionPoint.Pit(0.15), new Source.Pressure(-HELD), false)),
                 holes,
                 List.of(),
                 Target.COMMON_PRACTICE,

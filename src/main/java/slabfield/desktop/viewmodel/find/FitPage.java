@@ -3,6 +3,7 @@ package slabfield.desktop.viewmodel.find;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 import slabfield.desktop.viewmodel.Edit;
 import slabfield.desktop.viewmodel.HouseSearch;
@@ -20,6 +21,7 @@ import slabfield.fit.NotFitted;
 import slabfield.fit.Observation;
 import slabfield.fit.Outlook;
 import slabfield.fit.Parameter;
+import slabfield.fit.Profile;
 import slabfield.model.Scenario;
 
 /** Fill and leaks that explain the readings, what the readings cannot tell, and how sure the map is. */
@@ -34,6 +36,11 @@ final class FitPage extends Asked<FitPage.Found> {
 
     /** A fit with what follows from it. */
     record Found(Fitted fit, Identifiability known, Outlook outlook) {}
+
+    /** A fit's unknowns, each moved by itself. */
+    private record Moved(Fitted fit, SortedMap<Integer, Interval> ranges) {}
+
+    private final HouseSearch<Moved> moved;
 
     FitPage(Workbench bench, Explained explained, TaskRunner runner) {
         super(
@@ -52,6 +59,63 @@ final class FitPage extends Asked<FitPage.Found> {
                         "Fit again."),
                 f -> Words.count(f.fit().observations().size(), "number", "numbers") + " read, "
                         + f.outlook().forecasts().size() + " houses that explain them.");
+        moved = new HouseSearch<>(
+                bench.document(),
+                (house, progress) -> move(explained, house, progress),
+                runner,
+                new HouseSearch.Phrases(
+                        "Then, or instead: moves each unknown by itself and fits all others anew; nothing is changed.",
+                        "Moving each unknown by itself",
+                        "search for ranges",
+                        "Move each unknown again."),
+                m -> Words.count(m.ranges().size(), "unknown", "unknowns") + " moved, each by itself.");
+    }
+
+    private static Moved move(Explained explained, Scenario house, Progress progress) throws NotFitted {
+        Fitted fit = explained.fit(house, Phases.part(progress, 0, 0.3));
+        return new Moved(fit, Profile.intervals(fit, Identifiability.PROBABILITY, Phases.part(progress, 0.3, 1)));
+    }
+
+    @Override
+    public List<Job> jobs() {
+        return List.of(
+                job(),
+                new Job(
+                        "Move each unknown alone",
+                        moved,
+                        () -> moved.start("There is no suction point yet, so there is nothing to fit.")));
+    }
+
+    @Override
+    public boolean stale() {
+        return search.outOfDate().get();
+    }
+
+    /** What the fit says, and the ranges of the unknowns moved alone as long as the house is the one that they are of. */
+    @Override
+    public Sheet sheet() {
+        Sheet fit = super.sheet();
+        Optional<Moved> now = moved.found().get().filter(m -> !moved.outOfDate().get());
+        if (now.isEmpty()) return fit;
+        List<Sheet.Table> tables = new ArrayList<>(fit.tables());
+        tables.add(Math.min(1, tables.size()), alone(now.get()));
+        return new Sheet(fit.headline(), fit.words(), tables, fit.acts());
+    }
+
+    private Sheet.Table alone(Moved m) {
+        List<Sheet.Row> rows = m.ranges().entrySet().stream()
+                .map(r -> {
+                    Parameter p = m.fit().parameters().get(r.getKey());
+                    return Sheet.Row.of(Amounts.capital(p.words()), amounts().of(p, r.getValue()));
+                })
+                .toList();
+        return new Sheet.Table(
+                "Each unknown moved alone, all others fitted anew",
+                List.of(Sheet.Column.words("Unknown", 260), Sheet.Column.number("90 % range", 225)),
+                rows,
+                List.of(
+                        "Within it the readings are still explained about as well as at best. It may be lopsided, which the range of the fit"
+                                + " cannot."));
     }
 
     private static Found find(Explained explained, Scenario house, Progress progress) throws NotFitted {

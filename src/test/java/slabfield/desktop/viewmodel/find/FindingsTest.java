@@ -57,7 +57,7 @@ class FindingsTest {
     }
 
     private Sheet run(String title) {
-        turnTo(title).jobs().forEach(j -> j.start().run());
+        turnTo(title).jobs().stream().limit(1).forEach(j -> j.start().run());
         return findings.sheet().get();
     }
 
@@ -130,8 +130,29 @@ class FindingsTest {
     }
 
     @Test
+    void eachUnknownIsMovedAloneWhenAskedFor() {
+        Job move = turnTo("Fit").jobs().get(1);
+        move.start().run();
+        Sheet alone = findings.sheet().get();
+        assertThat(alone.tables()).hasSize(1);
+        assertThat(alone.tables().get(0).title()).startsWith("Each unknown moved alone");
+        String fill = row(alone, 0, "permeability of the fill").cells().get(1);
+        assertThat(fill).contains(" to ");
+        Sheet both = run("Fit");
+        assertThat(both.tables()).hasSize(3);
+        assertThat(row(both, 1, "permeability of the fill").cells().get(1)).isEqualTo(fill);
+        bench.document().edit(slabfield.desktop.viewmodel.Edit.of("truth", ReadHouse::truth));
+        assertThat(findings.sheet().get().tables())
+                .as("ranges of another house")
+                .hasSize(2);
+        bench.document().undo();
+        assertThat(findings.sheet().get().tables()).hasSize(3);
+    }
+
+    @Test
     void aFitSaysWhatToMeasureWhereTheReadingsCannotTell() {
-        Scenario noFlow = READ.withStages(READ.stages().stream()
+        Scenario read = ReadHouse.withReadings(new Point(1.6, 2), new Point(3, 3.6));
+        Scenario noFlow = read.withStages(read.stages().stream()
                 .map(s -> new slabfield.model.Stage(
                         s.id(), s.kind(), s.seals(), s.sources(), s.holes(), List.of(), s.time(), s.notes()))
                 .toList());

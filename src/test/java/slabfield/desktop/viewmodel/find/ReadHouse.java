@@ -27,7 +27,18 @@ public final class ReadHouse {
 
     /** As drawn, with four holes, an area kept from drilling and all that was read in the true house. */
     public static Scenario withReadings() {
+        return withReadings(drawn());
+    }
+
+    /** The same with further holes. */
+    static Scenario withReadings(Point... more) {
         Scenario drawn = drawn();
+        List<TestHole> holes = new ArrayList<>(drawn.testHoles());
+        for (Point p : more) holes.add(new TestHole("T" + (holes.size() + 1), p, ""));
+        return withReadings(drawn.withTestHoles(holes));
+    }
+
+    private static Scenario withReadings(Scenario drawn) {
         Result.Solved truth = (Result.Solved) SlabSolver.solve(truth(drawn), Progress.NONE);
         List<Stage.HoleReading> holes = truth.holes().stream()
                 .map(h -> new Stage.HoleReading(
