@@ -17,6 +17,7 @@ import slabfield.fit.Fitted;
 import slabfield.fit.HouseFit;
 import slabfield.fit.InertialNotDrawn;
 import slabfield.fit.Interval;
+import slabfield.fit.NoiseModel;
 import slabfield.fit.NotFitted;
 import slabfield.fit.Observation;
 import slabfield.model.Scenario;
@@ -31,6 +32,12 @@ import slabfield.model.Scenario;
 public final class Diagnoser {
     /** Probability from which a cause is told: four to one against all others. */
     public static final double TOLD = 0.8;
+
+    /**
+     * Errors by which explanations are weighed. Beside the pit too the model is no better than where the suction has fallen to 1/e: cells
+     * are coarse, and a cause is tried at a few places of which none is quite the true one.
+     */
+    static final NoiseModel NOISE = new NoiseModel(NoiseModel.USUAL.fallShare(), NoiseModel.USUAL.flowShare(), 1);
 
     /** Mean squared residual beyond which even the best explanation is no explanation. */
     static final double UNEXPLAINED = 5;
@@ -93,7 +100,7 @@ public final class Diagnoser {
 
     private Diagnosis weigh() throws NotFitted {
         steps.fitting(all.get(0));
-        Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), steps.stopOnly());
+        Fitted drawn = HouseFit.fit(house, all.get(0).unknowns(), NOISE, steps.stopOnly());
         steps.fitted();
         List<Explanation> worth = new ArrayList<>();
         for (List<Explanation> same : byCause().values())
@@ -138,7 +145,7 @@ public final class Diagnoser {
     private Optional<Fitted> fit(Explanation e) {
         steps.fitting(e);
         try {
-            return Optional.of(HouseFit.fit(e.house(), e.unknowns(), steps.stopOnly()));
+            return Optional.of(HouseFit.fit(e.house(), e.unknowns(), NOISE, steps.stopOnly()));
         } catch (NotFitted unsolved) {
             return Optional.empty();
         } finally {

@@ -14,8 +14,9 @@ package slabfield.fit;
  * @param fallShare s, the deviation of a pressure that has fallen to 1/e of the suction, as a part of it; not below 0
  * @param flowShare standard deviation of the model for flows, as a part of them, which sum over the whole slab and whose leaks
  *     are unknowns themselves; not below 0
+ * @param leastFall logarithm of a fall below which the error of a pressure gets no smaller, above 0
  */
-public record NoiseModel(double fallShare, double flowShare) {
+public record NoiseModel(double fallShare, double flowShare, double leastFall) {
     /**
      * The share of pressures is an assumption: no set of real houses was at hand to measure it. That of flows belongs to it: it
      * is what readings of made houses have beyond their meters, whose fill is so uneven that pressures differ by that share.
@@ -46,8 +47,13 @@ public record NoiseModel(double fallShare, double flowShare) {
     private static final double MOST_FALL = 15;
 
     public NoiseModel {
-        if (!(fallShare >= 0) || !(flowShare >= 0))
-            throw new IllegalArgumentException("the model's shares must not be below 0");
+        if (!(fallShare >= 0) || !(flowShare >= 0) || !(leastFall > 0))
+            throw new IllegalArgumentException("the model's shares must not be below 0, and the least fall above it");
+    }
+
+    /** With the usual least fall. */
+    public NoiseModel(double fallShare, double flowShare) {
+        this(fallShare, flowShare, LEAST_FALL);
     }
 
     /**
@@ -59,7 +65,7 @@ public record NoiseModel(double fallShare, double flowShare) {
     public double shareAt(double pressure, double strongest) {
         if (!(strongest > 0)) return fallShare;
         double fall = pressure == 0 ? Double.POSITIVE_INFINITY : Math.log(strongest / Math.abs(pressure));
-        return fallShare * Math.pow(Math.max(LEAST_FALL, Math.min(MOST_FALL, fall)), POWER);
+        return fallShare * Math.pow(Math.max(leastFall, Math.min(MOST_FALL, fall)), POWER);
     }
 
     /** The model's share of the standard deviation of what is no pressure at a hole that a fan makes. */

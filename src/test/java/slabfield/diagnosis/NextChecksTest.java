@@ -45,7 +45,7 @@ class NextChecksTest {
     private static Fitted fitted(Scenario house, Cause cause) throws NotFitted {
         List<Explanation> all = Explanations.of(house);
         Explanation e = all.stream().filter(x -> x.cause() == cause).findFirst().orElseThrow();
-        return HouseFit.fit(e.house(), e.unknowns(), Progress.NONE);
+        return HouseFit.fit(e.house(), e.unknowns(), Diagnoser.NOISE, Progress.NONE);
     }
 
     /** With the door open nothing drives air through the layer of that house, so the difference is all that the hole shows. */
