@@ -18,8 +18,8 @@ package slabfield.fit;
  */
 public record NoiseModel(double fallShare, double flowShare, double leastFall) {
     /**
-     * The share of pressures is an assumption: no set of real houses was at hand to measure it. That of flows belongs to it: it
-     * is what readings of made houses have beyond their meters, whose fill is so uneven that pressures differ by that share.
+     * Assumptions: no set of real houses was at hand to measure them. They are what made houses show that have patches of other fill
+     * (validation/studies/model-error.md); of flows between what half of those houses and what all of them do.
      */
     public static final NoiseModel USUAL = new NoiseModel(0.085, 0.05);
 
