@@ -26,7 +26,10 @@ public record NoiseModel(double fallShare, double flowShare, double leastFall) {
     /** Readings held against the model as if it were exact. */
     public static final NoiseModel METER_ONLY = new NoiseModel(0, 0);
 
-    /** Power of the fall, between 1/2 of patches that have nothing in common and 1 of fill that is other everywhere; it is what made houses show (validation/studies/model-error.md). */
+    /**
+     * Power of the fall, between 1/2 of patches that have nothing in common and 1 of fill that is other everywhere; it is what made
+     * houses show (validation/studies/model-error.md).
+     */
     static final double POWER = 0.7;
 
     /**
@@ -41,7 +44,7 @@ public record NoiseModel(double fallShare, double flowShare, double leastFall) {
      */
     static final double REACH = 2;
 
-    /** Fall below which the model\'s error gets no smaller: a patch of other fill may lie beside the pit too. */
+    /** Fall below which the model's error gets no smaller: a patch of other fill may lie beside the pit too. */
     static final double LEAST_FALL = 0.25;
     /** Fall beyond which nothing is left of any suction that a fan can make. */
     private static final double MOST_FALL = 15;
