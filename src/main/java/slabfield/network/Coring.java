@@ -167,9 +167,20 @@ final class Coring {
 
     /** Empty when cancelled. */
     Optional<PlacementMap> map() {
-        int[] tried =
-                IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
-        Samples samples = samples(tried);
+        int[] tried = places();
+        return map(tried, samples(tried));
+    }
+
+    /** Places at which a pit can be. */
+    int[] places() {
+        return IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
+    }
+
+    /**
+     * The map by samples that were taken before. Samples taken again differ a little, as a thread's solves begin from the factor that it
+     * had last.
+     */
+    Optional<PlacementMap> map(int[] tried, Samples samples) {
         Sums sums = new Sums(cellOf.length);
         int[] placeOf = new int[state.at().length];
         for (int p : tried) placeOf[unknown(cellOf[p])] = p;

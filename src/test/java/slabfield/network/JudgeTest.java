@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slabfield.field.Progress;
@@ -29,11 +28,9 @@ class JudgeTest {
                 .scenario();
         var question = new PlacementMap.Question(new SuctionPoint.Pit(0.15), new Source.Pressure(pressure), 0.3);
         Coring house = Coring.of(s, question, Progress.NONE).orElseThrow();
-        int[] tried = IntStream.range(0, house.cellOf.length)
-                .filter(p -> house.cellOf[p] >= 0)
-                .toArray();
-        PlacementMap map = house.map().orElseThrow();
+        int[] tried = house.places();
         Samples samples = house.samples(tried);
+        PlacementMap map = house.map(tried, samples).orElseThrow();
         assertThat(tried.length).isGreaterThan(500);
         int partly = 0;
         for (int k = 0; k < tried.length; k += 7) {
