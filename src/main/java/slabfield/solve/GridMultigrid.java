@@ -171,7 +171,7 @@ public final class GridMultigrid implements Preconditioner {
      * Solves A x = b.
      *
      * @param b right-hand side over all cells; read at active ones
-     * @param x start, and then the answer; 0 at inactive cells. The start's black cells do not matter
+     * @param x start, and then the answer, another array than b; 0 at inactive cells. The start's black cells do not matter
      * @param tolerance wanted |b - A x| / |b|
      * @param limit on the number of iterations
      * @param watch told of each iteration's running residual, which is within a few parts in a thousand of the true one

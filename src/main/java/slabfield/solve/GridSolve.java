@@ -70,7 +70,9 @@ final class GridSolve {
 
         private double length;
         /** Residual by the running sums. */
-        private double running;
+        private double running = Double.POSITIVE_INFINITY;
+        /** Whether the answer at hand has been written out. */
+        private boolean answered;
 
         Share(int me) {
             this.me = me;
@@ -88,7 +90,7 @@ final class GridSolve {
             for (int j = from; j < to; j++) {
                 system.takeRed(j, answer, grid.x[j]);
             }
-            norm = Math.sqrt(total(system.squared(b, from, to)));
+            norm = Math.sqrt(total(system.squared(b, grid.operator.active(), from, to)));
             scale = norm > 0 ? 1 / norm : 1;
             double last = Double.POSITIVE_INFINITY;
             boolean carriedOn = false;
@@ -125,7 +127,9 @@ final class GridSolve {
         }
 
         private void finish(Ending end, double residual) {
-            system.answer(b, grid.x, answer, from, to);
+            if (!answered) {
+                system.answer(b, grid.x, answer, from, to);
+            }
             if (me == 0) {
                 ending = end;
                 iterations = done;
@@ -133,9 +137,12 @@ final class GridSolve {
             }
         }
 
+        /** Takes the answer, too, where that looks like the last of it. */
         private double residual() {
             double[][] exact = grid.exact == null ? null : grid.exactResidual;
-            return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, exact, from, to)));
+            answered = running <= tolerance * norm;
+            double[] taking = answered ? answer : null;
+            return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, exact, taking, from, to)));
         }
 
         /** Brings every closed room to its right level; returns the residual then. */

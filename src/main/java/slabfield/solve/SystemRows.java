@@ -33,74 +33,100 @@ final class SystemRows {
 
     /** Red cells of row j of a vector over all cells. */
     void takeRed(int j, double[] from, double[] red) {
-        take(j, from, (j & 1) != 0 ? 0 : 1, red);
-    }
-
-    private void takeBlack(int j, double[] from, double[] blackRow) {
-        take(j, from, (j & 1) != 0 ? 1 : 0, blackRow);
-    }
-
-    private void take(int j, double[] from, int column, double[] to) {
-        int at = (j - 1) * grid.columns;
-        for (int i = column; i < grid.columns; i += 2) {
-            to[i / 2 + 1] = from[at + i];
+        int column = redColumn(j);
+        int at = (j - 1) * grid.columns + column - 2;
+        int end = elements(column) + 1;
+        for (int k = 1; k < end; k++) {
+            red[k] = from[at + 2 * k];
         }
+    }
+
+    /** Column of the first red cell of a row. */
+    private static int redColumn(int j) {
+        return (j & 1) != 0 ? 0 : 1;
+    }
+
+    /** Number of cells of a row in every second column from this one on. */
+    private int elements(int column) {
+        return (grid.columns - column + 1) / 2;
+    }
+
+    /** Every second cell of row j, 0 where {@code inUse} is 0. */
+    private void take(int j, double[] from, int column, double[] inUse, double[] to) {
+        int at = (j - 1) * grid.columns + column - 2;
+        int end = Math.min(grid.end[j], elements(column) + 1);
+        for (int k = grid.first[j]; k < end; k++) {
+            to[k] = inUse[k] > 0 ? from[at + 2 * k] : 0;
+        }
+        // The last element stands for a column too many where there is none of this colour.
+        to[end] = 0;
     }
 
     /** Sum of squares over active cells of rows from .. to - 1. */
-    double squared(double[] b, int from, int to) {
+    double squared(double[] b, boolean[] active, int from, int to) {
+        int c = (from - 1) * grid.columns;
+        int end = (to - 1) * grid.columns;
         double s = 0;
         double t = 0;
-        for (int j = from; j < to; j++) {
-            takeRed(j, b, redPart);
-            takeBlack(j, b, blackPart);
-            double[] red = grid.red[j];
-            double[] blacks = grid.black[j];
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                s += red[k] > 0 ? redPart[k] * redPart[k] : 0;
-                t += blacks[k] > 0 ? blackPart[k] * blackPart[k] : 0;
-            }
+        for (; c + 1 < end; c += 2) {
+            double v = active[c] ? b[c] : 0;
+            double w = active[c + 1] ? b[c + 1] : 0;
+            s += v * v;
+            t += w * w;
         }
-        return s + t;
+        return s + t + (c < end && active[c] ? b[c] * b[c] : 0);
     }
 
     private double[] row(double[][] all, int j) {
         return j < 1 || j > rows ? zero : all[j];
     }
 
-    /** Black row j, exact for the red ones: B^-1 (b + C' x), b null for 0. */
+    /** Black row j, exact for the red ones: B^-1 (b + C' x). */
     private double[] blackRow(int j, double[][] x, double[] b) {
         if (j < 1 || j > rows) {
             return zero;
         }
         double[] y = black[j & (RING - 1)];
         grid.black(j, row(x, j - 1), x[j], row(x, j + 1), y, shifted);
-        if (b != null) {
-            takeBlack(j, b, blackPart);
-            double[] inverse = grid.black[j];
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                y[k] += inverse[k] * blackPart[k];
-            }
-        }
+        take(j, b, 1 - redColumn(j), grid.black[j], blackPart);
+        addProduct(y, grid.black[j], blackPart, grid.first[j], grid.end[j]);
         return y;
+    }
+
+    private static void addProduct(double[] y, double[] v, double[] w, int from, int to) {
+        for (int k = from; k < to; k++) {
+            y[k] += v[k] * w[k];
+        }
     }
 
     /**
      * out = red part of b - A x, times scale, with black cells exact for the red ones; returns |b - A x|^2.
      *
      * @param exact takes the same in double precision, where not null
+     * @param answer takes x and the black cells, where not null
      */
-    double residual(double[] b, double[][] x, double scale, float[][] out, double[][] exact, int from, int to) {
+    double residual(
+            double[] b,
+            double[][] x,
+            double scale,
+            float[][] out,
+            double[][] exact,
+            double[] answer,
+            int from,
+            int to) {
         double s = 0;
         double[] below = blackRow(from - 1, x, b);
         double[] here = blackRow(from, x, b);
         for (int j = from; j < to; j++) {
             double[] above = blackRow(j + 1, x, b);
             grid.red(j, below, here, above, redRow, shifted);
-            takeRed(j, b, redPart);
+            take(j, b, redColumn(j), grid.red[j], redPart);
             s += unbalanced(grid.red[j], x[j], scale, out[j], grid.first[j], grid.end[j]);
             if (exact != null) {
                 System.arraycopy(redRow, 0, exact[j], 0, exact[j].length);
+            }
+            if (answer != null) {
+                put(j, x[j], here, answer);
             }
             below = here;
             here = above;
@@ -109,14 +135,36 @@ final class SystemRows {
     }
 
     private double unbalanced(double[] d, double[] x, double scale, float[] out, int from, int to) {
-        double s = 0;
         for (int k = from; k < to; k++) {
-            double r = d[k] > 0 ? redRow[k] + redPart[k] - d[k] * x[k] : 0;
-            s += r * r;
-            redRow[k] = r * scale;
+            redRow[k] += redPart[k] - d[k] * x[k];
+        }
+        double s = squares(redRow, from, to);
+        for (int k = from; k < to; k++) {
+            redRow[k] *= scale;
+        }
+        for (int k = from; k < to; k++) {
             out[k] = (float) redRow[k];
         }
         return s;
+    }
+
+    /** In four sums, as one would wait for each of its additions. */
+    private static double squares(double[] v, int from, int to) {
+        double s = 0;
+        double t = 0;
+        double u = 0;
+        double w = 0;
+        int k = from;
+        for (; k + 3 < to; k += 4) {
+            s += v[k] * v[k];
+            t += v[k + 1] * v[k + 1];
+            u += v[k + 2] * v[k + 2];
+            w += v[k + 3] * v[k + 3];
+        }
+        for (; k < to; k++) {
+            s += v[k] * v[k];
+        }
+        return (s + t) + (u + w);
     }
 
     /** out = b + C B^-1 (black part of b), times scale: the right-hand side of the reduced system. */
@@ -126,9 +174,9 @@ final class SystemRows {
         for (int j = from; j < to; j++) {
             double[] above = reducedBlack(j + 1, b);
             grid.red(j, below, here, above, redRow, shifted);
-            takeRed(j, b, redPart);
+            take(j, b, redColumn(j), grid.red[j], redPart);
             for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                out[j][k] = grid.red[j][k] > 0 ? (float) ((redRow[k] + redPart[k]) * scale) : 0;
+                out[j][k] = (float) ((redRow[k] + redPart[k]) * scale);
             }
             below = here;
             here = above;
@@ -140,7 +188,7 @@ final class SystemRows {
             return zero;
         }
         double[] y = black[j & (RING - 1)];
-        takeBlack(j, b, blackPart);
+        take(j, b, 1 - redColumn(j), grid.black[j], blackPart);
         for (int k = grid.first[j]; k < grid.end[j]; k++) {
             y[k] = grid.black[j][k] * blackPart[k];
         }
@@ -150,20 +198,31 @@ final class SystemRows {
     /** Writes the red cells and the black ones that follow from them and b into a vector over all cells. */
     void answer(double[] b, double[][] x, double[] out, int from, int to) {
         for (int j = from; j < to; j++) {
-            double[] y = blackRow(j, x, b);
-            int at = (j - 1) * grid.columns;
-            Arrays.fill(out, at, at + grid.columns, 0);
-            int red = (j & 1) != 0 ? 0 : 1;
-            for (int k = grid.first[j]; k < grid.end[j]; k++) {
-                int column = 2 * k - 2;
-                if (grid.red[j][k] > 0) {
-                    out[at + column + red] = x[j][k];
-                }
-                if (grid.black[j][k] > 0) {
-                    out[at + column + 1 - red] = y[k];
-                }
-            }
+            put(j, x[j], blackRow(j, x, b), out);
         }
+    }
+
+    private void put(int j, double[] reds, double[] blacks, double[] out) {
+        boolean redFirst = redColumn(j) == 0;
+        putColumns(j, redFirst ? reds : blacks, redFirst ? blacks : reds, out);
+    }
+
+    /** Row j from its even and its odd columns; 0 beyond those in use. */
+    private void putColumns(int j, double[] even, double[] odd, double[] out) {
+        int at = (j - 1) * grid.columns;
+        int first = grid.first[j];
+        int end = Math.min(grid.end[j], grid.columns / 2 + 1);
+        int k = first;
+        for (; k < end; k++) {
+            out[at + 2 * k - 2] = even[k];
+            out[at + 2 * k - 1] = odd[k];
+        }
+        int done = 2 * k - 2;
+        if (k < grid.end[j] && done < grid.columns) {
+            out[at + done++] = even[k];
+        }
+        Arrays.fill(out, at, at + 2 * first - 2, 0);
+        Arrays.fill(out, at + done, at + grid.columns, 0);
     }
 
     /** out = z times scale. */

@@ -255,6 +255,35 @@ class GridMultigridTest {
         }
     }
 
+    /** Whatever stands in the right-hand side where there is no cell, even columns or odd: it is not read, and the answer there is 0. */
+    @ParameterizedTest
+    @CsvSource({"41,37,1", "64,50,2"})
+    void noCellsRightHandSideIsNotRead(int columns, int rows, int threads) {
+        GridOperator grid = grid(columns, rows, 1, 0.3, 1e-2, 5);
+        double[] b = someRightHandSide(grid);
+        double[] marred = b.clone();
+        for (int c = 0; c < b.length; c++) {
+            if (!grid.active()[c]) {
+                marred[c] = Double.NaN;
+            }
+        }
+        double[] x = new double[b.length];
+        double[] other = new double[b.length];
+        try (var team = new Workers(threads)) {
+            var multigrid = new GridMultigrid(grid, team);
+            multigrid.solve(b, x, 1e-10, 60, Watch.NONE);
+            multigrid.update();
+            assertThat(multigrid.solve(marred, other, 1e-10, 60, Watch.NONE).ending())
+                    .isEqualTo(Ending.CONVERGED);
+        }
+        assertThat(Arrays.equals(other, x)).isTrue();
+        for (int c = 0; c < b.length; c++) {
+            if (!grid.active()[c]) {
+                assertThat(other[c]).as("cell %d", c).isZero();
+            }
+        }
+    }
+
     @Test
     void saysWhenTheLimitIsReached() {
         GridOperator grid = grid(100, 100, 1, 0, 1e-3, 3);
