@@ -2,29 +2,42 @@ package slabfield.solve;
 
 /**
  * A coarse level: a nine-point symmetric operator with negative couplings stored as conductances, the level's right-hand
- * side and answer, and the weights between it and the next level. All by {@link Halves}; the work on them is in
+ * side and answer, and the weights between it and the next level. All by {@link Strips}; the work on them is in
  * {@link CoarseRows}.
  */
 final class CoarseGrid {
     final int columns;
     final int rows;
+    final Strips strips;
     /** Coupling of each point to the east, and to the north. */
-    final Halves east;
+    final Quarters east;
 
-    final Halves north;
-    /** {@code even}: of even point k to odd point k of the row above; {@code odd}: of odd point k to even point k + 1 there. */
-    final Halves northEast;
-    /** {@code even}: of even point k + 1 to odd point k of the row above; {@code odd}: of odd point k to even point k there. */
-    final Halves northWest;
+    final Quarters north;
+    /** Even columns: of even point k to odd point k of the row above; odd ones: of odd point k to even point k + 1 there. */
+    final Quarters northEast;
+    /** Even columns: of even point k + 1 to odd point k of the row above; odd ones: of odd point k to even point k there. */
+    final Quarters northWest;
+    /**
+     * What odd rows' north, north-east and north-west are to even and odd points of the even rows above them, once more by those: to the
+     * point below; from the odd point k below to even point k + 1, and from the even one k to odd point k; from the odd point k to even
+     * point k, and from the even one k + 1 to odd point k.
+     */
+    final float[][] belowEven;
+
+    final float[][] belowOdd;
+    final float[][] westBelowEven;
+    final float[][] westBelowOdd;
+    final float[][] eastBelowEven;
+    final float[][] eastBelowOdd;
     /** The diagonal and its reciprocal, 0 where inactive. */
-    final Halves diagonal;
+    final Quarters diagonal;
 
-    final Halves inverse;
+    final Quarters inverse;
     /** What to add to the diagonal so that rounding leaves the level's leaks as they are; null until {@link #loadRest}. */
-    Halves rest;
+    Quarters rest;
 
-    final Halves x;
-    final Halves b;
+    final Quarters x;
+    final Quarters b;
     /** Weights of the next level's points: of those west and east of a point in an even row, and south and north of one in an odd. */
     final float[][] fromWest;
 
@@ -36,9 +49,11 @@ final class CoarseGrid {
 
     final int[] end;
 
-    CoarseGrid(int columns, int rows) {
+    /** @param shares where each worker's pairs of rows begin, and one past the last */
+    CoarseGrid(int columns, int rows, int[] shares) {
         this.columns = columns;
         this.rows = rows;
+        strips = new Strips(columns, shares);
         first = new int[rows + 2];
         end = new int[rows + 2];
         east = field();
@@ -49,16 +64,20 @@ final class CoarseGrid {
         inverse = field();
         x = field();
         b = field();
-        int halfColumns = (columns + 1) / 2;
-        int halfRows = (rows + 1) / 2;
-        fromWest = new float[halfRows + 2][halfColumns + 3];
-        fromEast = new float[halfRows + 2][halfColumns + 3];
-        fromSouth = new float[halfRows + 2][halfColumns + 3];
-        fromNorth = new float[halfRows + 2][halfColumns + 3];
+        belowEven = strips.field();
+        belowOdd = strips.field();
+        westBelowEven = strips.field();
+        westBelowOdd = strips.field();
+        eastBelowEven = strips.field();
+        eastBelowOdd = strips.field();
+        fromWest = strips.field();
+        fromEast = strips.field();
+        fromSouth = strips.field();
+        fromNorth = strips.field();
     }
 
-    Halves field() {
-        return new Halves(columns, rows);
+    Quarters field() {
+        return new Quarters(strips);
     }
 
     int points() {
@@ -69,21 +88,49 @@ final class CoarseGrid {
     void load(int j, NinePoint.Row row) {
         first[j] = (row.first + 1) / 2;
         end[j] = row.first < row.end ? row.end / 2 + 1 : first[j];
-        for (int k = first[j]; k < end[j]; k++) {
-            int even = 2 * k - 1;
-            int odd = 2 * k;
-            set(east, j, k, row.east, even, odd);
-            set(north, j, k, row.north, even, odd);
-            set(northEast, j, k, row.northEast, even, odd);
-            northWest.even[j][k] = (float) row.northWest[odd + 1];
-            northWest.odd[j][k] = (float) row.northWest[odd];
-            set(diagonal, j, k, row.diagonal, even, odd);
-            inverse.even[j][k] = inverse(row.diagonal[even]);
-            inverse.odd[j][k] = inverse(row.diagonal[odd]);
-        }
+        load(east, j, row.east);
+        load(north, j, row.north);
+        load(northEast, j, row.northEast);
+        load(diagonal, j, row.diagonal);
+        int at = strips.at(Strips.pair(j));
         // The first even point's coupling to the north-west belongs to an element before it.
-        int before = first[j] - 1;
-        northWest.even[j][before] = (float) row.northWest[2 * before + 1];
+        for (int k = first[j] - 1; k < end[j]; k++) {
+            northWest.even(j)[at + k] = (float) row.northWest[2 * k + 1];
+        }
+        for (int k = first[j]; k < end[j]; k++) {
+            northWest.odd(j)[at + k] = (float) row.northWest[2 * k];
+            inverse.even(j)[at + k] = inverse(row.diagonal[2 * k - 1]);
+            inverse.odd(j)[at + k] = inverse(row.diagonal[2 * k]);
+        }
+        if ((j & 1) == 0 && j < rows) {
+            copyBelow(j);
+        }
+    }
+
+    private void load(Quarters to, int j, double[] from) {
+        int at = strips.at(Strips.pair(j));
+        float[] even = to.even(j);
+        float[] odd = to.odd(j);
+        for (int k = first[j]; k < end[j]; k++) {
+            even[at + k] = (float) from[2 * k - 1];
+            odd[at + k] = (float) from[2 * k];
+        }
+    }
+
+    /** Copies an odd row's couplings to where the even row above has them. */
+    private void copyBelow(int j) {
+        copyBelow(j, north.even(j), belowEven);
+        copyBelow(j, north.odd(j), belowOdd);
+        copyBelow(j, northEast.odd(j), westBelowEven);
+        copyBelow(j, northEast.even(j), westBelowOdd);
+        copyBelow(j, northWest.odd(j), eastBelowEven);
+        copyBelow(j, northWest.even(j), eastBelowOdd);
+    }
+
+    private void copyBelow(int j, float[] from, float[][] to) {
+        int pair = Strips.pair(j);
+        int on = pair + 1;
+        System.arraycopy(from, strips.at(pair), to[strips.strip(on)], strips.at(on), strips.stride);
     }
 
     /** Works out {@link #rest}; all rows must have been loaded. */
@@ -110,12 +157,11 @@ final class CoarseGrid {
     }
 
     private double northWestOf(int j, int i) {
-        return (i & 1) != 0 ? northWest.even[j][(i - 1) / 2] : northWest.odd[j][i / 2];
-    }
-
-    private static void set(Halves to, int j, int k, double[] from, int even, int odd) {
-        to.even[j][k] = (float) from[even];
-        to.odd[j][k] = (float) from[odd];
+        if (j < 1) {
+            return 0;
+        }
+        int at = strips.at(Strips.pair(j));
+        return (i & 1) != 0 ? northWest.even(j)[at + (i - 1) / 2] : northWest.odd(j)[at + i / 2];
     }
 
     private static float inverse(double diagonal) {

@@ -106,7 +106,7 @@ final class CycleRows {
             } else {
                 spread(j, j > 2 * from - 2);
                 if (j > 2 * from - 2) {
-                    coarse.b.put(j / 2, own, coarse.first[j / 2], coarse.end[j / 2]);
+                    coarse.b.put(j / 2, own, 0, coarse.first[j / 2], coarse.end[j / 2]);
                 }
             }
             black0 = black1;

@@ -104,11 +104,13 @@ final class Galerkin {
     }
 
     private void keep(CoarseGrid weights, int j) {
+        int s = weights.strips.strip(j);
+        int at = weights.strips.at(j);
         for (int k = first; k < end; k++) {
-            weights.fromWest[j][k] = (float) westBelow[k];
-            weights.fromEast[j][k] = (float) eastBelow[k];
-            weights.fromSouth[j][k] = (float) south[k];
-            weights.fromNorth[j][k] = (float) north[k];
+            weights.fromWest[s][at + k] = (float) westBelow[k];
+            weights.fromEast[s][at + k] = (float) eastBelow[k];
+            weights.fromSouth[s][at + k] = (float) south[k];
+            weights.fromNorth[s][at + k] = (float) north[k];
         }
     }
 

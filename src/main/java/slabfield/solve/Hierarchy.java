@@ -26,23 +26,32 @@ final class Hierarchy {
         this.team = team;
         int w = columns;
         int h = rows;
-        int[] cells = rowCells;
+        int[] cells = pairs(rowCells);
+        shares.add(share(cells, team.count()));
+        int longest = 0;
         do {
-            int[] paired = new int[(h + 1) / 2];
-            for (int j = 0; j < h; j++) {
-                paired[j / 2] += cells[j];
-            }
-            shares.add(share(paired, team.count()));
             w = (w + 1) / 2;
             h = (h + 1) / 2;
-            levels.add(new CoarseGrid(w, h));
-            cells = paired;
+            cells = pairs(cells);
+            shares.add(share(cells, team.count()));
+            var level = new CoarseGrid(w, h, shares.get(shares.size() - 1));
+            levels.add(level);
+            longest = Math.max(longest, level.strips.longest());
         } while (w * h > EXACT);
         workers = new CoarseRows[team.count()];
-        int widest = levels.get(0).columns;
-        Arrays.setAll(workers, me -> new CoarseRows(widest));
+        int most = longest;
+        Arrays.setAll(workers, me -> new CoarseRows(most));
         sums = new TeamSum(team);
         inner = new InnerSteps[levels.size()];
+    }
+
+    /** Sums of pairs of rows. */
+    private static int[] pairs(int[] rows) {
+        int[] paired = new int[(rows.length + 1) / 2];
+        for (int j = 0; j < rows.length; j++) {
+            paired[j / 2] += rows[j];
+        }
+        return paired;
     }
 
     private static int[] share(int[] cells, int workers) {
@@ -166,12 +175,13 @@ final class Hierarchy {
         }
     }
 
+    /** First pair of rows of level k that is a worker's. */
     private int begin(int k, int me, boolean shared) {
-        return shared ? beginFine(k + 1, me, levels.get(k).rows) : 1;
+        return shared ? begin(k + 1, me) : 1;
     }
 
     private int end(int k, int me, boolean shared) {
-        return shared ? begin(k, me + 1, true) : levels.get(k).rows + 1;
+        return shared ? begin(k + 1, me + 1) : levels.get(k + 1).rows + 1;
     }
 
     /** One cycle from a level's b to its x. */
@@ -186,24 +196,19 @@ final class Hierarchy {
         rows.smoothOddFromZero(level, from, to);
         pause(me, shared);
         for (int n = 1; n < effort.sweeps; n++) {
-            rows.smoothForth(level, true, from, to);
+            rows.smoothEvenForth(level, from, to);
             pause(me, shared);
-            rows.smoothForth(level, false, from, to);
+            rows.smoothOddForth(level, from, to);
             pause(me, shared);
         }
-        rows.restrict(
-                level,
-                effort.sweeps > 1,
-                next,
-                shared ? begin(k + 1, me) : 1,
-                shared ? begin(k + 1, me + 1) : next.rows + 1);
+        rows.restrict(level, effort.sweeps > 1, next, from, to);
         visit(k + 1, me, shared, effort);
         rows.correct(level, next, from, to);
         pause(me, shared);
         for (int n = 0; n < effort.sweeps; n++) {
-            rows.smoothBack(level, false, from, to);
+            rows.smoothOddBack(level, from, to);
             pause(me, shared);
-            rows.smoothBack(level, true, from, to);
+            rows.smoothEvenBack(level, from, to);
             pause(me, shared);
         }
     }
@@ -219,11 +224,11 @@ final class Hierarchy {
             cycle(k, me, shared, effort);
             steps.take(n, from, to);
             for (int m = 0; m < n; m++) {
-                steps.clear(me, n, m, sum(me, shared, steps.along(n, m, from, to)), from, to);
+                steps.clear(me, n, m, sum(me, shared, steps.along(me, n, m, from, to)), from, to);
             }
             pause(me, shared);
-            double energy = sum(me, shared, steps.multiply(rows, n, from, to));
-            double work = sum(me, shared, steps.work(n, from, to));
+            double energy = sum(me, shared, steps.multiply(me, rows, n, from, to));
+            double work = sum(me, shared, steps.work(me, n, from, to));
             if (!(energy > 0)) {
                 break;
             }

@@ -1,19 +1,22 @@
 package slabfield.solve;
 
+import java.util.Arrays;
+
 /** The directions of a few steps of conjugate gradients on one {@link CoarseGrid}, starting from x = 0. Shared by a team. */
 final class InnerSteps {
     private final CoarseGrid grid;
-    private final Halves[] p;
-    private final Halves[] ap;
+    private final Quarters[] p;
+    private final Quarters[] ap;
     /** Each worker's own copies, one after another: energy p' A p of each step, and its length. */
     private final double[][] energy;
 
     private final double[][] length;
+    private final RowSum[] sums;
 
     InnerSteps(CoarseGrid grid, int steps, int workers) {
         this.grid = grid;
-        p = new Halves[steps];
-        ap = new Halves[steps];
+        p = new Quarters[steps];
+        ap = new Quarters[steps];
         for (int n = 0; n < steps; n++) {
             p[n] = grid.field();
             // Nothing is made conjugate to the last direction, and the level's x has been taken by then.
@@ -21,35 +24,44 @@ final class InnerSteps {
         }
         energy = new double[workers][steps];
         length = new double[workers][steps];
+        sums = new RowSum[workers];
+        Arrays.setAll(sums, me -> new RowSum(grid.strips.longest()));
     }
 
-    /** Starts direction n from the level's x. */
+    /** Starts direction n from the level's x, in a worker's pairs of rows from .. to - 1, as in all that follows. */
     void take(int n, int from, int to) {
-        for (int j = from; j < to; j++) {
-            int a = grid.first[j];
-            int count = grid.end[j] - a;
-            System.arraycopy(grid.x.even[j], a, p[n].even[j], a, count);
-            System.arraycopy(grid.x.odd[j], a, p[n].odd[j], a, count);
+        Strips strips = grid.strips;
+        for (int s = strips.strip(from); s < strips.strip(to); s++) {
+            int length = strips.length(s);
+            System.arraycopy(grid.x.ee[s], 0, p[n].ee[s], 0, length);
+            System.arraycopy(grid.x.oe[s], 0, p[n].oe[s], 0, length);
+            System.arraycopy(grid.x.eo[s], 0, p[n].eo[s], 0, length);
+            System.arraycopy(grid.x.oo[s], 0, p[n].oo[s], 0, length);
         }
     }
 
     /** p_n' A p_m. */
-    double along(int n, int m, int from, int to) {
-        return dot(p[n], ap[m], from, to);
+    double along(int me, int n, int m, int from, int to) {
+        return dot(me, p[n], ap[m], from, to);
     }
 
     /** p_n' r. */
-    double work(int n, int from, int to) {
-        return dot(p[n], grid.b, from, to);
+    double work(int me, int n, int from, int to) {
+        return dot(me, p[n], grid.b, from, to);
     }
 
-    private double dot(Halves v, Halves w, int from, int to) {
-        double s = 0;
-        for (int j = from; j < to; j++) {
-            s += CoarseRows.dot(v.even[j], w.even[j], grid.first[j], grid.end[j]);
-            s += CoarseRows.dot(v.odd[j], w.odd[j], grid.first[j], grid.end[j]);
+    private double dot(int me, Quarters v, Quarters w, int from, int to) {
+        RowSum sum = sums[me];
+        sum.clear();
+        Strips strips = grid.strips;
+        for (int s = strips.strip(from); s < strips.strip(to); s++) {
+            int length = strips.length(s);
+            sum.add(v.ee[s], w.ee[s], 0, length);
+            sum.add(v.oe[s], w.oe[s], 0, length);
+            sum.add(v.eo[s], w.eo[s], 0, length);
+            sum.add(v.oo[s], w.oo[s], 0, length);
         }
-        return s;
+        return sum.take();
     }
 
     /** Makes direction n conjugate to direction m, given p_n' A p_m. */
@@ -58,8 +70,9 @@ final class InnerSteps {
     }
 
     /** A p_n; returns p_n' A p_n. */
-    double multiply(CoarseRows rows, int n, int from, int to) {
-        return rows.multiply(grid, p[n], ap[n], from, to);
+    double multiply(int me, CoarseRows rows, int n, int from, int to) {
+        rows.multiply(grid, p[n], ap[n], from, to);
+        return along(me, n, n, from, to);
     }
 
     /** Steps along direction n: the level's b becomes what remains. */
@@ -73,26 +86,27 @@ final class InnerSteps {
 
     /** The level's x: the sum of the steps taken. */
     void answer(int me, int steps, int from, int to) {
-        for (int j = from; j < to; j++) {
-            java.util.Arrays.fill(grid.x.even[j], 0);
-            java.util.Arrays.fill(grid.x.odd[j], 0);
+        Strips strips = grid.strips;
+        for (int s = strips.strip(from); s < strips.strip(to); s++) {
+            Arrays.fill(grid.x.ee[s], 0);
+            Arrays.fill(grid.x.oe[s], 0);
+            Arrays.fill(grid.x.eo[s], 0);
+            Arrays.fill(grid.x.oo[s], 0);
         }
         for (int n = 0; n < steps; n++) {
             add(length[me][n], p[n], grid.x, from, to);
         }
     }
 
-    private void add(double factor, Halves v, Halves to, int from, int end) {
+    private void add(double factor, Quarters v, Quarters to, int from, int end) {
         float f = (float) factor;
-        for (int j = from; j < end; j++) {
-            add(f, v.even[j], to.even[j], grid.first[j], grid.end[j]);
-            add(f, v.odd[j], to.odd[j], grid.first[j], grid.end[j]);
-        }
-    }
-
-    private static void add(float factor, float[] v, float[] to, int a, int e) {
-        for (int k = a; k < e; k++) {
-            to[k] += factor * v[k];
+        Strips strips = grid.strips;
+        for (int s = strips.strip(from); s < strips.strip(end); s++) {
+            int n = strips.length(s);
+            StripLoops.addTimes(to.ee[s], f, v.ee[s], n);
+            StripLoops.addTimes(to.oe[s], f, v.oe[s], n);
+            StripLoops.addTimes(to.eo[s], f, v.eo[s], n);
+            StripLoops.addTimes(to.oo[s], f, v.oo[s], n);
         }
     }
 }

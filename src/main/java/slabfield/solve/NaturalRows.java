@@ -8,13 +8,11 @@ final class NaturalRows {
 
     private final float[][] ring;
     private final int[] held = new int[KEPT];
-    private final float[] east;
     private CoarseGrid grid;
 
     /** @param length of a row, padding included */
     NaturalRows(int length) {
         ring = new float[KEPT][length];
-        east = new float[length];
     }
 
     /** Starts a pass over a level whose answer is ready. */
@@ -29,14 +27,8 @@ final class NaturalRows {
         if (held[j & (KEPT - 1)] != j) {
             held[j & (KEPT - 1)] = j;
             Arrays.fill(r, 0);
-            grid.x.take(j, r, grid.first[j], grid.end[j]);
+            grid.x.take(j, r, 0, grid.first[j], grid.end[j]);
         }
         return r;
-    }
-
-    /** Each element's neighbour to the east, of those from .. to - 1. */
-    float[] eastOf(float[] row, int from, int to) {
-        System.arraycopy(row, from + 1, east, from, to - from);
-        return east;
     }
 }
