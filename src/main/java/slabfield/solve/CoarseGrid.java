@@ -66,24 +66,27 @@ final class CoarseGrid {
     }
 
     /** Takes over padded row j. */
-    void load(int j, NinePoint.Row row) {
-        first[j] = (row.first + 1) / 2;
-        end[j] = row.first < row.end ? row.end / 2 + 1 : first[j];
-        for (int k = first[j]; k < end[j]; k++) {
-            int even = 2 * k - 1;
-            int odd = 2 * k;
-            set(east, j, k, row.east, even, odd);
-            set(north, j, k, row.north, even, odd);
-            set(northEast, j, k, row.northEast, even, odd);
-            northWest.even[j][k] = (float) row.northWest[odd + 1];
-            northWest.odd[j][k] = (float) row.northWest[odd];
-            set(diagonal, j, k, row.diagonal, even, odd);
-            inverse.even[j][k] = inverse(row.diagonal[even]);
-            inverse.odd[j][k] = inverse(row.diagonal[odd]);
-        }
+    void load(int j, SplitRow row) {
+        int a = row.first;
+        int b = row.end;
+        first[j] = a;
+        end[j] = b;
+        round(east, j, row.east, a, b);
+        round(north, j, row.north, a, b);
+        round(northEast, j, row.northEast, a, b);
         // The first even point's coupling to the north-west belongs to an element before it.
-        int before = first[j] - 1;
-        northWest.even[j][before] = (float) row.northWest[2 * before + 1];
+        round(northWest, j, row.northWest, a - 1, b);
+        round(diagonal, j, row.diagonal, a, b);
+        invert(inverse.even[j], row.diagonal.even, a, b);
+        invert(inverse.odd[j], row.diagonal.odd, a, b);
+    }
+
+    /** Takes over the weights of row j of the next level. */
+    void takeWeights(int j, PointsBetween inEvenRow, PointsBetween inOddRow, int from, int to) {
+        System.arraycopy(inEvenRow.beforeF, from, fromWest[j], from, to - from);
+        System.arraycopy(inEvenRow.afterF, from, fromEast[j], from, to - from);
+        System.arraycopy(inOddRow.beforeF, from, fromSouth[j], from, to - from);
+        System.arraycopy(inOddRow.afterF, from, fromNorth[j], from, to - from);
     }
 
     /** Works out {@link #rest}; all rows must have been loaded. */
@@ -113,12 +116,14 @@ final class CoarseGrid {
         return (i & 1) != 0 ? northWest.even[j][(i - 1) / 2] : northWest.odd[j][i / 2];
     }
 
-    private static void set(Halves to, int j, int k, double[] from, int even, int odd) {
-        to.even[j][k] = (float) from[even];
-        to.odd[j][k] = (float) from[odd];
+    private static void round(Halves to, int j, SplitRow.Pair from, int first, int end) {
+        Loops.round(to.even[j], from.even, first, end);
+        Loops.round(to.odd[j], from.odd, first, end);
     }
 
-    private static float inverse(double diagonal) {
-        return diagonal > 0 ? (float) (1 / diagonal) : 0;
+    private static void invert(float[] to, double[] diagonal, int first, int end) {
+        for (int k = first; k < end; k++) {
+            to[k] = diagonal[k] > 0 ? (float) (1 / diagonal[k]) : 0;
+        }
     }
 }
