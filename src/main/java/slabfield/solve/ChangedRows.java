@@ -11,7 +11,7 @@ final class ChangedRows {
     }
 
     /** A worker's padded rows from .. to - 1. */
-    void look(int me, OperatorRows rows, int from, int to) {
+    void look(int me, FineRows rows, int from, int to) {
         int first = from;
         while (first < to && !rows.differs(first)) {
             first++;

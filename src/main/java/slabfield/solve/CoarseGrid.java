@@ -85,35 +85,22 @@ final class CoarseGrid {
     }
 
     /** Takes over padded row j. */
-    void load(int j, NinePoint.Row row) {
-        first[j] = (row.first + 1) / 2;
-        end[j] = row.first < row.end ? row.end / 2 + 1 : first[j];
-        load(east, j, row.east);
-        load(north, j, row.north);
-        load(northEast, j, row.northEast);
-        load(diagonal, j, row.diagonal);
-        int at = strips.at(Strips.pair(j));
+    void load(int j, SplitRow row) {
+        int a = row.first;
+        int b = row.end;
+        first[j] = a;
+        end[j] = b;
+        round(east, j, row.east, a, b);
+        round(north, j, row.north, a, b);
+        round(northEast, j, row.northEast, a, b);
         // The first even point's coupling to the north-west belongs to an element before it.
-        for (int k = first[j] - 1; k < end[j]; k++) {
-            northWest.even(j)[at + k] = (float) row.northWest[2 * k + 1];
-        }
-        for (int k = first[j]; k < end[j]; k++) {
-            northWest.odd(j)[at + k] = (float) row.northWest[2 * k];
-            inverse.even(j)[at + k] = inverse(row.diagonal[2 * k - 1]);
-            inverse.odd(j)[at + k] = inverse(row.diagonal[2 * k]);
-        }
+        round(northWest, j, row.northWest, a - 1, b);
+        round(diagonal, j, row.diagonal, a, b);
+        int at = strips.at(Strips.pair(j));
+        invert(inverse.even(j), at, row.diagonal.even, a, b);
+        invert(inverse.odd(j), at, row.diagonal.odd, a, b);
         if ((j & 1) == 0 && j < rows) {
             copyBelow(j);
-        }
-    }
-
-    private void load(Quarters to, int j, double[] from) {
-        int at = strips.at(Strips.pair(j));
-        float[] even = to.even(j);
-        float[] odd = to.odd(j);
-        for (int k = first[j]; k < end[j]; k++) {
-            even[at + k] = (float) from[2 * k - 1];
-            odd[at + k] = (float) from[2 * k];
         }
     }
 
@@ -131,6 +118,16 @@ final class CoarseGrid {
         int pair = Strips.pair(j);
         int on = pair + 1;
         System.arraycopy(from, strips.at(pair), to[strips.strip(on)], strips.at(on), strips.stride);
+    }
+
+    /** Takes over the weights of row j of the next level. */
+    void takeWeights(int j, PointsBetween inEvenRow, PointsBetween inOddRow, int from, int to) {
+        int s = strips.strip(j);
+        int at = strips.at(j) + from;
+        System.arraycopy(inEvenRow.beforeF, from, fromWest[s], at, to - from);
+        System.arraycopy(inEvenRow.afterF, from, fromEast[s], at, to - from);
+        System.arraycopy(inOddRow.beforeF, from, fromSouth[s], at, to - from);
+        System.arraycopy(inOddRow.afterF, from, fromNorth[s], at, to - from);
     }
 
     /** Works out {@link #rest}; all rows must have been loaded. */
@@ -164,7 +161,15 @@ final class CoarseGrid {
         return (i & 1) != 0 ? northWest.even(j)[at + (i - 1) / 2] : northWest.odd(j)[at + i / 2];
     }
 
-    private static float inverse(double diagonal) {
-        return diagonal > 0 ? (float) (1 / diagonal) : 0;
+    private void round(Quarters to, int j, SplitRow.Pair from, int first, int end) {
+        int at = strips.at(Strips.pair(j));
+        Loops.round(to.even(j), at, from.even, first, end);
+        Loops.round(to.odd(j), at, from.odd, first, end);
+    }
+
+    private static void invert(float[] to, int at, double[] diagonal, int first, int end) {
+        for (int k = first; k < end; k++) {
+            to[at + k] = diagonal[k] > 0 ? (float) (1 / diagonal[k]) : 0;
+        }
     }
 }

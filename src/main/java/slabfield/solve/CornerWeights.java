@@ -1,7 +1,7 @@
 package slabfield.solve;
 
 /** Weights of the red cells in odd rows, each in the middle of four that stay, by the row pair they are in. */
-final class CornerWeights implements Galerkin.Middle {
+final class CornerWeights {
     final float[][] southWest;
     final float[][] southEast;
     final float[][] northWest;
@@ -14,11 +14,11 @@ final class CornerWeights implements Galerkin.Middle {
         northEast = new float[pairs + 2][length];
     }
 
-    @Override
-    public void put(int pair, int k, double sw, double se, double nw, double ne) {
-        southWest[pair][k] = (float) sw;
-        southEast[pair][k] = (float) se;
-        northWest[pair][k] = (float) nw;
-        northEast[pair][k] = (float) ne;
+    /** Takes over those of a row pair. */
+    void take(int pair, CellEnergy cells, int first, int end) {
+        Loops.round(southWest[pair], cells.southWest, first, end);
+        Loops.round(southEast[pair], cells.southEast, first, end);
+        Loops.round(northWest[pair], cells.northWest, first, end);
+        Loops.round(northEast[pair], cells.northEast, first, end);
     }
 }

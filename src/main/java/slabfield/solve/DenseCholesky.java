@@ -20,7 +20,7 @@ final class DenseCholesky {
         int n = 0;
         for (int j = 1; j <= operator.rows; j++) {
             for (int i = 1; i <= operator.columns; i++) {
-                if (operator.row[j].diagonal[i] > 0) {
+                if (operator.row[j].diagonal.get(i) > 0) {
                     rows[n] = j;
                     elements[n++] = i;
                     number[j][i] = n;
@@ -35,11 +35,11 @@ final class DenseCholesky {
             factor[a] = new double[a + 1];
             int j = row[a];
             int i = element[a];
-            factor[a][a] = operator.row[j].diagonal[i];
-            couple(a, number[j][i - 1], operator.row[j].east[i - 1]);
-            couple(a, number[j - 1][i], operator.row[j - 1].north[i]);
-            couple(a, number[j - 1][i - 1], operator.row[j - 1].northEast[i - 1]);
-            couple(a, number[j - 1][i + 1], operator.row[j - 1].northWest[i + 1]);
+            factor[a][a] = operator.row[j].diagonal.get(i);
+            couple(a, number[j][i - 1], operator.row[j].east.get(i - 1));
+            couple(a, number[j - 1][i], operator.row[j - 1].north.get(i));
+            couple(a, number[j - 1][i - 1], operator.row[j - 1].northEast.get(i - 1));
+            couple(a, number[j - 1][i + 1], operator.row[j - 1].northWest(i + 1));
         }
         for (int a = 0; a < n; a++) {
             factorRow(a);

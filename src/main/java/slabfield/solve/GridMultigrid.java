@@ -98,7 +98,7 @@ public final class GridMultigrid implements Preconditioner {
             operators = hierarchy.operators();
         }
         team.run(me -> {
-            var rows = new OperatorRows(operator, grid, from(me), to(me));
+            var rows = new FineRows(operator, grid, from(me), to(me));
             hierarchy.build(me, rows, operators, corners);
             weigh(from(me), to(me));
         });
@@ -115,7 +115,7 @@ public final class GridMultigrid implements Preconditioner {
             return;
         }
         var changed = new ChangedRows(team.count());
-        team.run(me -> changed.look(me, new OperatorRows(operator, grid, 0, 0), from(me), to(me)));
+        team.run(me -> changed.look(me, new FineRows(operator, grid, 0, 0), from(me), to(me)));
         if (changed.count() * MOST_CHANGED > operator.rows()) {
             update();
             return;
@@ -124,7 +124,7 @@ public final class GridMultigrid implements Preconditioner {
         if (changed.count() > 0) {
             int low = changed.low();
             int high = changed.high();
-            var rows = new OperatorRows(operator, grid, low, high + 1);
+            var rows = new FineRows(operator, grid, low, high + 1);
             hierarchy.rebuild(low, high, rows, operators, corners);
             weigh(low, Math.min(high + 1, operator.rows()) + 1);
             tighten();
@@ -141,11 +141,7 @@ public final class GridMultigrid implements Preconditioner {
     private void weigh(int from, int to) {
         for (int j = from; j < to; j++) {
             leaks[j] = grid.leaks(j);
-            double sum = 0;
-            for (double d : grid.red[j]) {
-                sum += 2 * d;
-            }
-            diagonals[j] = sum;
+            diagonals[j] = 2 * grid.diagonals(j);
         }
     }
 

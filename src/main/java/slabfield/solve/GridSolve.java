@@ -113,7 +113,10 @@ final class GridSolve {
                 }
                 carriedOn = rz != 0;
                 Outcome outcome = iterate(now);
-                if (outcome == Outcome.ASTRAY) {
+                // So tight a grid may be slow for want of digits, and a thorough cycle, whose products are single, does
+                // not help then.
+                boolean blurred = outcome == Outcome.SLOW && grid.exact == null && renew > RENEW;
+                if (outcome == Outcome.ASTRAY || blurred) {
                     grid.sharpen(me);
                     rows = grid.exact[me];
                 } else if (outcome == Outcome.SLOW) {

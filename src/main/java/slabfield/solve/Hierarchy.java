@@ -90,7 +90,7 @@ final class Hierarchy {
     }
 
     /** Builds all levels, small ones by one worker; all of the team call this, each with a view of its own rows of the red-black grid. */
-    void build(int me, NinePoint.Source fine, NinePoint[] operators, Galerkin.Middle middle) {
+    void build(int me, NinePoint.Source fine, NinePoint[] operators, CornerWeights middle) {
         NinePoint.Source source = fine;
         for (int k = 0; k < levels.size(); k++) {
             NinePoint coarse = operators[k];
@@ -101,8 +101,7 @@ final class Hierarchy {
             }
             int from = shared ? begin(k, me) : 1;
             int to = shared ? begin(k, me + 1) : coarse.rows + 1;
-            new Galerkin(source, k > 0, coarse).build(from, to, above, k == 0 ? middle : null);
-            coarse.round(levels.get(k), from, to);
+            new Galerkin(source, k > 0, coarse).build(from, to, above, k == 0 ? middle : null, levels.get(k));
             source = coarse.source();
             pause(me, shared);
         }
@@ -112,7 +111,7 @@ final class Hierarchy {
     }
 
     /** Builds anew what rests on padded rows low .. high of the red-black grid alone; all else is as it was. One worker calls this. */
-    void rebuild(int low, int high, NinePoint.Source fine, NinePoint[] operators, Galerkin.Middle middle) {
+    void rebuild(int low, int high, NinePoint.Source fine, NinePoint[] operators, CornerWeights middle) {
         NinePoint.Source source = fine;
         int from = low;
         int to = high;
@@ -122,8 +121,7 @@ final class Hierarchy {
             from = Math.max(1, from / 2);
             to = Math.min(coarse.rows, to / 2 + 2);
             new Galerkin(source, k > 0, coarse)
-                    .build(from, to + 1, k == 0 ? null : levels.get(k - 1), k == 0 ? middle : null);
-            coarse.round(levels.get(k), from, to + 1);
+                    .build(from, to + 1, k == 0 ? null : levels.get(k - 1), k == 0 ? middle : null, levels.get(k));
             source = coarse.source();
         }
         exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));

@@ -1,5 +1,7 @@
 package slabfield.solve;
 
+import java.util.Arrays;
+
 /**
  * A {@link GridOperator} laid out by colour. A cell is red where column + row is even, so red cells touch only black
  * ones and the black unknowns can be eliminated exactly: {@code S = R - C B^-1 C'} acts on the red ones alone, with R and
@@ -68,102 +70,107 @@ final class RedBlackGrid {
         blackF = new float[rows + 2][length];
     }
 
-    /** Takes over padded row j, given in natural order. */
-    void load(int j, NinePoint.Row row) {
+    /**
+     * Takes over padded row j, with its leaks in single precision.
+     *
+     * @param spare a row's length
+     */
+    void load(int j, SplitRow row, float[] leakOfEven, float[] leakOfOdd, double[] spare) {
         boolean redFirst = (j & 1) != 0;
-        double[] d = row.diagonal;
-        double[] e = row.east;
-        double[] n = row.north;
-        int a = (row.first + 1) / 2;
-        int b = row.end / 2 + 1;
+        int a = row.first;
+        int b = row.end;
         first[j] = a;
-        end[j] = row.first < row.end ? b : a;
-        double[] evenUp = redFirst ? redUp[j] : blackUp[j];
-        double[] oddUp = redFirst ? blackUp[j] : redUp[j];
-        for (int k = a; k < b; k++) {
-            int even = 2 * k - 1;
-            inner[j][k] = e[even];
-            evenUp[k] = n[even];
-            oddUp[k] = n[even + 1];
-        }
-        // From an odd column to the next even one: the black one of the two holds the link.
-        int shift = redFirst ? 0 : 1;
-        for (int k = a; k < b; k++) {
-            outer[j][k] = e[2 * (k - shift)];
-        }
-        double[] reds = red[j];
-        double[] blacks = black[j];
-        for (int k = a; k < b; k++) {
-            int at = 2 * k - 1;
-            double ofRed = d[at + shift];
-            double ofBlack = d[at + 1 - shift];
-            reds[k] = ofRed;
-            redF[j][k] = ofRed > 0 ? (float) (1 / ofRed) : 0;
-            blacks[k] = ofBlack > 0 ? 1 / ofBlack : 0;
-        }
-        round(inner[j], innerF[j], a, b);
-        round(outer[j], outerF[j], a, b);
-        round(redUp[j], redUpF[j], a, b);
-        round(blackUp[j], blackUpF[j], a, b);
-        round(blacks, blackF[j], a, b);
+        end[j] = b;
+        System.arraycopy(row.east.even, a, inner[j], a, b - a);
+        System.arraycopy(row.east.odd, redFirst ? a : a - 1, outer[j], a, b - a);
+        System.arraycopy(row.north.even, a, redFirst ? redUp[j] : blackUp[j], a, b - a);
+        System.arraycopy(row.north.odd, a, redFirst ? blackUp[j] : redUp[j], a, b - a);
+        System.arraycopy(redFirst ? row.diagonal.even : row.diagonal.odd, a, red[j], a, b - a);
+        Loops.invert(black[j], redFirst ? row.diagonal.odd : row.diagonal.even, a, b);
+        System.arraycopy(leakOfEven, a, redFirst ? redLeakF[j] : blackLeakF[j], a, b - a);
+        System.arraycopy(leakOfOdd, a, redFirst ? blackLeakF[j] : redLeakF[j], a, b - a);
+        round(j, a, b);
+        Loops.invert(spare, red[j], a, b);
+        Loops.round(redF[j], spare, a, b);
+    }
+
+    private void round(int j, int a, int b) {
+        Loops.round(innerF[j], inner[j], a, b);
+        Loops.round(outerF[j], outer[j], a, b);
+        Loops.round(redUpF[j], redUp[j], a, b);
+        Loops.round(blackUpF[j], blackUp[j], a, b);
+        Loops.round(blackF[j], black[j], a, b);
     }
 
     /** True where {@link #load} with this row would change nothing. */
-    boolean holds(int j, NinePoint.Row row) {
+    boolean holds(int j, SplitRow row, float[] leakOfEven, float[] leakOfOdd) {
         boolean redFirst = (j & 1) != 0;
-        int a = (row.first + 1) / 2;
-        int b = row.end / 2 + 1;
-        if (first[j] != a || end[j] != (row.first < row.end ? b : a)) {
+        int a = row.first;
+        int b = row.end;
+        if (first[j] != a || end[j] != b) {
             return false;
         }
-        double[] d = row.diagonal;
-        double[] e = row.east;
-        double[] n = row.north;
-        double[] evenUp = redFirst ? redUp[j] : blackUp[j];
-        double[] oddUp = redFirst ? blackUp[j] : redUp[j];
-        int shift = redFirst ? 0 : 1;
-        for (int k = a; k < b; k++) {
-            int even = 2 * k - 1;
-            double ofBlack = d[even + 1 - shift];
-            if (inner[j][k] != e[even]
-                    || outer[j][k] != e[2 * (k - shift)]
-                    || evenUp[k] != n[even]
-                    || oddUp[k] != n[even + 1]
-                    || red[j][k] != d[even + shift]
-                    || black[j][k] != (ofBlack > 0 ? 1 / ofBlack : 0)) {
-                return false;
-            }
-        }
-        return true;
+        int before = redFirst ? 0 : 1;
+        double[] reds = redFirst ? row.diagonal.even : row.diagonal.odd;
+        double[] blacks = redFirst ? row.diagonal.odd : row.diagonal.even;
+        return Arrays.equals(inner[j], a, b, row.east.even, a, b)
+                && Arrays.equals(outer[j], a, b, row.east.odd, a - before, b - before)
+                && Arrays.equals(redFirst ? redUp[j] : blackUp[j], a, b, row.north.even, a, b)
+                && Arrays.equals(redFirst ? blackUp[j] : redUp[j], a, b, row.north.odd, a, b)
+                && Arrays.equals(red[j], a, b, reds, a, b)
+                && Arrays.equals(redFirst ? redLeakF[j] : blackLeakF[j], a, b, leakOfEven, a, b)
+                && Arrays.equals(redFirst ? blackLeakF[j] : redLeakF[j], a, b, leakOfOdd, a, b)
+                && areReciprocals(black[j], blacks, a, b);
     }
 
-    /** Works out the leaks of row j, once it and the row below are loaded; returns their sum. */
+    private static boolean areReciprocals(double[] x, double[] diagonal, int first, int end) {
+        double[] inverse = new double[x.length];
+        Loops.invert(inverse, diagonal, first, end);
+        return Arrays.equals(x, first, end, inverse, first, end);
+    }
+
+    /** Sum of the leaks of row j. */
     double leaks(int j) {
-        double sum = 0;
-        double[] shifted = new double[length];
-        int step = outward(j);
-        int from = Math.max(first[j], first[j] + step);
-        int to = Math.min(end[j], end[j] + step);
-        if (from < to) {
-            System.arraycopy(outer[j], from - step, shifted, from, to - from);
-        }
-        for (int k = first[j]; k < end[j]; k++) {
-            double links = inner[j][k] + shifted[k] + redUp[j][k] + blackUp[j - 1][k];
-            redLeakF[j][k] = (float) Math.max(0, red[j][k] - links);
-            sum += redLeakF[j][k];
-        }
-        for (int k = first[j]; k < end[j]; k++) {
-            double links = inner[j][k] + outer[j][k] + blackUp[j][k] + redUp[j - 1][k];
-            blackLeakF[j][k] = black[j][k] > 0 ? (float) Math.max(0, 1 / black[j][k] - links) : 0;
-            sum += blackLeakF[j][k];
-        }
-        return sum;
+        return sum(redLeakF[j], first[j], end[j]) + sum(blackLeakF[j], first[j], end[j]);
     }
 
-    private static void round(double[] from, float[] to, int first, int end) {
-        for (int k = first; k < end; k++) {
-            to[k] = (float) from[k];
+    /** Four sums side by side, which a processor adds to faster than to one. */
+    private static double sum(float[] x, int first, int end) {
+        double s = 0;
+        double t = 0;
+        double u = 0;
+        double v = 0;
+        int k = first;
+        for (; k + 3 < end; k += 4) {
+            s += x[k];
+            t += x[k + 1];
+            u += x[k + 2];
+            v += x[k + 3];
         }
+        for (; k < end; k++) {
+            s += x[k];
+        }
+        return s + t + (u + v);
+    }
+
+    /** Sum of the red diagonals of row j. */
+    double diagonals(int j) {
+        double[] x = red[j];
+        double s = 0;
+        double t = 0;
+        double u = 0;
+        double v = 0;
+        int k = 0;
+        for (; k + 3 < x.length; k += 4) {
+            s += x[k];
+            t += x[k + 1];
+            u += x[k + 2];
+            v += x[k + 3];
+        }
+        for (; k < x.length; k++) {
+            s += x[k];
+        }
+        return s + t + (u + v);
     }
 
     /** Step from a black cell's element to that of the red cell at its outer link, in row j of the padded arrays. */

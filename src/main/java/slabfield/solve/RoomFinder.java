@@ -39,9 +39,9 @@ final class RoomFinder {
         var source = new OperatorRows(operator, grid, 0, 0);
         double[] strengthBelow = new double[columns + 2];
         double[] strength = new double[columns + 2];
-        NinePoint.Row below = source.row(0);
+        OperatorRows.Row below = source.row(0);
         for (int j = 1; j <= rows; j++) {
-            NinePoint.Row row = source.row(j);
+            OperatorRows.Row row = source.row(j);
             for (int i = 1; i <= columns; i++) {
                 strength[i] = Math.max(Math.max(row.east[i], row.east[i - 1]), Math.max(row.north[i], below.north[i]));
             }
@@ -55,7 +55,7 @@ final class RoomFinder {
     }
 
     /** Cuts row j into runs. */
-    private void cut(int j, NinePoint.Row row, NinePoint.Row below, double[] strength) {
+    private void cut(int j, OperatorRows.Row row, OperatorRows.Row below, double[] strength) {
         int[] here = run[j];
         for (int i = row.first; i < row.end; i++) {
             if (!(row.diagonal[i] > 0)) {
@@ -90,7 +90,7 @@ final class RoomFinder {
     }
 
     /** Joins runs of row j to those of the row below. */
-    private void join(int j, NinePoint.Row below, double[] strengthBelow, double[] strength) {
+    private void join(int j, OperatorRows.Row below, double[] strengthBelow, double[] strength) {
         int lastOne = 0;
         int lastOther = 0;
         for (int i = 1; i <= columns; i++) {

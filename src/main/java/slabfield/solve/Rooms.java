@@ -33,9 +33,9 @@ final class Rooms {
         factor = new double[count][count];
         var entries = new Entries(numbers);
         var source = new OperatorRows(operator, grid, 0, 0);
-        NinePoint.Row below = source.row(0);
+        OperatorRows.Row below = source.row(0);
         for (int j = 1; j <= grid.rows; j++) {
-            NinePoint.Row row = source.row(j);
+            OperatorRows.Row row = source.row(j);
             for (int i = row.first; i < row.end; i++) {
                 if (((i + j) & 1) == 0) {
                     room[j][(i + 1) / 2] = numbers[j][i];
@@ -86,7 +86,7 @@ final class Rooms {
         }
 
         /** What a black cell gives when it is eliminated. */
-        void eliminate(int j, int i, NinePoint.Row row, NinePoint.Row below) {
+        void eliminate(int j, int i, OperatorRows.Row row, OperatorRows.Row below) {
             if ((numbers[j][i - 1] | numbers[j][i + 1] | numbers[j - 1][i] | numbers[j + 1][i]) == 0) {
                 return;
             }

@@ -239,20 +239,26 @@ class GridMultigridTest {
         assertThat(residual(grid, b, x)).isLessThan(1.01e-10);
     }
 
+    /** How far one running residual in single precision is off is chance, and for two operators in five above 1e-6: half of many are within it. */
     @Test
     void watchSeesTheResidualFallAndCanStop() {
-        GridOperator grid = grid(100, 100, 1, 0, 1e-3, 3);
-        double[] b = someRightHandSide(grid);
-        double[] x = new double[grid.size()];
-        try (var team = new Workers(2)) {
-            var seen = new java.util.ArrayList<Double>();
-            var result = new GridMultigrid(grid, team).solve(b, x, 1e-12, 60, (k, r) -> seen.add(r) && k < 3);
+        double[] off = new double[51];
+        for (int k = 0; k < off.length; k++) {
+            GridOperator grid = grid(100, 100, 1, 0, 1e-3, k + 1);
+            double[] b = someRightHandSide(grid);
+            double[] x = new double[grid.size()];
+            try (var team = new Workers(2)) {
+                var seen = new java.util.ArrayList<Double>();
+                var result = new GridMultigrid(grid, team).solve(b, x, 1e-12, 60, (n, r) -> seen.add(r) && n < 3);
 
-            assertThat(result.ending()).isEqualTo(Ending.CANCELLED);
-            assertThat(result.iterations()).isEqualTo(3);
-            assertThat(seen).hasSize(3);
-            assertThat(residual(grid, b, x)).isCloseTo(seen.get(2), within(1e-5 * seen.get(2)));
+                assertThat(result.ending()).isEqualTo(Ending.CANCELLED);
+                assertThat(result.iterations()).isEqualTo(3);
+                assertThat(seen).hasSize(3);
+                off[k] = Math.abs(residual(grid, b, x) / seen.get(2) - 1);
+            }
         }
+        Arrays.sort(off);
+        assertThat(off[off.length / 2]).isLessThan(1e-6);
     }
 
     /** Whatever stands in the right-hand side where there is no cell, even columns or odd: it is not read, and the answer there is 0. */

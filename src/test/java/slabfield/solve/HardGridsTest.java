@@ -122,20 +122,22 @@ class HardGridsTest {
         assertThat(iterations(grid(t, active), 2)).isLessThanOrEqualTo(20);
     }
 
-    /** So little leak that single precision cannot hold a step: a wall one cell wide parts two rooms that are all but sealed. */
+    /** So little leak that single precision cannot hold a step: a wall one cell wide, wherever it is, parts two rooms that are all but sealed. */
     @ParameterizedTest
-    @CsvSource({"60", "61", "62", "63"})
-    void anAllButSealedGridTakesFewIterations(int wall) {
+    @CsvSource({"1e-4", "1e-5", "1e-6"})
+    void anAllButSealedGridTakesFewIterations(double conductance) {
         int n = SIDE;
-        double[] t = stone();
-        for (int j = 0; j < n; j++) {
-            t[j * n + wall] = 1e-6;
+        for (int wall = 40; wall < 90; wall++) {
+            double[] t = stone();
+            for (int j = 0; j < n; j++) {
+                t[j * n + wall] = conductance;
+            }
+            boolean[] active = new boolean[n * n];
+            Arrays.fill(active, true);
+            GridOperator grid = grid(t, active);
+            Arrays.fill(grid.leak(), 1e-9);
+            assertThat(iterations(grid, 1)).as("wall at column %d", wall).isLessThanOrEqualTo(15);
         }
-        boolean[] active = new boolean[n * n];
-        Arrays.fill(active, true);
-        GridOperator grid = grid(t, active);
-        Arrays.fill(grid.leak(), 1e-9);
-        assertThat(iterations(grid, 1)).isLessThanOrEqualTo(15);
     }
 
     @Test
