@@ -26,6 +26,7 @@ final class OperatorRows {
     private final FineRows rows;
     private final Row[] ring = new Row[KEPT];
 
+    /** @param grid takes the rows from .. to - 1 */
     OperatorRows(GridOperator operator, RedBlackGrid grid, int from, int to) {
         rows = new FineRows(operator, grid, from, to);
         Arrays.setAll(ring, k -> new Row(operator.columns() + 4));
