@@ -1,6 +1,8 @@
 package slabfield.network;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -13,6 +15,7 @@ import slabfield.model.Point;
 import slabfield.model.Scenario;
 import slabfield.model.Shapes;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.SideBySide;
 import slabfield.solve.Subtrees;
 import slabfield.solve.UnitLoads;
 
@@ -34,9 +37,6 @@ final class Coring {
     final LayerGrid layer;
     final SlabSolver.State state;
     final PanelCholesky factor;
-    /** Of houses with a pit more, for each thread that solves such. */
-    final ThreadLocal<FactorRoom> room = ThreadLocal.withInitial(FactorRoom::kept);
-
     final NewPit pit;
     private final SpotLeaks leaks;
     /** Cell of the solve at each place of the map, or -1. */
@@ -212,9 +212,15 @@ final class Coring {
         boolean exact =
                 !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
         if (exact) return Samples.none();
-        if (state.at().length <= SMALL) return Samples.of(this, this, tried);
+        if (state.at().length <= SMALL) return Samples.of(this, this, Samples.choose(this, tried));
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
-        return onCells(cell).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
+        List<Samples.Choice> choice = new ArrayList<>();
+        List<Coring> coarse = new ArrayList<>();
+        SideBySide.both(
+                SideBySide.helps(),
+                () -> choice.add(Samples.choose(this, tried)),
+                () -> onCells(cell).ifPresent(coarse::add));
+        return coarse.isEmpty() ? Samples.none() : Samples.of(this, coarse.get(0), choice.get(0));
     }
 
     int unknown(int cell) {
