@@ -74,7 +74,9 @@ final class Samples {
      * @param tried places of the map at which a pit can be
      */
     static Choice choose(Coring house, int[] tried) {
-        int[] at = Arrays.stream(tried).map(p -> house.unknown(house.cellOf[p])).toArray();
+        int[] at = Arrays.stream(tried)
+                .map(p -> house.unknown(house.places.cell(p)))
+                .toArray();
         Choice choice = new Choice(new ArrayList<>(), new ArrayList<>());
         double[] felt = new double[at.length];
         List<Point> leaks = spots(house);
@@ -173,7 +175,7 @@ final class Samples {
         int cell = house.state.network().nodeOf(unknown), columns = fine.columns();
         var grid = coarse.layer.grid;
         int c = grid.index(grid.column(fine.x(cell % columns)), grid.row(fine.y(cell / columns)));
-        if (house.progress.isCancelled() || !coarse.canHold(c)) return Optional.empty();
+        if (house.progress.isCancelled() || !coarse.places.canHold(c)) return Optional.empty();
         double[] own = new double[coarse.state.at().length];
         own[coarse.unknown(c)] = 1;
         coarse.factor.sweep().solve(own, own);
@@ -210,7 +212,7 @@ final class Samples {
                 solved.suctions().get(solved.suctions().size() - 1).flow(),
                 solved.field().pressure(),
                 solved.coverage().weakest(),
-                solved.coverage().meeting() * house.area() + house.pitArea()));
+                solved.coverage().meeting() * house.area() + house.places.pitArea));
     }
 
     private static Share share(Coring house, Found found) {
