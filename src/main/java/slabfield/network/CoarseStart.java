@@ -52,14 +52,48 @@ final class CoarseStart {
     }
 
     private static double[] cells(Guess rough, LayerGrid coarse, LayerGrid fine) {
-        Grid g = fine.grid, wide = coarse.grid;
+        Grid g = fine.grid;
         double[] out = new double[g.cells()];
         for (int c = 0; c < out.length; c++) {
             if (fine.kind[c] == CellKind.OUTSIDE) continue;
             double x = g.x(c % g.columns()), y = g.y(c / g.columns());
-            out[c] = rough.at(coarse, x, y, wide.index(wide.column(x), wide.row(y)));
+            int own = holding(coarse, x, y);
+            boolean shared = fine.kind[c] == CellKind.LAYER && coarse.kind[own] == CellKind.DISC;
+            out[c] = shared ? around(rough, coarse, x, y, g, own) : rough.at(coarse, x, y, own);
         }
         return out;
+    }
+
+    /** The cell that a place lies in, or where that has no pressure the nearest next to it that has. */
+    private static int holding(LayerGrid layer, double x, double y) {
+        Grid g = layer.grid;
+        int i = g.column(x), j = g.row(y), best = g.index(i, j);
+        if (holds(layer, best)) return best;
+        double least = Double.POSITIVE_INFINITY;
+        for (int b = j - 1; b <= j + 1; b++)
+            for (int a = i - 1; a <= i + 1; a++) {
+                int c = layer.cellAt(a, b);
+                if (c < 0 || !holds(layer, c)) continue;
+                double distance = Math.hypot(g.x(a) - x, g.y(b) - y);
+                if (distance >= least) continue;
+                least = distance;
+                best = c;
+            }
+        return best;
+    }
+
+    private static boolean holds(LayerGrid layer, int cell) {
+        return layer.kind[cell] == CellKind.LAYER || layer.kind[cell] == CellKind.DISC;
+    }
+
+    /** A cell in which a pit lies that does not fill it has a pressure between the pit's and those beyond its faces. */
+    private static double around(Guess rough, LayerGrid coarse, double x, double y, Grid g, int own) {
+        double w = g.width(), h = g.height();
+        return (rough.at(coarse, x + w, y, own)
+                        + rough.at(coarse, x - w, y, own)
+                        + rough.at(coarse, x, y + h, own)
+                        + rough.at(coarse, x, y - h, own))
+                / 4;
     }
 
     /** Each gets the pressure between the two nearest devices of the same part of the house. */

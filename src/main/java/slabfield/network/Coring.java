@@ -1,18 +1,18 @@
 package slabfield.network;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import slabfield.field.CellKind;
-import slabfield.field.Grid;
 import slabfield.field.Progress;
 import slabfield.law.AirState;
-import slabfield.model.Point;
 import slabfield.model.Scenario;
-import slabfield.model.Shapes;
 import slabfield.solve.PanelCholesky;
+import slabfield.solve.SideBySide;
 import slabfield.solve.Subtrees;
 import slabfield.solve.UnitLoads;
 
@@ -21,9 +21,6 @@ final class Coring {
     private static final int BATCH = 128;
     /** Up to this many unknowns, samples are taken on the house's own grid. */
     private static final int SMALL = 5000;
-
-    /** Open area that a cell must have, as part of the whole, for a pit to reach over it. */
-    private static final double WHOLE = 0.999;
 
     final Scenario scenario;
     final PlacementMap.Question question;
@@ -34,20 +31,13 @@ final class Coring {
     final LayerGrid layer;
     final SlabSolver.State state;
     final PanelCholesky factor;
-    /** Of houses with a pit more, for each thread that solves such. */
-    final ThreadLocal<FactorRoom> room = ThreadLocal.withInitial(FactorRoom::kept);
-
     final NewPit pit;
     private final SpotLeaks leaks;
-    /** Cell of the solve at each place of the map, or -1. */
-    final int[] cellOf;
-
-    private final Grid places;
+    final PitPlaces places;
     /** Unknowns of the cells that count, and the open area of each. */
     private final int[] counting;
 
     private final double[] openArea;
-    private final double pitArea;
 
     private Coring(
             Scenario scenario,
@@ -66,44 +56,12 @@ final class Coring {
         this.factor = factor;
         pit = new NewPit(layer, question.pit(), question.source(), SlabSolver.airOf(scenario));
         leaks = new SpotLeaks(state.network(), state.at(), state.rest(), factor);
-        pitArea = areaLost(question.pit().radius());
+        places = new PitPlaces(scenario.plan(), question, layer, state.network());
         int[] cells = IntStream.range(0, layer.counts.length)
                 .filter(c -> layer.counts[c] && state.network().unknownOf(c) >= 0)
                 .toArray();
         counting = Arrays.stream(cells).map(c -> state.network().unknownOf(c)).toArray();
         openArea = Arrays.stream(cells).mapToDouble(c -> layer.openArea[c]).toArray();
-        Grid g = layer.grid;
-        int stepX = step(g.width(), g.columns()), stepY = step(g.height(), g.rows());
-        int columns = (g.columns() - stepX / 2 - 1) / stepX + 1, rows = (g.rows() - stepY / 2 - 1) / stepY + 1;
-        places = new Grid(
-                g.x(stepX / 2) - stepX * g.width() / 2,
-                g.y(stepY / 2) - stepY * g.height() / 2,
-                stepX * g.width(),
-                stepY * g.height(),
-                columns,
-                rows);
-        cellOf = IntStream.range(0, places.cells())
-                .map(p -> g.index(p % columns * stepX + stepX / 2, p / columns * stepY + stepY / 2))
-                .map(c -> canHold(c) ? c : -1)
-                .toArray();
-    }
-
-    /** Area that no longer counts under a pit in the middle of a cell: all of the cells whose middles it takes, parts of others. */
-    private double areaLost(double radius) {
-        Grid g = layer.grid;
-        Region round = new Region(Shapes.disc(new Point(0, 0), radius));
-        int ri = (int) (radius / g.width()) + 1, rj = (int) (radius / g.height()) + 1;
-        double sum = 0, w = g.width(), h = g.height();
-        for (int j = -rj; j <= rj; j++)
-            for (int i = -ri; i <= ri; i++)
-                sum += Math.hypot(i * w, j * h) <= radius
-                        ? w * h
-                        : round.area((i - 0.5) * w, (j - 0.5) * h, (i + 0.5) * w, (j + 0.5) * h);
-        return sum;
-    }
-
-    private int step(double cell, int most) {
-        return Math.max(1, Math.min(most, (int) Math.round(question.spacing() / cell)));
     }
 
     /** Solves the house as it is; empty where that fails. */
@@ -144,27 +102,6 @@ final class Coring {
                 .map(f -> new Coring(scenario, question, progress, bare, layer, state, f));
     }
 
-    /** True where every cell that the pit reaches over, were it here, is open layer with a pressure. */
-    boolean canHold(int cell) {
-        Grid g = layer.grid;
-        int i = cell % g.columns(), j = cell / g.columns();
-        double reach = question.pit().radius() + Math.max(g.width(), g.height()) / 2;
-        int ri = (int) (reach / g.width()), rj = (int) (reach / g.height());
-        Point here = new Point(g.x(i), g.y(j));
-        for (int b = -rj; b <= rj; b++)
-            for (int a = -ri; a <= ri; a++) {
-                if (Math.hypot(a * g.width(), b * g.height()) > reach) continue;
-                int c = layer.cellAt(i + a, j + b);
-                if (c < 0
-                        || layer.kind[c] != CellKind.LAYER
-                        || !layer.counts[c]
-                        || state.network().unknownOf(c) < 0) return false;
-                if (layer.openArea[c] < WHOLE * g.width() * g.height()) return false;
-                if (layer.cut(here.x(), here.y(), g.x(i + a), g.y(j + b))) return false;
-            }
-        return scenario.plan().mayDrill(here);
-    }
-
     /** Empty when cancelled. */
     Optional<PlacementMap> map() {
         int[] tried = places();
@@ -173,7 +110,7 @@ final class Coring {
 
     /** Places at which a pit can be. */
     int[] places() {
-        return IntStream.range(0, cellOf.length).filter(p -> cellOf[p] >= 0).toArray();
+        return places.open();
     }
 
     /**
@@ -181,11 +118,11 @@ final class Coring {
      * had last.
      */
     Optional<PlacementMap> map(int[] tried, Samples samples) {
-        Sums sums = new Sums(cellOf.length);
+        Sums sums = new Sums(places.grid.cells());
         int[] placeOf = new int[state.at().length];
-        for (int p : tried) placeOf[unknown(cellOf[p])] = p;
+        for (int p : tried) placeOf[unknown(places.cell(p))] = p;
         int[] nodes = UnitLoads.inOrder(
-                factor, Arrays.stream(tried).map(p -> unknown(cellOf[p])).toArray());
+                factor, Arrays.stream(tried).map(p -> unknown(places.cell(p))).toArray());
         int batches = (nodes.length + BATCH - 1) / BATCH;
         Judge.Parts parts = parts();
         double weakestNow = weakest(new double[state.at().length], 0);
@@ -212,9 +149,15 @@ final class Coring {
         boolean exact =
                 !layer.flow.inertial && state.network().nonlinearLinks(state.at(), state.rest()) == leaks.count();
         if (exact) return Samples.none();
-        if (state.at().length <= SMALL) return Samples.of(this, this, tried);
+        if (state.at().length <= SMALL) return Samples.of(this, this, Samples.choose(this, tried));
         double cell = 2 * Math.max(layer.grid.width(), layer.grid.height());
-        return onCells(cell).map(c -> Samples.of(this, c, tried)).orElse(Samples.none());
+        List<Samples.Choice> choice = new ArrayList<>();
+        List<Coring> coarse = new ArrayList<>();
+        SideBySide.both(
+                SideBySide.helps(),
+                () -> choice.add(Samples.choose(this, tried)),
+                () -> onCells(cell).ifPresent(coarse::add));
+        return coarse.isEmpty() ? Samples.none() : Samples.of(this, coarse.get(0), choice.get(0));
     }
 
     int unknown(int cell) {
@@ -229,7 +172,8 @@ final class Coring {
                 int node = batch.nodes[batch.from + b], place = batch.placeOf[node];
                 double g = loads.at(node)[b];
                 for (int j = 0; j < toLeak.length; j++) toLeak[j] = leaks.response(j)[node];
-                double q = leaks.settle(node, state.at()[node], open -> pit.flow(cellOf[place], open, g), toLeak, own);
+                double q = leaks.settle(
+                        node, state.at()[node], open -> pit.flow(places.cell(place), open, g), toLeak, own);
                 Samples.Share share = samples.at(node, g);
                 sums.flow[place] = q * share.flow();
                 judge.place(b, q, share, own);
@@ -238,9 +182,9 @@ final class Coring {
         loads.solve(batch.nodes, batch.from, batch.to, batch.parts.subtrees, judge);
         for (int b = 0; b < batch.to - batch.from; b++) {
             int node = batch.nodes[batch.from + b], place = batch.placeOf[node];
-            double held = pit.pressure(cellOf[place], state.at()[node], loads.at(node)[b], judge.flow(b));
+            double held = pit.pressure(places.cell(place), state.at()[node], loads.at(node)[b], judge.flow(b));
             sums.weakest[place] = bounded(judge.weakest(b), batch.weakestNow, -held, judge.flow(b));
-            sums.covered[place] = Math.max(0, judge.covered(b) - pitArea);
+            sums.covered[place] = Math.max(0, judge.covered(b) - places.pitArea);
         }
     }
 
@@ -293,7 +237,7 @@ final class Coring {
         }
         for (double w : sums.weakest) best = Math.max(best, Double.isNaN(w) ? 0 : w);
         return new PlacementMap(
-                places,
+                places.grid,
                 sums.weakest,
                 sums.covered,
                 sums.flow,
@@ -321,10 +265,6 @@ final class Coring {
 
     int[] counting() {
         return counting;
-    }
-
-    double pitArea() {
-        return pitArea;
     }
 
     /** Open area that counts, with that which has no pressure [m2]. */

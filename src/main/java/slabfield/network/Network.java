@@ -32,6 +32,10 @@ final class Network implements NonlinearSystem {
     private static final double ROUGH_STEP = 0.1;
 
     private static final double LAST_STEP = 1e-10;
+    /** Relative residual down to which devices are balanced by themselves, and the least part of it that must be theirs. */
+    private static final double EASED_ABOVE = 1e-3;
+
+    private static final double THEIRS = 0.1;
     /** Part of the tolerance that a step aims at. */
     private static final double SAFETY = 0.1;
     /** Relative residual that rounding leaves in any case. */
@@ -92,6 +96,7 @@ final class Network implements NonlinearSystem {
     private double[] allRest;
     private double[] out;
     private NetworkMatrix matrix;
+    private DeviceBalance balance;
     private FactorRoom room = FactorRoom.once();
     /** Relative residual at the step before. */
     private double before = 1;
@@ -328,6 +333,14 @@ final class Network implements NonlinearSystem {
         return all;
     }
 
+    /** The same for the unknowns that are no cells alone. */
+    void spreadDevices(double[] at, double[] rest) {
+        for (int u = 0; u < at.length; u++) {
+            all[nodeOf[cellUnknowns + u]] = at[u];
+            allRest[nodeOf[cellUnknowns + u]] = rest[u];
+        }
+    }
+
     private double difference(int k) {
         int a = from[k], b = to[k];
         return all[a] - all[b] + (allRest[a] - allRest[b]);
@@ -420,6 +433,19 @@ final class Network implements NonlinearSystem {
             sum -= drawn[d];
         }
         return sum;
+    }
+
+    /** Far from the answer, balances the devices by themselves where much of what is left is theirs. */
+    @Override
+    public boolean ease(double[] at, double[] rest, double[] residual, double relative) {
+        if (!(relative > EASED_ABOVE)) return false;
+        double sum = 0;
+        for (int u = cellUnknowns; u < residual.length; u++) sum += Math.abs(residual[u]);
+        double flow = scale(at, rest);
+        if (!(sum > THEIRS * relative * flow)) return false;
+        if (balance == null) balance = new DeviceBalance(this);
+        balance.settle(at, rest, relative, flow);
+        return true;
     }
 
     @Override
@@ -617,6 +643,11 @@ final class Network implements NonlinearSystem {
     /** Flow through a link from its first to its second node at the spread pressures [m3/s]. */
     double spreadFlow(int link) {
         return law[link].flow(difference(link));
+    }
+
+    /** Slope of a link's law at the spread pressures [m3/(s Pa)]. */
+    double spreadSlope(int link) {
+        return law[link].slope(difference(link));
     }
 
     /** Flow out of a node at the spread pressures; for a fixed node, what the network takes from it [m3/s]. */

@@ -2,8 +2,10 @@ package slabfield.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import slabfield.field.Result;
@@ -63,14 +65,19 @@ final class Samples {
         return new Samples(List.of());
     }
 
+    /** Unknowns at which samples are taken, and the columns of G there. */
+    record Choice(List<Integer> unknowns, List<double[]> responses) {}
+
     /**
-     * @param coarse the same house on a coarser grid
+     * Chooses where samples are taken: beside spot openings, then always at the place that feels those chosen so far the least.
+     *
      * @param tried places of the map at which a pit can be
      */
-    static Samples of(Coring house, Coring coarse, int[] tried) {
-        int[] at = Arrays.stream(tried).map(p -> house.unknown(house.cellOf[p])).toArray();
-        List<double[]> responses = new ArrayList<>();
-        List<Integer> chosen = new ArrayList<>();
+    static Choice choose(Coring house, int[] tried) {
+        int[] at = Arrays.stream(tried)
+                .map(p -> house.unknown(house.places.cell(p)))
+                .toArray();
+        Choice choice = new Choice(new ArrayList<>(), new ArrayList<>());
         double[] felt = new double[at.length];
         List<Point> leaks = spots(house);
         for (int k = 0; k < Math.min(MOST, at.length) && !house.progress.isCancelled(); k++) {
@@ -80,14 +87,29 @@ final class Samples {
             g[at[next]] = 1;
             house.factor.solve(g, g);
             for (int i = 0; i < at.length; i++) felt[i] = Math.max(felt[i], g[at[i]] / g[at[next]]);
-            responses.add(g);
-            chosen.add(at[next]);
+            choice.responses.add(g);
+            choice.unknowns.add(at[next]);
         }
-        List<Sample> found = IntStream.range(0, chosen.size())
+        return choice;
+    }
+
+    /**
+     * Takes samples, one after the other by as many threads as there are processors.
+     *
+     * @param coarse the same house on a coarser grid
+     */
+    static Samples of(Coring house, Coring coarse, Choice choice) {
+        int count = choice.unknowns.size();
+        List<Optional<Sample>> taken = new ArrayList<>(Collections.nCopies(count, Optional.empty()));
+        AtomicInteger next = new AtomicInteger();
+        IntStream.range(0, Math.min(Runtime.getRuntime().availableProcessors(), count))
                 .parallel()
-                .mapToObj(k -> sample(house, coarse, chosen.get(k), responses.get(k)))
-                .flatMap(Optional::stream)
-                .toList();
+                .forEach(worker -> {
+                    FactorRoom room = FactorRoom.kept();
+                    for (int k = next.getAndIncrement(); k < count; k = next.getAndIncrement())
+                        taken.set(k, sample(house, coarse, room, choice.unknowns.get(k), choice.responses.get(k)));
+                });
+        List<Sample> found = taken.stream().flatMap(Optional::stream).toList();
         double most = found.stream().mapToDouble(s -> Math.abs(s.flow)).max().orElse(0);
         return new Samples(
                 found.stream().filter(s -> Math.abs(s.flow) >= FAINT * most).toList());
@@ -147,16 +169,17 @@ final class Samples {
         return worst;
     }
 
-    private static Optional<Sample> sample(Coring house, Coring coarse, int unknown, double[] response) {
+    private static Optional<Sample> sample(
+            Coring house, Coring coarse, FactorRoom room, int unknown, double[] response) {
         var fine = house.layer.grid;
         int cell = house.state.network().nodeOf(unknown), columns = fine.columns();
         var grid = coarse.layer.grid;
         int c = grid.index(grid.column(fine.x(cell % columns)), grid.row(fine.y(cell / columns)));
-        if (house.progress.isCancelled() || !coarse.canHold(c)) return Optional.empty();
+        if (house.progress.isCancelled() || !coarse.places.canHold(c)) return Optional.empty();
         double[] own = new double[coarse.state.at().length];
         own[coarse.unknown(c)] = 1;
         coarse.factor.sweep().solve(own, own);
-        return solve(coarse, c, own).map(found -> {
+        return solve(coarse, room, c, own).map(found -> {
             double inPit =
                     -coarse.pit.pressure(c, coarse.state.at()[coarse.unknown(c)], own[coarse.unknown(c)], found.linear);
             DoubleUnaryOperator excess =
@@ -170,7 +193,7 @@ final class Samples {
     private record Found(
             double[] fall, double linear, double drawn, double[] pressure, double weakest, double covered) {}
 
-    private static Optional<Found> solve(Coring house, int cell, double[] response) {
+    private static Optional<Found> solve(Coring house, FactorRoom room, int cell, double[] response) {
         double[] fall = new double[response.length];
         double flow = house.fall(cell, response, fall);
         Result result = SlabSolver.solve(
@@ -179,7 +202,7 @@ final class Samples {
                         house.progress.stopOnly(),
                         new LayerGrid(house.bare),
                         guess(house, fall, cell),
-                        house.room.get(),
+                        room,
                         ENOUGH)
                 .result();
         if (!(result instanceof Result.Solved solved)) return Optional.empty();
@@ -189,7 +212,7 @@ final class Samples {
                 solved.suctions().get(solved.suctions().size() - 1).flow(),
                 solved.field().pressure(),
                 solved.coverage().weakest(),
-                solved.coverage().meeting() * house.area() + house.pitArea()));
+                solved.coverage().meeting() * house.area() + house.places.pitArea));
     }
 
     private static Share share(Coring house, Found found) {

@@ -60,7 +60,7 @@ public final class Newton {
         double[] r = new double[n], d = new double[n], rTrial = new double[n];
         double[] trial = new double[n], restTrial = new double[n];
         system.residual(x, rest, r);
-        double relative = relative(system, x, rest, r);
+        double relative = eased(system, x, rest, r);
         boolean polished = false, near = false;
         for (int k = 0; k < LIMIT; k++) {
             if (watch.stopAfter(k, relative)) return new Outcome(Ending.CANCELLED, k, relative);
@@ -84,7 +84,7 @@ public final class Newton {
             System.arraycopy(trial, 0, x, 0, n);
             System.arraycopy(restTrial, 0, rest, 0, n);
             System.arraycopy(rTrial, 0, r, 0, n);
-            relative = next;
+            relative = eased(system, x, rest, r);
         }
         return new Outcome(relative <= TOLERANCE ? Ending.CONVERGED : Ending.ITERATION_LIMIT, LIMIT, relative);
     }
@@ -130,6 +130,14 @@ public final class Newton {
             to[i] = sum;
             restTo[i] = (x[i] - (sum - back)) + (add - back);
         }
+    }
+
+    /** Lets the system ease the place; returns the relative residual at which that ends. */
+    private static double eased(NonlinearSystem system, double[] x, double[] rest, double[] r) {
+        double relative = relative(system, x, rest, r);
+        if (!system.ease(x, rest, r, relative)) return relative;
+        system.residual(x, rest, r);
+        return relative(system, x, rest, r);
     }
 
     private static double relative(NonlinearSystem system, double[] x, double[] rest, double[] r) {

@@ -20,6 +20,19 @@ public interface NonlinearSystem {
     void residual(double[] at, double[] rest, double[] residual);
 
     /**
+     * May lower the potential by means of its own before a step is taken.
+     *
+     * @param at place, may be replaced by one with a lower potential
+     * @param rest likewise
+     * @param residual gradient there, not modified
+     * @param relative sum of its absolute values over scale
+     * @return true where the place has changed
+     */
+    default boolean ease(double[] at, double[] rest, double[] residual, double relative) {
+        return false;
+    }
+
+    /**
      * Solves curvature(at) * step = -residual.
      *
      * @param at place, not modified

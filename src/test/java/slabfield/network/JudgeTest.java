@@ -34,7 +34,7 @@ class JudgeTest {
         assertThat(tried.length).isGreaterThan(500);
         int partly = 0;
         for (int k = 0; k < tried.length; k += 7) {
-            int p = tried[k], cell = house.cellOf[p];
+            int p = tried[k], cell = house.places.cell(p);
             int u = house.unknown(cell);
             double[] g = new double[house.state.at().length], fall = new double[g.length];
             g[u] = 1;
@@ -43,7 +43,7 @@ class JudgeTest {
             Samples.Share share = samples.at(u, g[u]);
             double inPit = -house.pit.pressure(cell, house.state.at()[u], g[u], q);
             double weakest = Coring.bounded(house.weakest(fall, share.weakest()), house.weakest(fall, 0), inPit, q);
-            double covered = house.covered(fall, share.area()) - house.pitArea();
+            double covered = house.covered(fall, share.area()) - house.places.pitArea;
             assertThat(map.weakest()[p]).as("weakest").isCloseTo(weakest, within(1e-7 * Math.abs(weakest) + 1e-9));
             assertThat(map.covered()[p]).as("covered").isCloseTo(Math.max(0, covered), within(1e-9));
             assertThat(map.flow()[p]).as("flow").isCloseTo(q * share.flow(), within(1e-7 * Math.abs(q)));

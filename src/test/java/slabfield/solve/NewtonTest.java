@@ -82,6 +82,51 @@ class NewtonTest {
         assertThat(x).containsExactly(0.5);
     }
 
+    /** The first unknown is put right by the system itself; the step sees a residual in which nothing of it is left. */
+    @Test
+    void aPlaceThatTheSystemEasesIsLookedAtAfresh() {
+        List<Double> seen = new ArrayList<>();
+        NonlinearSystem two = new NonlinearSystem() {
+            @Override
+            public int size() {
+                return 2;
+            }
+
+            @Override
+            public void residual(double[] at, double[] rest, double[] residual) {
+                residual[0] = 4 * at[0] - 2 + 4 * rest[0];
+                residual[1] = at[1] - 3 + rest[1];
+            }
+
+            @Override
+            public boolean ease(double[] at, double[] rest, double[] residual, double relative) {
+                seen.add(relative);
+                if (at[0] == 0.5) return false;
+                at[0] = 0.5;
+                rest[0] = 0;
+                return true;
+            }
+
+            @Override
+            public boolean step(double[] at, double[] rest, double[] residual, double[] step) {
+                if (residual[0] != 0) return false;
+                step[0] = 0;
+                step[1] = -residual[1];
+                return true;
+            }
+
+            @Override
+            public double scale(double[] at, double[] rest) {
+                return 1;
+            }
+        };
+        double[] x = {4, 5};
+        Newton.Outcome o = Newton.solve(two, x, new double[2], ALWAYS_ON);
+        assertThat(o).isEqualTo(new Newton.Outcome(Newton.Ending.CONVERGED, 1, 0));
+        assertThat(x).containsExactly(0.5, 3);
+        assertThat(seen).containsExactly(16.0, 0.0);
+    }
+
     /** Beside 10^16 a double knows no quarter. */
     @Test
     void keepsWhatRoundingLeavesOut() {
