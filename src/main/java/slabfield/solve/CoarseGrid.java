@@ -130,35 +130,37 @@ final class CoarseGrid {
         System.arraycopy(inOddRow.afterF, from, fromNorth[s], at, to - from);
     }
 
-    /** Works out {@link #rest}; all rows must have been loaded. */
-    void loadRest(NinePoint operator) {
+    /** Makes room for {@link #rest}. */
+    void needRest() {
         if (rest == null) {
             rest = field();
         }
-        for (int j = 1; j <= rows; j++) {
-            for (int i = 2 * first[j] - 1; i < 2 * end[j] - 1; i++) {
-                rest.set(j, i, (float) (operator.leak(j, i) - leak(j, i)));
+    }
+
+    /** Works out {@link #rest} in padded rows from .. to - 1. */
+    void loadRest(NinePoint operator, int from, int to) {
+        for (int j = from; j < to; j++) {
+            SplitRow r = operator.row[j];
+            SplitRow under = operator.row[j - 1];
+            int at = strips.at(Strips.pair(j));
+            float[] even = rest.even(j);
+            float[] odd = rest.odd(j);
+            for (int k = first[j]; k < end[j]; k++) {
+                double beside = lost(r.east.even[k]);
+                double up = lost(r.north.even[k]) + lost(r.northEast.even[k]) + lost(r.northWest.even[k - 1]);
+                double down =
+                        lost(under.north.even[k]) + lost(under.northEast.odd[k - 1]) + lost(under.northWest.odd[k]);
+                even[at + k] = (float) (lost(r.diagonal.even[k]) - (beside + lost(r.east.odd[k - 1])) - (up + down));
+                up = lost(r.north.odd[k]) + lost(r.northEast.odd[k]) + lost(r.northWest.odd[k]);
+                down = lost(under.north.odd[k]) + lost(under.northEast.even[k]) + lost(under.northWest.even[k]);
+                odd[at + k] = (float) (lost(r.diagonal.odd[k]) - (beside + lost(r.east.odd[k])) - (up + down));
             }
         }
     }
 
-    /** The diagonal less the couplings, as rounded. */
-    private double leak(int j, int i) {
-        double sum = (double) diagonal.get(j, i)
-                - east.get(j, i)
-                - east.get(j, i - 1)
-                - north.get(j, i)
-                - north.get(j - 1, i);
-        sum -= (double) northEast.get(j, i) + northEast.get(j - 1, i - 1);
-        return sum - northWestOf(j, i) - northWestOf(j - 1, i + 1);
-    }
-
-    private double northWestOf(int j, int i) {
-        if (j < 1) {
-            return 0;
-        }
-        int at = strips.at(Strips.pair(j));
-        return (i & 1) != 0 ? northWest.even(j)[at + (i - 1) / 2] : northWest.odd(j)[at + i / 2];
+    /** What rounding takes off. */
+    private static double lost(double v) {
+        return v - (float) v;
     }
 
     private void round(Quarters to, int j, SplitRow.Pair from, int first, int end) {

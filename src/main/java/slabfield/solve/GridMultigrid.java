@@ -205,7 +205,12 @@ public final class GridMultigrid implements Preconditioner {
                 between = new float[grid.rows + 2][grid.length];
             }
             rooms = Rooms.of(operator, grid, team.count());
-            hierarchy.prepare(Effort.THOROUGH, operators);
+            hierarchy.prepare(Effort.THOROUGH);
+        }
+        team.await(me);
+        hierarchy.load(me, Effort.THOROUGH, operators);
+        team.await(me);
+        if (me == 0) {
             operators = null;
             effort = Effort.THOROUGH;
         }

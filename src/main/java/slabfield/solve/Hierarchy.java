@@ -127,11 +127,21 @@ final class Hierarchy {
         exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
     }
 
-    /** Makes ready the levels that take more than one step. */
-    void prepare(Effort effort, NinePoint[] operators) {
+    /** Makes room in the levels that take more than one step. */
+    void prepare(Effort effort) {
         for (int k = 0; k + 1 < levels.size(); k++) {
             if (effort.steps(k) > 1) {
-                levels.get(k).loadRest(operators[k]);
+                levels.get(k).needRest();
+            }
+        }
+    }
+
+    /** Makes those levels ready; all of the team call this once there is room. */
+    void load(int me, Effort effort, NinePoint[] operators) {
+        for (int k = 0; k + 1 < levels.size(); k++) {
+            if (effort.steps(k) > 1) {
+                CoarseGrid level = levels.get(k);
+                level.loadRest(operators[k], beginFine(k + 1, me, level.rows), beginFine(k + 1, me + 1, level.rows));
             }
         }
     }

@@ -1,52 +1,50 @@
 package slabfield.solve;
 
-import java.util.Arrays;
-
-/** The rows of a {@link GridOperator} in natural order: couplings of active cells alone, and the diagonal. Asked for as {@link FineRows}. */
+/** A {@link GridOperator}'s links among active cells, row by row in natural order: cell column i is element i + 1, row j number j + 1. */
 final class OperatorRows {
-    private static final int KEPT = 5;
-
-    /** One row: column i is element i + 1, with zeros at each end. */
+    /** One row: links to the east and to the north, and leaks; 0 where there is none. A 0 stands at each end. */
     static final class Row {
-        final double[] diagonal;
         final double[] east;
         final double[] north;
-        /** First element with a diagonal above 0, and one past the last; equal where there is none. */
-        int first;
+        final double[] leak;
 
-        int end;
-
-        Row(int length) {
-            diagonal = new double[length];
+        private Row(int length) {
             east = new double[length];
             north = new double[length];
+            leak = new double[length];
         }
     }
 
-    private final FineRows rows;
-    private final Row[] ring = new Row[KEPT];
+    private final GridOperator operator;
 
-    /** @param grid takes the rows from .. to - 1 */
-    OperatorRows(GridOperator operator, RedBlackGrid grid, int from, int to) {
-        rows = new FineRows(operator, grid, from, to);
-        Arrays.setAll(ring, k -> new Row(operator.columns() + 4));
+    OperatorRows(GridOperator operator) {
+        this.operator = operator;
     }
 
-    /** Padded row j; it stays as it is until four more have been asked for. */
-    Row row(int j) {
-        SplitRow split = rows.row(j);
-        Row row = ring[j % KEPT];
-        take(row.diagonal, split.diagonal);
-        take(row.east, split.east);
-        take(row.north, split.north);
-        row.first = 2 * split.first - 1;
-        row.end = 2 * split.end - 1;
-        return row;
+    Row none() {
+        return new Row(operator.columns() + 2);
     }
 
-    private static void take(double[] natural, SplitRow.Pair pair) {
-        for (int i = 1; i < natural.length - 2; i++) {
-            natural[i] = pair.get(i);
+    /** Takes over padded row j, of which there is one. */
+    void read(int j, Row row) {
+        int columns = operator.columns();
+        boolean[] active = operator.active();
+        double[] east = operator.east();
+        double[] north = operator.north();
+        double[] leak = operator.leak();
+        int at = (j - 1) * columns - 1;
+        for (int i = 1; i < columns; i++) {
+            row.east[i] = active[at + i] & active[at + i + 1] ? east[at + i] : 0;
+        }
+        for (int i = 1; i <= columns; i++) {
+            row.leak[i] = active[at + i] ? leak[at + i] : 0;
+        }
+        if (j == operator.rows()) {
+            java.util.Arrays.fill(row.north, 0);
+            return;
+        }
+        for (int i = 1; i <= columns; i++) {
+            row.north[i] = active[at + i] & active[at + columns + i] ? north[at + i] : 0;
         }
     }
 }

@@ -32,49 +32,63 @@ final class RoomFinder {
     private int runs;
     private final WeakLinks weak = new WeakLinks();
 
-    private RoomFinder(GridOperator operator, RedBlackGrid grid) {
+    private RoomFinder(GridOperator operator) {
         columns = operator.columns();
         rows = operator.rows();
         run = new int[rows + 1][columns + 2];
-        var source = new OperatorRows(operator, grid, 0, 0);
+        var source = new OperatorRows(operator);
         double[] strengthBelow = new double[columns + 2];
         double[] strength = new double[columns + 2];
-        OperatorRows.Row below = source.row(0);
+        OperatorRows.Row below = source.none();
+        OperatorRows.Row row = source.none();
         for (int j = 1; j <= rows; j++) {
-            OperatorRows.Row row = source.row(j);
+            source.read(j, row);
             for (int i = 1; i <= columns; i++) {
                 strength[i] = Math.max(Math.max(row.east[i], row.east[i - 1]), Math.max(row.north[i], below.north[i]));
             }
-            cut(j, row, below, strength);
+            cut(j, row, operator.active(), strength);
             join(j, below, strengthBelow, strength);
             double[] spare = strengthBelow;
             strengthBelow = strength;
             strength = spare;
+            OperatorRows.Row next = below;
             below = row;
+            row = next;
         }
     }
 
     /** Cuts row j into runs. */
-    private void cut(int j, OperatorRows.Row row, OperatorRows.Row below, double[] strength) {
+    private void cut(int j, OperatorRows.Row row, boolean[] active, double[] strength) {
         int[] here = run[j];
-        for (int i = row.first; i < row.end; i++) {
-            if (!(row.diagonal[i] > 0)) {
-                continue;
-            }
+        int at = (j - 1) * columns - 1;
+        int r = 0;
+        int begun = 1;
+        double most = 0;
+        double leaks = 0;
+        for (int i = 1; i <= columns; i++) {
             double link = row.east[i - 1];
-            if (link > 0 && link >= WEAK * Math.max(strength[i - 1], strength[i])) {
-                here[i] = here[i - 1];
-            } else {
-                here[i] = begin();
+            if (r == 0 || !(link > 0) || link < WEAK * Math.max(strength[i - 1], strength[i])) {
+                end(r, i - begun, most, leaks);
+                most = 0;
+                leaks = 0;
+                begun = i;
+                int before = r;
+                r = active[at + i] ? begin() : 0;
                 if (link > 0) {
-                    weak.add(here[i - 1], here[i], link);
+                    weak.add(before, r, link);
                 }
             }
-            int r = here[i];
-            size[r]++;
-            strongest[r] = Math.max(strongest[r], strength[i]);
-            outward[r] += row.diagonal[i] - (row.east[i] + row.east[i - 1]) - (row.north[i] + below.north[i]);
+            here[i] = r;
+            most = Math.max(most, strength[i]);
+            leaks += row.leak[i];
         }
+        end(r, columns + 1 - begun, most, leaks);
+    }
+
+    private void end(int r, int cells, double most, double leaks) {
+        size[r] = cells;
+        strongest[r] = most;
+        outward[r] = leaks;
     }
 
     private int begin() {
@@ -148,8 +162,8 @@ final class RoomFinder {
     }
 
     /** Number of the room that each cell is in, from 1 on, by row and column, padded by one at each end; 0 where in none. */
-    static short[][] find(GridOperator operator, RedBlackGrid grid) {
-        return new RoomFinder(operator, grid).number();
+    static short[][] find(GridOperator operator) {
+        return new RoomFinder(operator).number();
     }
 
     private short[][] number() {

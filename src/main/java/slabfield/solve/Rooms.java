@@ -31,20 +31,19 @@ final class Rooms {
         room = new short[grid.rows + 2][grid.length];
         own = new double[grid.rows + 2][grid.length];
         factor = new double[count][count];
-        var entries = new Entries(numbers);
-        var source = new OperatorRows(operator, grid, 0, 0);
-        OperatorRows.Row below = source.row(0);
+        var entries = new Entries(numbers, operator);
         for (int j = 1; j <= grid.rows; j++) {
-            OperatorRows.Row row = source.row(j);
-            for (int i = row.first; i < row.end; i++) {
+            short[] here = numbers[j];
+            for (int i = 1; i <= operator.columns(); i++) {
                 if (((i + j) & 1) == 0) {
-                    room[j][(i + 1) / 2] = numbers[j][i];
-                    entries.add(j, i, numbers[j][i], row.diagonal[i]);
-                } else if (row.diagonal[i] > 0) {
-                    entries.eliminate(j, i, row, below);
+                    room[j][(i + 1) / 2] = here[i];
+                    if (here[i] > 0) {
+                        entries.add(j, i, here[i], entries.diagonal(j, i));
+                    }
+                } else if ((here[i - 1] | here[i + 1] | numbers[j - 1][i] | numbers[j + 1][i]) != 0) {
+                    entries.eliminate(j, i);
                 }
             }
-            below = row;
         }
         begin = entries.sort(grid.rows);
         cell = entries.cells;
@@ -59,7 +58,7 @@ final class Rooms {
 
     /** The rooms of a grid, or null where it has none. */
     static Rooms of(GridOperator operator, RedBlackGrid grid, int workers) {
-        short[][] numbers = RoomFinder.find(operator, grid);
+        short[][] numbers = RoomFinder.find(operator);
         int count = 0;
         for (short[] row : numbers) {
             for (short number : row) {
@@ -81,27 +80,68 @@ final class Rooms {
         private short[] rooms = new short[64];
         private double[] values = new double[64];
 
-        Entries(short[][] numbers) {
+        private final GridOperator operator;
+
+        Entries(short[][] numbers, GridOperator operator) {
             this.numbers = numbers;
+            this.operator = operator;
+        }
+
+        /** Reads the links of a cell; returns its diagonal, 0 where it is inactive. */
+        double diagonal(int j, int i) {
+            boolean[] active = operator.active();
+            int columns = operator.columns();
+            int c = (j - 1) * columns + i - 1;
+            if (!active[c]) {
+                return 0;
+            }
+            double[] north = operator.north();
+            neighbour(0, j, i - 1, i > 1 && active[c - 1] ? operator.east()[c - 1] : 0);
+            neighbour(1, j, i + 1, i < columns && active[c + 1] ? operator.east()[c] : 0);
+            neighbour(2, j - 1, i, j > 1 && active[c - columns] ? north[c - columns] : 0);
+            neighbour(3, j + 1, i, j < operator.rows() && active[c + columns] ? north[c] : 0);
+            return operator.leak()[c] + (links[0] + links[1]) + (links[2] + links[3]);
         }
 
         /** What a black cell gives when it is eliminated. */
-        void eliminate(int j, int i, OperatorRows.Row row, OperatorRows.Row below) {
-            if ((numbers[j][i - 1] | numbers[j][i + 1] | numbers[j - 1][i] | numbers[j + 1][i]) == 0) {
+        void eliminate(int j, int i) {
+            double diagonal = diagonal(j, i);
+            if (!(diagonal > 0)) {
                 return;
             }
-            neighbour(0, j, i - 1, row.east[i - 1]);
-            neighbour(1, j, i + 1, row.east[i]);
-            neighbour(2, j - 1, i, below.north[i]);
-            neighbour(3, j + 1, i, row.north[i]);
+            short all = common();
+            if (all >= 0) {
+                double sum = (links[0] + links[1]) + (links[2] + links[3]);
+                for (int k = 0; k < 4; k++) {
+                    if (links[k] > 0) {
+                        add(rowOf[k], columnOf[k], all, -links[k] * sum / diagonal);
+                    }
+                }
+                return;
+            }
             for (int k = 0; k < 4; k++) {
                 for (int m = 0; m < 4; m++) {
                     if (links[k] > 0 && links[m] > 0) {
                         short column = numbers[rowOf[m]][columnOf[m]];
-                        add(rowOf[k], columnOf[k], column, -links[k] * links[m] / row.diagonal[i]);
+                        add(rowOf[k], columnOf[k], column, -links[k] * links[m] / diagonal);
                     }
                 }
             }
+        }
+
+        /** The room, or 0 for none, that all neighbours are in to which there is a link; -1 where they are in several. */
+        private short common() {
+            short found = -1;
+            for (int k = 0; k < 4; k++) {
+                if (links[k] > 0) {
+                    short number = numbers[rowOf[k]][columnOf[k]];
+                    if (found >= 0 && number != found) {
+                        return -1;
+                    }
+                    found = number;
+                }
+            }
+            return found;
         }
 
         private void neighbour(int k, int j, int i, double link) {

@@ -168,14 +168,14 @@ class HardGridsTest {
         }
         boolean[] active = new boolean[n * n];
         Arrays.fill(active, true);
-        short[][] rooms = RoomFinder.find(grid(t, active), new RedBlackGrid(n, n));
+        short[][] rooms = RoomFinder.find(grid(t, active));
         assertThat(rooms[51][51]).isPositive();
         assertThat(rooms[42][60]).isEqualTo(rooms[51][51]);
         assertThat(rooms[41][51]).as("the wall").isNotEqualTo(rooms[51][51]);
         assertThat(rooms[11][11]).as("outside").isNotEqualTo(rooms[51][51]);
 
         t[40 * n + 50] = 1;
-        rooms = RoomFinder.find(grid(t, active), new RedBlackGrid(n, n));
+        rooms = RoomFinder.find(grid(t, active));
         assertThat(rooms[51][51]).isEqualTo(rooms[11][11]);
     }
 }
