@@ -100,6 +100,36 @@ class CoarseRowsTest {
         }
     }
 
+    /** With what is added to the diagonal, the level's leaks are those before rounding. */
+    @ParameterizedTest
+    @CsvSource({"180,600", "61,47"})
+    void restMakesUpForRounding(int columns, int rows) {
+        Levels l = Levels.whole(columns, rows);
+        for (int j = 1; j <= l.level.rows; j++) {
+            for (int i = 1; i <= l.level.columns; i++) {
+                SplitRow r = l.operator.row[j];
+                SplitRow under = l.operator.row[j - 1];
+                double diagonal = r.diagonal.get(i);
+                double lost = diagonal - (float) diagonal;
+                for (double g : new double[] {
+                    r.east.get(i),
+                    r.east.get(i - 1),
+                    r.north.get(i),
+                    under.north.get(i),
+                    r.northEast.get(i),
+                    r.northWest(i),
+                    under.northEast.get(i - 1),
+                    under.northWest(i + 1)
+                }) {
+                    lost -= g - (float) g;
+                }
+                assertThat((double) l.level.rest.get(j, i))
+                        .as("row %d column %d", j, i)
+                        .isCloseTo(lost, within(1e-7 * Math.abs(lost) + 1e-16 * diagonal));
+            }
+        }
+    }
+
     /** Once all even columns of even rows have been smoothed last, they are in balance; and so for the others by turns. */
     @ParameterizedTest
     @CsvSource({"180,600", "181,601"})
