@@ -35,7 +35,7 @@ final class Network implements NonlinearSystem {
     /** Relative residual down to which devices are balanced by themselves, and the least part of it that must be theirs. */
     private static final double EASED_ABOVE = 1e-3;
 
-    private static final double THEIRS = 0.1;
+    private static final double THEIRS = 0.9;
     /** Part of the tolerance that a step aims at. */
     private static final double SAFETY = 0.1;
     /** Relative residual that rounding leaves in any case. */
