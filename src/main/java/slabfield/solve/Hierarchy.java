@@ -9,7 +9,7 @@ final class Hierarchy {
     /** A level with at most this many points is solved exactly. */
     private static final int EXACT = 81;
     /** A level with fewer points than this is not worth sharing. */
-    private static final int SHARED = 6000;
+    private static final int SHARED = 1500;
 
     private final Workers team;
     private final List<CoarseGrid> levels = new ArrayList<>();
