@@ -12,7 +12,7 @@ final class Rooms {
     /** Room of each red cell, from 1 on, by padded row and element. */
     private final short[][] room;
     /** Of each red cell, the element of S Z in its own room's column. */
-    private final double[][] own;
+    private final float[][] own;
     /** Elements of S Z in other rooms' columns, sorted by row: where each row's begin, and of each its cell, room and value. */
     private final int[] begin;
 
@@ -29,9 +29,9 @@ final class Rooms {
     private Rooms(int count, GridOperator operator, RedBlackGrid grid, short[][] numbers, int workers) {
         this.count = count;
         room = new short[grid.rows + 2][grid.length];
-        own = new double[grid.rows + 2][grid.length];
+        own = new float[grid.rows + 2][grid.length];
         factor = new double[count][count];
-        var entries = new Entries(numbers, operator);
+        var entries = new Entries(numbers, operator, grid.length);
         for (int j = 1; j <= grid.rows; j++) {
             short[] here = numbers[j];
             for (int i = 1; i <= operator.columns(); i++) {
@@ -44,6 +44,9 @@ final class Rooms {
                     entries.eliminate(j, i);
                 }
             }
+        }
+        for (int j = 1; j <= grid.rows; j++) {
+            Loops.round(own[j], entries.own[j], 0, grid.length);
         }
         begin = entries.sort(grid.rows);
         cell = entries.cells;
@@ -81,10 +84,13 @@ final class Rooms {
         private double[] values = new double[64];
 
         private final GridOperator operator;
+        /** Sums of what mostly cancels out, not rounded before they are complete. */
+        private final double[][] own;
 
-        Entries(short[][] numbers, GridOperator operator) {
+        Entries(short[][] numbers, GridOperator operator, int length) {
             this.numbers = numbers;
             this.operator = operator;
+            own = new double[numbers.length][length];
         }
 
         /** Reads the links of a cell; returns its diagonal, 0 where it is inactive. */
@@ -240,11 +246,11 @@ final class Rooms {
         Arrays.fill(sums, 0);
         for (int j = from; j < to; j++) {
             short[] here = room[j];
-            double[] w = own[j];
+            float[] w = own[j];
             float[] v = z[j];
             for (int k = 0; k < here.length; k++) {
                 if (here[k] > 0) {
-                    sums[here[k] - 1] += w[k] * v[k];
+                    sums[here[k] - 1] += (double) w[k] * v[k];
                 }
             }
             for (int k = begin[j]; k < begin[j + 1]; k++) {
