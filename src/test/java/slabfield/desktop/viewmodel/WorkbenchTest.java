@@ -1,6 +1,7 @@
 package slabfield.desktop.viewmodel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -184,7 +185,9 @@ class WorkbenchTest {
         assertThat(bench.advising().suggestions()).isNotEmpty();
         var best = bench.advising().suggestions().get(0);
         bench.advising().apply(best);
-        assertThat(solved().coverage().weakest()).isEqualTo(best.after().weakest());
+        // Another solve of the same house, which may begin elsewhere: the same but for its last digits.
+        assertThat(solved().coverage().weakest())
+                .isCloseTo(best.after().weakest(), within(1e-10 * best.after().weakest()));
         assertThat(bench.advising().search().outOfDate().get()).isTrue();
         bench.document().undo();
         assertThat(scenario()).isEqualTo(Bench.house());
