@@ -143,7 +143,7 @@ public final class PerformanceReport {
                 "four decades. hardB: every cell by itself over four decades. hardC, C2, C3, C4: ten strips each way, four doors in each, and");
         line(
                 "200 pads cut out, from four seeds. Where plain V-cycles turn out slow, the solver goes over to a K-cycle with two");
-        line("smoothings, whose iterations cost more, and takes closed rooms out.");
+        line("smoothings, whose iterations cost more.");
         line("");
         line(
                 "| grid | threads | iterations | set-up | solve | total | work units | bytes a cell | fastest other solver | ratio |");

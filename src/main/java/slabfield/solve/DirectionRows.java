@@ -50,13 +50,14 @@ final class DirectionRows implements StepRows {
     }
 
     @Override
-    public void clear(Rooms rooms, int me, int from, int to) {
-        rooms.clear(me, p, from, to);
-    }
-
-    @Override
     public double along(CycleRows cycle, float[][] z, int from, int to) {
         return cycle.along();
+    }
+
+    /** {@inheritDoc} By z' r, from which it differs by what the last step left along the last direction. */
+    @Override
+    public double slope(CycleRows cycle, int from, int to) {
+        return cycle.work();
     }
 
     @Override

@@ -38,11 +38,6 @@ final class ExactRows implements StepRows {
         }
     }
 
-    @Override
-    public void clear(Rooms rooms, int me, int from, int to) {
-        rooms.raise(me, -1, p, from, to);
-    }
-
     private double[] row(int j) {
         return j < 1 || j > rows ? zero : p[j];
     }
@@ -73,6 +68,18 @@ final class ExactRows implements StepRows {
             }
             below = here;
             here = above;
+        }
+        return s;
+    }
+
+    /** {@inheritDoc} As it is: a step to where the error is least along p never adds to it, however rough the cycle is. */
+    @Override
+    public double slope(CycleRows cycle, int from, int to) {
+        double s = 0;
+        for (int j = from; j < to; j++) {
+            for (int k = grid.first[j]; k < grid.end[j]; k++) {
+                s += p[j][k] * r[j][k];
+            }
         }
         return s;
     }

@@ -12,12 +12,8 @@ package slabfield.solve;
 final class Galerkin {
     private final NinePoint.Source fine;
     private final boolean diagonals;
+    private final int length;
     private final NinePoint coarse;
-    /** Points between two in the row below, in the row above, and in the middle row. */
-    private PointsBetween south;
-
-    private PointsBetween north;
-    private final PointsBetween west;
     private final CellEnergy cells;
     /** The coarse row at hand, and the next. */
     private CoarseSum lower;
@@ -29,26 +25,19 @@ final class Galerkin {
     private int end;
     private final double[] one;
     private final double[] other;
-    private final double[] remaining;
     private final double[] shifted;
-    private final double[] mask;
 
     Galerkin(NinePoint.Source fine, boolean diagonals, NinePoint coarse) {
         this.fine = fine;
         this.diagonals = diagonals;
         this.coarse = coarse;
-        int length = coarse.columns + 3;
-        south = new PointsBetween(length);
-        north = new PointsBetween(length);
-        west = new PointsBetween(length);
+        length = coarse.columns + 3;
         cells = new CellEnergy(length);
         lower = new CoarseSum(length);
         upper = new CoarseSum(length);
         one = new double[length];
         other = new double[length];
-        remaining = new double[length];
         shifted = new double[length];
-        mask = new double[length];
     }
 
     /**
@@ -60,20 +49,19 @@ final class Galerkin {
      */
     void build(int from, int to, CoarseGrid weights, CornerWeights middle, CoarseGrid level) {
         int start = Math.max(1, from - 1);
-        SplitRow under = fine.row(2 * start - 2);
-        SplitRow below = fine.row(2 * start - 1);
-        reach(below, below, below);
-        between(south, below, under);
+        BetweenRows rows =
+                diagonals ? new Ties(fine, coarse, length) : new CellTies(fine, coarse, length, 2 * start - 1);
         lower.clear();
         for (int j = start; j < to; j++) {
-            SplitRow mid = fine.row(2 * j);
-            SplitRow above = fine.row(2 * j + 1);
-            reach(below, mid, above);
+            PointsBetween south = rows.points(2 * j - 1);
+            PointsBetween north = rows.points(2 * j + 1);
+            PointsBetween west = rows.points(2 * j);
+            SplitRow below = rows.row(2 * j - 1);
+            SplitRow mid = rows.row(2 * j);
+            reach(below, mid, rows.row(2 * j + 1));
             upper.clear();
-            points(below, under);
+            points(below, rows.row(2 * j - 2));
             south.addTo(lower.diagonal, lower.right, lower.east, first, end);
-            between(north, above, mid);
-            beside(mid, below);
             west.addTo(lower.diagonal, upper.diagonal, lower.north, first, end);
             cells.addTo(lower, upper, below, mid, south, north, west, first, end);
             if (j >= from) {
@@ -87,9 +75,9 @@ final class Galerkin {
                     middle.take(j, cells, first, end);
                 }
             }
-            swap();
-            under = mid;
-            below = above;
+            CoarseSum sum = lower;
+            lower = upper;
+            upper = sum;
         }
     }
 
@@ -105,52 +93,6 @@ final class Galerkin {
         // An element to spare on each side, as the cells there share a side with those in use.
         first = high == 0 ? 1 : Math.max(1, low - 1);
         end = high == 0 ? 1 : Math.min(coarse.columns, high) + 1;
-    }
-
-    private void swap() {
-        PointsBetween points = south;
-        south = north;
-        north = points;
-        CoarseSum sum = lower;
-        lower = upper;
-        upper = sum;
-    }
-
-    /** Weights of the points between two staying ones in a row that stays. */
-    private void between(PointsBetween points, SplitRow r, SplitRow under) {
-        double[] toWest = r.east.even;
-        double[] toEast = r.east.odd;
-        if (!diagonals) {
-            points.weigh(toWest, toEast, r.leak.odd, first, end);
-            return;
-        }
-        Loops.sum(one, toWest, r.northWest.odd, under.northEast.even, first, end);
-        Loops.sum(other, toEast, r.northEast.odd, under.northWest.even, first, end);
-        Loops.difference(remaining, r.diagonal.odd, r.north.odd, under.north.odd, first, end);
-        points.weighBalanced(toWest, toEast, one, other, remaining, first, end);
-        Loops.positive(mask, r.diagonal.even, first, end + 1);
-        Loops.after(shifted, mask, first, end);
-        Loops.product(points.before, points.before, mask, first, end);
-        Loops.product(points.after, points.after, shifted, first, end);
-        points.round(first, end);
-    }
-
-    /** Weights of the points below and above staying ones, in a row that goes. */
-    private void beside(SplitRow mid, SplitRow below) {
-        double[] toSouth = below.north.even;
-        double[] toNorth = mid.north.even;
-        if (!diagonals) {
-            west.weigh(toSouth, toNorth, mid.leak.even, first, end);
-            return;
-        }
-        Loops.before(shifted, below.northEast.odd, first, end);
-        Loops.sum(one, toSouth, below.northWest.odd, shifted, first, end);
-        Loops.before(shifted, mid.northWest.even, first, end);
-        Loops.sum(other, toNorth, mid.northEast.even, shifted, first, end);
-        Loops.before(shifted, mid.east.odd, first, end);
-        Loops.difference(remaining, mid.diagonal.even, mid.east.even, shifted, first, end);
-        west.weighBalanced(toSouth, toNorth, one, other, remaining, first, end);
-        west.round(first, end);
     }
 
     /** Adds the leaks of the staying points. */

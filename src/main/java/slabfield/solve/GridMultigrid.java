@@ -8,7 +8,7 @@ import java.util.Arrays;
  *
  * <p>The black half of the cells is eliminated exactly ({@link RedBlackGrid}) and one V(1,1) cycle of black-box
  * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with a
- * {@linkplain Effort#THOROUGH thorough} cycle and with closed {@linkplain Rooms rooms} taken out. Cycle and iteration run
+ * {@linkplain Effort#THOROUGH thorough} cycle. Cycle and iteration run
  * in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
  * fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
  * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
@@ -41,9 +41,6 @@ public final class GridMultigrid implements Preconditioner {
     final float[][] residual;
 
     final float[][] correction;
-    /** Closed rooms, in a thorough solve; null where there are none. */
-    volatile Rooms rooms;
-
     volatile Effort effort = Effort.PLAIN;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
@@ -133,7 +130,6 @@ public final class GridMultigrid implements Preconditioner {
 
     private void begin() {
         effort = Effort.PLAIN;
-        rooms = null;
         exact = null;
     }
 
@@ -204,7 +200,6 @@ public final class GridMultigrid implements Preconditioner {
             if (between == null) {
                 between = new float[grid.rows + 2][grid.length];
             }
-            rooms = Rooms.of(operator, grid, team.count());
             hierarchy.prepare(Effort.THOROUGH);
         }
         team.await(me);
@@ -262,7 +257,7 @@ public final class GridMultigrid implements Preconditioner {
             int to = to(me);
             SystemRows rows = systems[me];
             rows.reduce(given, scale, residual, from, to);
-            cycle(me, Effort.PLAIN, null);
+            cycle(me, Effort.STEADY, null);
             rows.widen(correction, 1 / scale, x, from, to);
             team.await(me);
             rows.answer(given, x, z, from, to);

@@ -1,11 +1,18 @@
 package slabfield.solve;
 
+import java.util.Arrays;
 import slabfield.solve.IterationResult.Ending;
 
 /** One solve of a {@link GridMultigrid}; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
 final class GridSolve {
-    /** A plain step that leaves more than this of the residual calls for a thorough cycle. */
-    private static final double SLOW = 0.4;
+    /** So many plain steps that leave more than {@link #SLOW} of the residual call for a thorough cycle. */
+    private static final int LOOK_BACK = 4;
+
+    private static final double SLOW = 0.03;
+    /** Less than this many times what is wanted is not worth getting thorough for. */
+    private static final double NEAR = 3;
+    /** A residual so many times the least so far is one that single precision has led astray. */
+    private static final double RISE = 2;
     /**
      * The residual is worked out anew when it has fallen to this of what it was, or to this times the square root of how
      * far conductances outweigh leaks, if that is more: the less leaks, the more a small error in the residual weighs.
@@ -46,10 +53,9 @@ final class GridSolve {
         new Share(me).solve();
     }
 
-    /** How some iterations went: to the end wanted; slowly; or off it. */
+    /** How some iterations went: to the end wanted, or off it. */
     private enum Outcome {
         DONE,
-        SLOW,
         ASTRAY
     }
 
@@ -65,12 +71,13 @@ final class GridSolve {
 
         private double scale = 1;
         private int done;
-        /** Of the direction at hand: residual' M residual, or 0 before the first; and the length of the last step. */
-        private double rz;
+        /** p' S p of the last direction, 0 where the next starts afresh. */
+        private double energy;
 
-        private double length;
         /** Residual by the running sums. */
         private double running = Double.POSITIVE_INFINITY;
+        /** Residuals of the last steps. */
+        private final double[] recent = new double[LOOK_BACK];
         /** Whether the answer at hand has been written out. */
         private boolean answered;
 
@@ -100,33 +107,32 @@ final class GridSolve {
                 boolean spent = now > 2 * running || end == Ending.STALLED;
                 if (spent && carriedOn) {
                     // The directions have run out, as on a grid of few cells: start again from this residual.
-                    rz = 0;
+                    energy = 0;
                     end = end == Ending.STALLED ? null : end;
+                }
+                if (end == Ending.STALLED && grid.exact == null) {
+                    sharpen();
+                    last = Double.POSITIVE_INFINITY;
+                    continue;
                 }
                 if (end != null) {
                     finish(end, now);
                     return;
                 }
                 last = now;
-                if (grid.rooms != null) {
-                    now = level();
-                }
-                carriedOn = rz != 0;
+                carriedOn = energy != 0;
                 Outcome outcome = iterate(now);
-                // So tight a grid may be slow for want of digits, and a thorough cycle, whose products are single, does
-                // not help then.
-                boolean blurred = outcome == Outcome.SLOW && grid.exact == null && renew > RENEW;
-                if (outcome == Outcome.ASTRAY || blurred) {
-                    grid.sharpen(me);
-                    rows = grid.exact[me];
-                } else if (outcome == Outcome.SLOW) {
-                    grid.strengthen(me);
-                }
                 if (outcome != Outcome.DONE) {
+                    sharpen();
                     last = Double.POSITIVE_INFINITY;
-                    rz = 0;
                 }
             }
+        }
+
+        private void sharpen() {
+            grid.sharpen(me);
+            rows = grid.exact[me];
+            energy = 0;
         }
 
         private void finish(Ending end, double residual) {
@@ -148,31 +154,22 @@ final class GridSolve {
             return Math.sqrt(total(system.residual(b, grid.x, scale, grid.residual, exact, taking, from, to)));
         }
 
-        /** Brings every closed room to its right level; returns the residual then. */
-        private double level() {
-            grid.rooms.gather(me, grid.residual, from, to);
-            grid.team.await(me);
-            grid.rooms.solve(me);
-            grid.rooms.raise(me, 1 / scale, grid.x, from, to);
-            grid.team.await(me);
-            return residual();
-        }
-
         /** Conjugate gradients until the residual has to be worked out anew; returns how that went. */
         private Outcome iterate(double start) {
             double wanted = Math.max(0.99 * tolerance * norm, (grid.exact == null ? renew : 0) * start);
             double before = start;
-            boolean first = true;
+            double least = start;
+            Arrays.fill(recent, Double.POSITIVE_INFINITY);
             while (true) {
                 direct();
                 grid.team.await(me);
-                double pap = total(rows.multiply(from, to));
+                energy = total(rows.multiply(from, to));
                 done++;
-                if (!(pap > 0)) {
-                    rz = 0;
+                if (!(energy > 0)) {
+                    energy = 0;
                     return Outcome.DONE;
                 }
-                length = rz / pap;
+                double length = total(rows.slope(grid.cycles[me], from, to)) / energy;
                 double left = total(rows.step(length, 1 / scale, grid.x, grid.residual, from, to));
                 double now = Math.sqrt(left) / scale;
                 running = now;
@@ -181,36 +178,34 @@ final class GridSolve {
                 }
                 grid.team.await(me);
                 if (now < SPENT * before) {
-                    rz = 0;
+                    energy = 0;
                 }
                 if (now <= wanted || done >= limit || !goOn) {
                     return Outcome.DONE;
                 }
-                if (grid.exact == null && done > 1 && now > before) {
+                if (grid.exact == null && done > 1 && now > RISE * least) {
                     return Outcome.ASTRAY;
                 }
-                if (grid.effort == Effort.PLAIN && !first && now > SLOW * before) {
-                    return Outcome.SLOW;
+                boolean slow = now > SLOW * recent[done % LOOK_BACK];
+                recent[done % LOOK_BACK] = now;
+                if (slow && grid.effort == Effort.PLAIN && now > NEAR * tolerance * norm) {
+                    grid.strengthen(me);
+                    if (grid.exact == null && renew > RENEW) {
+                        // So tight a grid may be slow for want of digits, too.
+                        return Outcome.ASTRAY;
+                    }
                 }
                 before = now;
-                first = false;
+                least = Math.min(least, now);
             }
         }
 
-        /** Next direction: the preconditioned residual, made conjugate to the direction before and to the rooms' levels. */
+        /** Next direction: the preconditioned residual, made conjugate to the direction before. */
         private void direct() {
-            grid.cycle(me, grid.effort, rz == 0 ? null : grid.ap);
-            CycleRows cycle = grid.cycles[me];
-            double next = total(cycle.work());
-            double factor = rz == 0 ? 0 : -length * total(rows.along(cycle, grid.correction, from, to)) / rz;
-            rows.direction(grid.correction, factor, from, to);
-            rz = next;
-            if (grid.rooms != null) {
-                grid.rooms.gatherConjugate(me, grid.correction, from, to);
-                grid.team.await(me);
-                grid.rooms.solve(me);
-                rows.clear(grid.rooms, me, from, to);
-            }
+            boolean carriesOn = energy != 0;
+            grid.cycle(me, grid.effort, carriesOn ? grid.ap : null);
+            double along = carriesOn ? total(rows.along(grid.cycles[me], grid.correction, from, to)) : 0;
+            rows.direction(grid.correction, carriesOn ? -along / energy : 0, from, to);
         }
     }
 }

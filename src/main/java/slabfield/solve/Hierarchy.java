@@ -7,7 +7,7 @@ import java.util.List;
 /** The levels below a {@link RedBlackGrid} and one V-cycle through them, worked by a team. */
 final class Hierarchy {
     /** A level with at most this many points is solved exactly. */
-    private static final int EXACT = 81;
+    private static final int EXACT = 300;
     /** A level with fewer points than this is not worth sharing. */
     private static final int SHARED = 1500;
 
@@ -16,7 +16,10 @@ final class Hierarchy {
     /** Where each worker's share of the next level's padded rows begins, by level; level 0 is the red-black grid. */
     private final List<int[]> shares = new ArrayList<>();
 
-    private DenseCholesky exact;
+    /** First level that is worked by one worker alone, -1 if that is the one solved exactly. */
+    private final int alone;
+
+    private BandCholesky exact;
     private final CoarseRows[] workers;
     private final TeamSum sums;
     private final InnerSteps[] inner;
@@ -38,11 +41,28 @@ final class Hierarchy {
             levels.add(level);
             longest = Math.max(longest, level.strips.longest());
         } while (w * h > EXACT);
+        alone = firstAlone();
+        if (alone >= 0) {
+            levels.get(alone).needRest();
+        }
         workers = new CoarseRows[team.count()];
         int most = longest;
         Arrays.setAll(workers, me -> new CoarseRows(most));
         sums = new TeamSum(team);
         inner = new InnerSteps[levels.size()];
+    }
+
+    private int firstAlone() {
+        for (int k = 0; k + 1 < levels.size(); k++) {
+            if (levels.get(k).points() < SHARED) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    private int steps(int k, Effort effort) {
+        return effort.steps(k, k == alone);
     }
 
     /** Sums of pairs of rows. */
@@ -103,10 +123,13 @@ final class Hierarchy {
             int to = shared ? begin(k, me + 1) : coarse.rows + 1;
             new Galerkin(source, k > 0, coarse).build(from, to, above, k == 0 ? middle : null, levels.get(k));
             source = coarse.source();
+            if (k == alone) {
+                levels.get(k).loadRest(coarse, 1, coarse.rows + 1);
+            }
             pause(me, shared);
         }
         if (me == 0) {
-            exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
+            exact = new BandCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
         }
     }
 
@@ -117,20 +140,24 @@ final class Hierarchy {
         int to = high;
         for (int k = 0; k < levels.size(); k++) {
             NinePoint coarse = operators[k];
-            // Coarse row j rests on rows 2j - 4 to 2j + 1 of the level above it.
-            from = Math.max(1, from / 2);
-            to = Math.min(coarse.rows, to / 2 + 2);
+            // Coarse row j rests on rows 2j - 6 to 2j + 3 of the level above it, and on a cell less to either side of
+            // the cells.
+            from = Math.max(1, from / 2 - 1);
+            to = Math.min(coarse.rows, to / 2 + 3);
             new Galerkin(source, k > 0, coarse)
                     .build(from, to + 1, k == 0 ? null : levels.get(k - 1), k == 0 ? middle : null, levels.get(k));
             source = coarse.source();
+            if (k == alone) {
+                levels.get(k).loadRest(coarse, 1, coarse.rows + 1);
+            }
         }
-        exact = new DenseCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
+        exact = new BandCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
     }
 
     /** Makes room in the levels that take more than one step. */
     void prepare(Effort effort) {
         for (int k = 0; k + 1 < levels.size(); k++) {
-            if (effort.steps(k) > 1) {
+            if (steps(k, effort) > 1) {
                 levels.get(k).needRest();
             }
         }
@@ -139,7 +166,7 @@ final class Hierarchy {
     /** Makes those levels ready; all of the team call this once there is room. */
     void load(int me, Effort effort, NinePoint[] operators) {
         for (int k = 0; k + 1 < levels.size(); k++) {
-            if (effort.steps(k) > 1) {
+            if (steps(k, effort) > 1) {
                 CoarseGrid level = levels.get(k);
                 level.loadRest(operators[k], beginFine(k + 1, me, level.rows), beginFine(k + 1, me + 1, level.rows));
             }
@@ -170,7 +197,7 @@ final class Hierarchy {
             team.await(me);
         } else if (k + 1 == levels.size()) {
             exact.solve();
-        } else if (effort.steps(k) > 1) {
+        } else if (steps(k, effort) > 1) {
             accelerate(k, me, shared, effort);
         } else {
             cycle(k, me, shared, effort);
@@ -223,12 +250,12 @@ final class Hierarchy {
 
     /** A few steps of conjugate gradients with the cycle as preconditioner, every direction made conjugate to all before. */
     private void accelerate(int k, int me, boolean shared, Effort effort) {
-        InnerSteps steps = inner(k, me, shared, effort.steps(k));
+        InnerSteps steps = inner(k, me, shared);
         CoarseRows rows = workers[me];
         int from = begin(k, me, shared);
         int to = end(k, me, shared);
         int n = 0;
-        while (n < effort.steps(k)) {
+        while (n < steps(k, effort)) {
             cycle(k, me, shared, effort);
             steps.take(n, from, to);
             for (int m = 0; m < n; m++) {
@@ -247,9 +274,9 @@ final class Hierarchy {
         pause(me, shared);
     }
 
-    private InnerSteps inner(int k, int me, boolean shared, int count) {
+    private InnerSteps inner(int k, int me, boolean shared) {
         if (me == 0 && inner[k] == null) {
-            inner[k] = new InnerSteps(levels.get(k), count, team.count());
+            inner[k] = new InnerSteps(levels.get(k), Effort.most(k, k == alone), team.count());
         }
         pause(me, shared);
         return inner[k];

@@ -79,6 +79,13 @@ final class Loops {
         }
     }
 
+    /** out = the larger of x and y + z. */
+    static void larger(double[] out, double[] x, double[] y, double[] z, int first, int end) {
+        for (int k = first; k < end; k++) {
+            out[k] = Math.max(x[k], y[k] + z[k]);
+        }
+    }
+
     /** out[k] = x[k - 1]. */
     static double[] before(double[] out, double[] x, int first, int end) {
         System.arraycopy(x, first - 1, out, first, end - first);

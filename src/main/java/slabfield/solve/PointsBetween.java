@@ -6,11 +6,18 @@ package slabfield.solve;
  * before and one after it.
  */
 final class PointsBetween {
+    /** Below this share of its diagonal a point's ties are too weak to place it: of a cell, and of a point of a level. */
+    private static final double LOOSE_CELL = 0.02;
+
+    private static final double LOOSE = 0.15;
+    /** Ties below this share of the diagonal are rounding errors. */
+    private static final double NOTHING = 1e-9;
+
     /** Weights of the staying point before, and of the one after. */
     final double[] before;
 
     final double[] after;
-    /** The same in single precision, once {@link #weighBalanced} has found them. */
+    /** The same in single precision, after {@link #round}. */
     final float[] beforeF;
 
     final float[] afterF;
@@ -21,7 +28,12 @@ final class PointsBetween {
     private double[] l;
     private final double[] leak;
     private final double[] inverse;
+    /** Ties and leak. */
+    private final double[] sum;
+
+    private double[] diagonal;
     private boolean exact;
+    private double loose;
 
     PointsBetween(int length) {
         before = new double[length];
@@ -30,49 +42,72 @@ final class PointsBetween {
         afterF = new float[length];
         leak = new double[length];
         inverse = new double[length];
+        sum = new double[length];
     }
 
     /** Weights where a point has no couplings across the direction but those that move along with it. */
-    void weigh(double[] toBefore, double[] toAfter, double[] leaks, int first, int end) {
+    void weigh(double[] toBefore, double[] toAfter, double[] leaks, double[] diagonals, int first, int end) {
         g = toBefore;
         h = toAfter;
         l = leaks;
+        diagonal = diagonals;
         exact = true;
+        loose = LOOSE_CELL;
         for (int k = first; k < end; k++) {
-            inverse[k] = 1 / Math.max(leaks[k] + toBefore[k] + toAfter[k], Loops.TINY);
+            sum[k] = leaks[k] + toBefore[k] + toAfter[k];
+        }
+        for (int k = first; k < end; k++) {
+            inverse[k] = 1 / Math.max(sum[k], Loops.TINY);
         }
         Loops.product(before, toBefore, inverse, first, end);
         Loops.product(after, toAfter, inverse, first, end);
     }
 
-    /**
-     * Weights in single precision that balance a point when the operator is summed across the direction.
-     *
-     * @param toBefore link to the staying point before, and {@code toAfter} to the one after
-     * @param before all couplings summed across to there, and {@code after}
-     * @param remaining diagonal less the couplings across
-     */
-    void weighBalanced(
-            double[] toBefore,
-            double[] toAfter,
-            double[] sumBefore,
-            double[] sumAfter,
-            double[] remaining,
-            int first,
-            int end) {
+    /** Takes links to the staying points before and after, and diagonals, for weights by {@link Ties}. */
+    void link(double[] toBefore, double[] toAfter, double[] diagonals) {
         g = toBefore;
         h = toAfter;
         l = leak;
+        diagonal = diagonals;
         exact = false;
+        loose = LOOSE;
+    }
+
+    /** Sets leaks to what is left of {@code remaining} without all couplings to before, and to after. */
+    void leaks(double[] remaining, double[] toBefore, double[] toAfter, int first, int end) {
         for (int k = first; k < end; k++) {
-            leak[k] = remaining[k] - (sumBefore[k] + sumAfter[k]);
+            leak[k] = remaining[k] - (toBefore[k] + toAfter[k]);
         }
+    }
+
+    /** Weights by ties to before and to after. */
+    void weigh(double[] toBefore, double[] toAfter, int first, int end) {
         for (int k = first; k < end; k++) {
-            inverse[k] = Math.max(remaining[k], sumBefore[k] + sumAfter[k]);
+            sum[k] = toBefore[k] + toAfter[k] + Math.max(0, leak[k]);
         }
-        Loops.invert(inverse, inverse, first, end);
-        Loops.product(before, sumBefore, inverse, first, end);
-        Loops.product(after, sumAfter, inverse, first, end);
+        double[] d = diagonal;
+        double[] over = inverse;
+        for (int k = first; k < end; k++) {
+            over[k] = Math.min(1, Math.max(0, sum[k] - NOTHING * d[k]) * 0x1p1000) / Math.max(sum[k], Loops.TINY);
+        }
+        Loops.product(before, toBefore, over, first, end);
+        Loops.product(after, toAfter, over, first, end);
+    }
+
+    /** True where ties are too weak to place a point. */
+    boolean loose(int k) {
+        return diagonal[k] > 0 && sum[k] < loose * diagonal[k];
+    }
+
+    double diagonal(int k) {
+        return diagonal[k];
+    }
+
+    /** Gives one point its weights. */
+    void stand(int k, double ofBefore, double ofAfter) {
+        before[k] = ofBefore;
+        after[k] = ofAfter;
+        exact = false;
     }
 
     /** Rounds the weights, which are so given to the cycle and to the product alike. */

@@ -8,11 +8,11 @@ interface StepRows {
     /** p = z + factor p, in padded rows from .. to - 1. */
     void direction(float[][] z, double factor, int from, int to);
 
-    /** p less the rooms' levels. */
-    void clear(Rooms rooms, int me, int from, int to);
-
     /** Works out S p; returns this worker's part of p' S p. */
     double multiply(int from, int to);
+
+    /** This worker's part of p' r, for the direction made from what {@code cycle} has just done. */
+    double slope(CycleRows cycle, int from, int to);
 
     /** x += length p times scale, r -= length S p, with r also in single precision; returns this worker's part of |r|^2. */
     double step(double length, double scale, double[][] x, float[][] r, int from, int to);
