@@ -7,8 +7,7 @@ import java.util.Arrays;
  * a larger system of which the grid is the main part.
  *
  * <p>The black half of the cells is eliminated exactly ({@link RedBlackGrid}) and one V(1,1) cycle of black-box
- * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with a
- * {@linkplain Effort#THOROUGH thorough} cycle. Cycle and iteration run
+ * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with more {@link Effort}. Cycle and iteration run
  * in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
  * fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
  * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
@@ -41,7 +40,7 @@ public final class GridMultigrid implements Preconditioner {
     final float[][] residual;
 
     final float[][] correction;
-    volatile Effort effort = Effort.PLAIN;
+    volatile Effort effort = Effort.STEADY;
     private final Hierarchy hierarchy;
     private final CornerWeights corners;
     /** Coarse operators in double; let go once a solve is thorough, and made anew at the next {@link #update}. */
@@ -129,7 +128,7 @@ public final class GridMultigrid implements Preconditioner {
     }
 
     private void begin() {
-        effort = Effort.PLAIN;
+        effort = Effort.STEADY;
         exact = null;
     }
 
@@ -191,6 +190,13 @@ public final class GridMultigrid implements Preconditioner {
     /** How far all conductances together outweigh the leaks; infinite without leaks. */
     double tightness() {
         return tightness;
+    }
+
+    /** Goes on with plain cycles; every worker calls this. */
+    void quicken(int me) {
+        team.await(me);
+        effort = Effort.PLAIN;
+        team.await(me);
     }
 
     /** Goes on with thorough cycles; every worker calls this. */

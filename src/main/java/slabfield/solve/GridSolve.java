@@ -5,14 +5,19 @@ import slabfield.solve.IterationResult.Ending;
 
 /** One solve of a {@link GridMultigrid}; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
 final class GridSolve {
-    /** So many plain steps that leave more than {@link #SLOW} of the residual call for a thorough cycle. */
+    /** So many steps that leave more than {@link #BRISK} of the residual call for a plain cycle, more than {@link #SLOW} for a thorough one. */
     private static final int LOOK_BACK = 4;
 
-    private static final double SLOW = 0.03;
+    private static final double BRISK = 0.01;
+    private static final double SLOW = 0.06;
     /** Less than this many times what is wanted is not worth getting thorough for. */
     private static final double NEAR = 3;
     /** A residual so many times the least so far is one that single precision has led astray. */
-    private static final double RISE = 2;
+    private static final double RISE = 8;
+    /** The same where the residual is worked out anew at this fall or before. */
+    private static final double RISE_TIGHT = 2;
+
+    private static final double TIGHT = 1e-3;
     /**
      * The residual is worked out anew when it has fallen to this of what it was, or to this times the square root of how
      * far conductances outweigh leaks, if that is more: the less leaks, the more a small error in the residual weighs.
@@ -183,12 +188,15 @@ final class GridSolve {
                 if (now <= wanted || done >= limit || !goOn) {
                     return Outcome.DONE;
                 }
-                if (grid.exact == null && done > 1 && now > RISE * least) {
+                if (grid.exact == null && done > 1 && now > (renew > TIGHT ? RISE_TIGHT : RISE) * least) {
                     return Outcome.ASTRAY;
                 }
-                boolean slow = now > SLOW * recent[done % LOOK_BACK];
+                double pace = now / recent[done % LOOK_BACK];
                 recent[done % LOOK_BACK] = now;
-                if (slow && grid.effort == Effort.PLAIN && now > NEAR * tolerance * norm) {
+                if (grid.effort == Effort.STEADY && pace > BRISK) {
+                    grid.quicken(me);
+                }
+                if (grid.effort == Effort.PLAIN && pace > SLOW && now > NEAR * tolerance * norm) {
                     grid.strengthen(me);
                     if (grid.exact == null && renew > RENEW) {
                         // So tight a grid may be slow for want of digits, too.

@@ -168,7 +168,7 @@ class GridMultigridTest {
             multigrid.apply(b, found);
             new GridMultigrid(grid, team).apply(b, expected);
             assertThat(found).isEqualTo(expected);
-            assertThat(multigrid.effort).isEqualTo(Effort.PLAIN);
+            assertThat(multigrid.effort).isEqualTo(Effort.STEADY);
         }
     }
 
