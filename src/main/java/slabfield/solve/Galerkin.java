@@ -3,8 +3,8 @@ package slabfield.solve;
 /**
  * Builds the next coarser operator P' A P of a grid, and the weights P, row by row: black-box multigrid (Dendy 1982, "Black box
  * multigrid", J. Comput. Phys. 48). Every second point of every second row stays. A point between two that stay, in
- * one direction, takes the value that balances it when the operator is summed across that direction; a point in the
- * middle of four takes the value that balances it as it is. So thin barriers and jumps of conductance shape the weights.
+ * one direction, is weighed by what ties it to either ({@link CellTies}, {@link Ties}); a point in the middle of four takes the
+ * value that balances it. So thin barriers and jumps of conductance shape the weights.
  *
  * <p>The product is summed as energy, link by link, {@code g (x_a - x_b)^2}, which keeps small leaks exact. All is done
  * in short loops over rows, even and odd columns apart ({@link SplitRow}).

@@ -16,7 +16,7 @@ final class Hierarchy {
     /** Where each worker's share of the next level's padded rows begins, by level; level 0 is the red-black grid. */
     private final List<int[]> shares = new ArrayList<>();
 
-    /** First level that is worked by one worker alone, -1 if that is the one solved exactly. */
+    /** First level that one worker works alone, -1 if that is the one solved exactly. */
     private final int alone;
 
     private BandCholesky exact;
@@ -123,10 +123,10 @@ final class Hierarchy {
             int to = shared ? begin(k, me + 1) : coarse.rows + 1;
             new Galerkin(source, k > 0, coarse).build(from, to, above, k == 0 ? middle : null, levels.get(k));
             source = coarse.source();
-            if (k == alone) {
+            pause(me, shared);
+            if (k == alone && me == 0) {
                 levels.get(k).loadRest(coarse, 1, coarse.rows + 1);
             }
-            pause(me, shared);
         }
         if (me == 0) {
             exact = new BandCholesky(operators[levels.size() - 1], levels.get(levels.size() - 1));
