@@ -75,16 +75,10 @@ final class BandCholesky {
         for (int c = begin; c < a; c++) {
             double[] s = factor[c];
             int from = Math.max(begin, first[c]);
-            double sum = r[c - begin];
-            for (int k = from; k < c; k++) {
-                sum -= r[k - begin] * s[k - first[c]];
-            }
+            double sum = r[c - begin] - dot(r, from - begin, s, from - first[c], c - from);
             r[c - begin] = sum * s[c - first[c]];
         }
-        double pivot = whole;
-        for (int k = 0; k < a - begin; k++) {
-            pivot -= r[k] * r[k];
-        }
+        double pivot = whole - dot(r, 0, r, 0, a - begin);
         r[a - begin] = pivot > whole * 1e-13 ? 1 / Math.sqrt(pivot) : 0;
     }
 
@@ -93,10 +87,7 @@ final class BandCholesky {
         for (int a = 0; a < y.length; a++) {
             double[] r = factor[a];
             int begin = first[a];
-            double sum = level.b.get(row[a], element[a]);
-            for (int k = begin; k < a; k++) {
-                sum -= r[k - begin] * y[k];
-            }
+            double sum = level.b.get(row[a], element[a]) - dot(r, 0, y, begin, a - begin);
             y[a] = sum * r[a - begin];
         }
         for (int a = y.length - 1; a >= 0; a--) {
@@ -108,5 +99,24 @@ final class BandCholesky {
             }
             level.x.set(row[a], element[a], (float) value);
         }
+    }
+
+    /** Sum of x y over n elements, in four sums, as one would wait for each of its additions. */
+    private static double dot(double[] x, int i, double[] y, int j, int n) {
+        double s = 0;
+        double t = 0;
+        double u = 0;
+        double v = 0;
+        int k = 0;
+        for (; k + 3 < n; k += 4) {
+            s += x[i + k] * y[j + k];
+            t += x[i + k + 1] * y[j + k + 1];
+            u += x[i + k + 2] * y[j + k + 2];
+            v += x[i + k + 3] * y[j + k + 3];
+        }
+        for (; k < n; k++) {
+            s += x[i + k] * y[j + k];
+        }
+        return s + t + (u + v);
     }
 }
