@@ -117,7 +117,6 @@ final class Ties implements BetweenRows {
         Loops.invert(mask, mask, a, e);
         share(row.shareBefore, one, a, e);
         share(row.shareAfter, other, a, e);
-        cover(j, under, r, above, row.shareBefore, row.shareAfter, a, e);
         return row;
     }
 
