@@ -75,10 +75,10 @@ final class BandCholesky {
         for (int c = begin; c < a; c++) {
             double[] s = factor[c];
             int from = Math.max(begin, first[c]);
-            double sum = r[c - begin] - dot(r, from - begin, s, from - first[c], c - from);
+            double sum = r[c - begin] - Loops.dot(r, from - begin, s, from - first[c], c - from);
             r[c - begin] = sum * s[c - first[c]];
         }
-        double pivot = whole - dot(r, 0, r, 0, a - begin);
+        double pivot = whole - Loops.dot(r, 0, r, 0, a - begin);
         r[a - begin] = pivot > whole * 1e-13 ? 1 / Math.sqrt(pivot) : 0;
     }
 
@@ -87,7 +87,7 @@ final class BandCholesky {
         for (int a = 0; a < y.length; a++) {
             double[] r = factor[a];
             int begin = first[a];
-            double sum = level.b.get(row[a], element[a]) - dot(r, 0, y, begin, a - begin);
+            double sum = level.b.get(row[a], element[a]) - Loops.dot(r, 0, y, begin, a - begin);
             y[a] = sum * r[a - begin];
         }
         for (int a = y.length - 1; a >= 0; a--) {
@@ -99,24 +99,5 @@ final class BandCholesky {
             }
             level.x.set(row[a], element[a], (float) value);
         }
-    }
-
-    /** Sum of x y over n elements, in four sums, as one would wait for each of its additions. */
-    private static double dot(double[] x, int i, double[] y, int j, int n) {
-        double s = 0;
-        double t = 0;
-        double u = 0;
-        double v = 0;
-        int k = 0;
-        for (; k + 3 < n; k += 4) {
-            s += x[i + k] * y[j + k];
-            t += x[i + k + 1] * y[j + k + 1];
-            u += x[i + k + 2] * y[j + k + 2];
-            v += x[i + k + 3] * y[j + k + 3];
-        }
-        for (; k < n; k++) {
-            s += x[i + k] * y[j + k];
-        }
-        return s + t + (u + v);
     }
 }

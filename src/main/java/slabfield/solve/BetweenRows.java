@@ -7,7 +7,7 @@ interface BetweenRows {
 
     PointsBetween points(int j);
 
-    /** Rows of a level whose staying ones are odd by their padded number. */
+    /** True for a row that stays: those that are odd by their padded number. */
     static boolean stays(int j) {
         return (j & 1) != 0;
     }

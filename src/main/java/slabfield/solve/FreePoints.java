@@ -50,17 +50,8 @@ final class FreePoints {
     }
 
     private void give(int columns) {
-        int first = columns + 1;
-        int end = 0;
-        for (SplitRow r : new SplitRow[] {under, row, over}) {
-            if (r.first < r.end) {
-                first = Math.min(first, r.first);
-                end = Math.max(end, r.end);
-            }
-        }
-        first = Math.max(1, first - 1);
-        end = Math.min(columns, end) + 1;
-        for (int k = first; k < end; k++) {
+        Reach reach = Reach.of(columns, under, row, over);
+        for (int k = reach.first(); k < reach.end(); k++) {
             double most = Math.max(beside.diagonal(k), beside.diagonal(k - 1));
             if (isFree(stay[k], Math.max(most, Math.max(above.diagonal(k), below.diagonal(k))))) {
                 give(asks(beside, k, k), asks(above, k, k), asksLast(beside, k - 1, k, stay[k - 1]), asksLast(k), k);

@@ -58,7 +58,9 @@ final class Galerkin {
             PointsBetween west = rows.points(2 * j);
             SplitRow below = rows.row(2 * j - 1);
             SplitRow mid = rows.row(2 * j);
-            reach(below, mid, rows.row(2 * j + 1));
+            Reach reach = Reach.of(coarse.columns, below, mid, rows.row(2 * j + 1));
+            first = reach.first();
+            end = reach.end();
             upper.clear();
             points(below, rows.row(2 * j - 2));
             south.addTo(lower.diagonal, lower.right, lower.east, first, end);
@@ -79,20 +81,6 @@ final class Galerkin {
             lower = upper;
             upper = sum;
         }
-    }
-
-    private void reach(SplitRow a, SplitRow b, SplitRow c) {
-        int low = Integer.MAX_VALUE;
-        int high = 0;
-        for (SplitRow row : new SplitRow[] {a, b, c}) {
-            if (row.first < row.end) {
-                low = Math.min(low, row.first);
-                high = Math.max(high, row.end);
-            }
-        }
-        // An element to spare on each side, as the cells there share a side with those in use.
-        first = high == 0 ? 1 : Math.max(1, low - 1);
-        end = high == 0 ? 1 : Math.min(coarse.columns, high) + 1;
     }
 
     /** Adds the leaks of the staying points. */

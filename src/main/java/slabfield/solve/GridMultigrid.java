@@ -8,8 +8,8 @@ import java.util.Arrays;
  *
  * <p>The black half of the cells is eliminated exactly ({@link RedBlackGrid}) and one V(1,1) cycle of black-box
  * multigrid ({@link Galerkin}) preconditions what remains. Where that converges slowly, the solve goes on with more
- * {@link Effort}. Cycle and iteration run in single precision; the answer and its residual are in double, and the residual is worked out anew every time it has
- * fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
+ * {@link Effort}. Cycle and iteration run in single precision; the answer and its residual are in double, and the residual is
+ * worked out anew every time it has fallen ten thousandfold (Strzodka and Goeddeke 2006, Proc. FCCM; van der Vorst and Ye 2000, SIAM J. Sci. Comput. 22), so that
  * the answer is as good as one in double throughout. Nothing is allocated while iterating, but once where a solve
  * becomes thorough. Not safe for use by several threads at once; the threads at work are those of the team.
  */

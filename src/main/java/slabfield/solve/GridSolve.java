@@ -5,7 +5,10 @@ import slabfield.solve.IterationResult.Ending;
 
 /** One solve of a {@link GridMultigrid}; every worker runs {@link #work} in step and takes the same decisions from the same sums. */
 final class GridSolve {
-    /** So many steps that leave more than {@link #BRISK} of the residual call for a plain cycle, more than {@link #SLOW} for a thorough one. */
+    /**
+     * So many steps that leave more than {@link #BRISK} of the residual call for a plain cycle, more than {@link #SLOW} for a
+     * thorough one.
+     */
     private static final int LOOK_BACK = 4;
 
     private static final double BRISK = 0.01;

@@ -86,6 +86,25 @@ final class Loops {
         }
     }
 
+    /** Sum of x y over n elements from i and j on, in four sums, as one would wait for each of its additions. */
+    static double dot(double[] x, int i, double[] y, int j, int n) {
+        double s = 0;
+        double t = 0;
+        double u = 0;
+        double v = 0;
+        int k = 0;
+        for (; k + 3 < n; k += 4) {
+            s += x[i + k] * y[j + k];
+            t += x[i + k + 1] * y[j + k + 1];
+            u += x[i + k + 2] * y[j + k + 2];
+            v += x[i + k + 3] * y[j + k + 3];
+        }
+        for (; k < n; k++) {
+            s += x[i + k] * y[j + k];
+        }
+        return s + t + (u + v);
+    }
+
     /** out[k] = x[k - 1]. */
     static double[] before(double[] out, double[] x, int first, int end) {
         System.arraycopy(x, first - 1, out, first, end - first);

@@ -138,7 +138,7 @@ final class SystemRows {
         for (int k = from; k < to; k++) {
             redRow[k] += redPart[k] - d[k] * x[k];
         }
-        double s = squares(redRow, from, to);
+        double s = Loops.dot(redRow, from, redRow, from, to - from);
         for (int k = from; k < to; k++) {
             redRow[k] *= scale;
         }
@@ -146,25 +146,6 @@ final class SystemRows {
             out[k] = (float) redRow[k];
         }
         return s;
-    }
-
-    /** In four sums, as one would wait for each of its additions. */
-    private static double squares(double[] v, int from, int to) {
-        double s = 0;
-        double t = 0;
-        double u = 0;
-        double w = 0;
-        int k = from;
-        for (; k + 3 < to; k += 4) {
-            s += v[k] * v[k];
-            t += v[k + 1] * v[k + 1];
-            u += v[k + 2] * v[k + 2];
-            w += v[k + 3] * v[k + 3];
-        }
-        for (; k < to; k++) {
-            s += v[k] * v[k];
-        }
-        return (s + t) + (u + w);
     }
 
     /** out = b + C B^-1 (black part of b), times scale: the right-hand side of the reduced system. */

@@ -20,7 +20,7 @@ final class Ties implements BetweenRows {
     private final double[] one;
     private final double[] other;
     private final double[] shifted;
-    private final double[] mask;
+    private final double[] spare;
 
     /** @param fine whose rows may be asked for in any order */
     Ties(NinePoint.Source fine, NinePoint coarse, int length) {
@@ -33,7 +33,7 @@ final class Ties implements BetweenRows {
         one = new double[length];
         other = new double[length];
         shifted = new double[length];
-        mask = new double[length];
+        spare = new double[length];
     }
 
     /** One row of points between two: in a row that stays, along it; in a row that goes, across. */
@@ -91,8 +91,9 @@ final class Ties implements BetweenRows {
         row.placed = false;
         SplitRow r = row(j);
         SplitRow under = row(j - 1);
-        SplitRow above = row(j + 1);
-        reach(row, under, r, above);
+        Reach reach = Reach.of(columns, under, r, row(j + 1));
+        row.first = reach.first();
+        row.end = reach.end();
         int a = row.first;
         int e = row.end;
         double[] one = row.sumBefore;
@@ -100,28 +101,28 @@ final class Ties implements BetweenRows {
         if (BetweenRows.stays(j)) {
             Loops.sum(one, r.east.even, r.northWest.odd, under.northEast.even, a, e);
             Loops.sum(other, r.east.odd, r.northEast.odd, under.northWest.even, a, e);
-            Loops.difference(mask, r.diagonal.odd, r.north.odd, under.north.odd, a, e);
+            Loops.difference(spare, r.diagonal.odd, r.north.odd, under.north.odd, a, e);
             row.points.link(r.east.even, r.east.odd, r.diagonal.odd);
-            row.points.leaks(mask, one, other, a, e);
+            row.points.leaks(spare, one, other, a, e);
         } else {
             Loops.before(shifted, under.northEast.odd, a, e);
             Loops.sum(one, under.north.even, under.northWest.odd, shifted, a, e);
             Loops.before(shifted, r.northWest.even, a, e);
             Loops.sum(other, r.north.even, r.northEast.even, shifted, a, e);
             Loops.before(shifted, r.east.odd, a, e);
-            Loops.difference(mask, r.diagonal.even, r.east.even, shifted, a, e);
+            Loops.difference(spare, r.diagonal.even, r.east.even, shifted, a, e);
             row.points.link(under.north.even, r.north.even, r.diagonal.even);
-            row.points.leaks(mask, one, other, a, e);
+            row.points.leaks(spare, one, other, a, e);
         }
-        Loops.larger(mask, mask, one, other, a, e);
-        Loops.invert(mask, mask, a, e);
+        Loops.larger(spare, spare, one, other, a, e);
+        Loops.invert(spare, spare, a, e);
         share(row.shareBefore, one, a, e);
         share(row.shareAfter, other, a, e);
         return row;
     }
 
     private void share(double[] out, double[] to, int first, int end) {
-        double[] inverse = mask;
+        double[] inverse = spare;
         for (int k = first; k < end; k++) {
             out[k] = Math.min(1, Math.max(0, FULL * to[k] * inverse[k]));
         }
@@ -131,29 +132,16 @@ final class Ties implements BetweenRows {
     private void cover(
             int j, SplitRow under, SplitRow r, SplitRow above, double[] before, double[] after, int first, int end) {
         if (BetweenRows.stays(j)) {
-            Loops.positive(mask, r.diagonal.even, first, end + 1);
-            Loops.product(before, before, mask, first, end);
-            Loops.after(shifted, mask, first, end);
+            Loops.positive(spare, r.diagonal.even, first, end + 1);
+            Loops.product(before, before, spare, first, end);
+            Loops.after(shifted, spare, first, end);
             Loops.product(after, after, shifted, first, end);
         } else {
-            Loops.positive(mask, under.diagonal.even, first, end);
-            Loops.product(before, before, mask, first, end);
-            Loops.positive(mask, above.diagonal.even, first, end);
-            Loops.product(after, after, mask, first, end);
+            Loops.positive(spare, under.diagonal.even, first, end);
+            Loops.product(before, before, spare, first, end);
+            Loops.positive(spare, above.diagonal.even, first, end);
+            Loops.product(after, after, spare, first, end);
         }
-    }
-
-    private void reach(Row row, SplitRow under, SplitRow r, SplitRow above) {
-        int low = Integer.MAX_VALUE;
-        int high = 0;
-        for (SplitRow s : new SplitRow[] {under, r, above}) {
-            if (s.first < s.end) {
-                low = Math.min(low, s.first);
-                high = Math.max(high, s.end);
-            }
-        }
-        row.first = high == 0 ? 1 : Math.max(1, low - 1);
-        row.end = high == 0 ? 1 : Math.min(columns, high) + 1;
     }
 
     /** Weights by ties alone. */
@@ -172,14 +160,14 @@ final class Ties implements BetweenRows {
         if (BetweenRows.stays(j)) {
             tie(one, r.east.even, r.northWest.odd, beyond.shareBefore, under.northEast.even, beside.shareAfter, a, e);
             Loops.after(shifted, beyond.shareBefore, a, e);
-            Loops.after(mask, beside.shareAfter, a, e);
-            tie(other, r.east.odd, r.northEast.odd, shifted, under.northWest.even, mask, a, e);
+            Loops.after(spare, beside.shareAfter, a, e);
+            tie(other, r.east.odd, r.northEast.odd, shifted, under.northWest.even, spare, a, e);
         } else {
-            Loops.product(mask, under.northEast.odd, beside.shareAfter, a - 1, e);
-            Loops.before(shifted, mask, a, e);
+            Loops.product(spare, under.northEast.odd, beside.shareAfter, a - 1, e);
+            Loops.before(shifted, spare, a, e);
             tie(one, under.north.even, under.northWest.odd, beside.shareBefore, shifted, a, e);
-            Loops.product(mask, r.northWest.even, beyond.shareAfter, a - 1, e);
-            Loops.before(shifted, mask, a, e);
+            Loops.product(spare, r.northWest.even, beyond.shareAfter, a - 1, e);
+            Loops.before(shifted, spare, a, e);
             tie(other, r.north.even, r.northEast.even, beyond.shareBefore, shifted, a, e);
         }
         little(one, row.sumBefore, a, e);
